@@ -49,6 +49,7 @@ import org.longlow.constraints.check.whole.BreadthFindings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.check.whole.EdgeFindings;
+import org.longlow.constraints.check.whole.FoldFindings;
 import org.longlow.constraints.check.whole.FormerFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
 import org.longlow.constraints.check.whole.SolveFindings;
@@ -142,6 +143,7 @@ public final class Checks {
     findings.addAll(EdgeFindings.of(layout, placed.places()));
     findings.addAll(BreadthFindings.of(layout, placed.places()));
     findings.addAll(FormerFindings.of(layout, placed.places()));
+    findings.addAll(FoldFindings.of(layout, placed.places()));
     findings.add(new CompletenessFindings(layout, wheels, gaps).of());
     findings.addAll(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));

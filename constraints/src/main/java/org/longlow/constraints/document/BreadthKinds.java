@@ -234,6 +234,22 @@ final class BreadthKinds {
           "say the breadth that points of the outline say already",
           "take one of the two out");
     }
+    boolean flat =
+        breadth.stations().isEmpty()
+            ? atVertices
+                && outline.vertices().stream()
+                    .allMatch(v -> v.reach().filter(r -> ReachKind.isNought(r, at)).isPresent())
+            : breadth.stations().stream().allMatch(s -> ReachKind.isNought(s.reach(), at));
+    if (flat) {
+      boolean points = breadth.stations().isEmpty();
+      at.fault(
+          points ? "outline" : "stations",
+          "[...]",
+          (points ? "leaves" : "leave")
+              + " no width: the part runs from -right to +left, and left + right is 0 at every "
+              + (points ? "point" : "one"),
+          "make left + right more than 0 at one of them at least");
+    }
     double before = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < breadth.stations().size(); i++) {
       Formula x = breadth.stations().get(i).x();

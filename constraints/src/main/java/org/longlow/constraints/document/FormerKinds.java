@@ -15,9 +15,6 @@ import org.longlow.constraints.words.Quoted;
 /** Cross sections of a body that are asked for as templates. */
 final class FormerKinds {
 
-  /** Most formers one way, and most stringers. */
-  private static final int MOST = 60;
-
   /** Judgement: formers nearer to each other than this are a slip of the unit, mm. */
   private static final double LEAST_SPACING_MM = 5;
 
@@ -72,7 +69,9 @@ final class FormerKinds {
             LENGTH.atLeast(LEAST_SPACING_MM),
             Formers::every,
             "From one former across to the next, counted from the origin of the outline, besides"
-                + " those listed."),
+                + " those listed; up to "
+                + Formers.MOST
+                + " of them."),
         s.or(
             "thickness",
             PartSizes.SHEET,
@@ -100,7 +99,7 @@ final class FormerKinds {
   }
 
   private static <T> Type.ListOf<T> list(Kind<T> kind) {
-    return new Type.ListOf<>(new Type.Nested<>(kind), 0, MOST);
+    return new Type.ListOf<>(new Type.Nested<>(kind), 0, Formers.MOST);
   }
 
   private static Former former(Source<Former> s, String place, String help) {

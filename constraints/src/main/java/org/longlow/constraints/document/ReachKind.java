@@ -84,6 +84,16 @@ final class ReachKind {
     }
   }
 
+  /** Returns whether both sides are at one place. */
+  static boolean isNought(HalfBreadths reach, Spot at) {
+    if (reach.isEmpty()) {
+      return false;
+    }
+    Optional<Double> l = at.fixed(reach.leftOrRight());
+    Optional<Double> r = at.fixed(reach.rightOrLeft());
+    return l.isPresent() && r.isPresent() && l.get() + r.get() == 0;
+  }
+
   /** Reports sides in the wrong order. */
   static void wide(Formula left, Formula right, Spot at) {
     Optional<Double> l = at.fixed(left);

@@ -26,6 +26,9 @@ public record Formers(
     Optional<Formula> skin,
     List<Stringer> stringers) {
 
+  /** Most formers that are listed one way, or that a spacing may ask for, of one part. */
+  public static final int MOST = 60;
+
   /** How thick a former is where nothing says so: plywood of common practice. */
   public static final Formula USUAL = Formula.parse("9 mm");
 

@@ -3,6 +3,7 @@ package org.longlow.constraints.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.machine.shop.SheetFold;
+import org.longlow.rider.words.Words;
 
 /**
  * A sheet bent along a line, laid flat: its length is that of its middle, at folds that of {@link
@@ -11,8 +12,10 @@ import org.longlow.constraints.machine.shop.SheetFold;
  * @param alongMm where each point of the line is on the flat sheet; one more than points where the
  *     line closes
  * @param folds in turn
+ * @param faults what cannot be folded as it is drawn; lengths are then those drawn, without what
+ *     folds and mitres take
  */
-record FlatLine(double[] alongMm, List<Fold> folds) {
+record FlatLine(double[] alongMm, List<Fold> folds, List<Words> faults) {
 
   /** Turns of less than this from point to point belong to a curve, rad. */
   static final double SHARP_RAD = 0.12;
@@ -49,6 +52,47 @@ record FlatLine(double[] alongMm, List<Fold> folds) {
       double offMm,
       double thicknessMm,
       boolean folded) {
+    List<Words> faults = faults(points, closed, insideLeft, offMm, thicknessMm, folded);
+    return faults.isEmpty()
+        ? laid(points, closed, insideLeft, offMm, thicknessMm, folded, faults)
+        : laid(points, closed, insideLeft, 0, 0, folded, faults);
+  }
+
+  /** Holds what corners take against the legs beside them. */
+  private static List<Words> faults(
+      List<double[]> points,
+      boolean closed,
+      boolean insideLeft,
+      double offMm,
+      double thicknessMm,
+      boolean folded) {
+    int n = points.size();
+    int last = closed ? n : n - 1;
+    Legs legs = new Legs(thicknessMm);
+    for (int i = 0; i < last; i++) {
+      double[] a = points.get(i);
+      double[] b = points.get((i + 1) % n);
+      double from = i == 0 && !closed ? 0 : turn(points, i, insideLeft);
+      double to = i + 1 == last && !closed ? 0 : turn(points, (i + 1) % n, insideLeft);
+      legs.on(
+          Math.hypot(b[0] - a[0], b[1] - a[1]), offMm * (Math.tan(from / 2) + Math.tan(to / 2)));
+      if (i + 1 < last && folded && Math.abs(to) >= SHARP_RAD) {
+        legs.fold(to);
+      } else if (i + 1 == last || Math.abs(to) >= SHARP_RAD) {
+        legs.corner();
+      }
+    }
+    return legs.faults();
+  }
+
+  private static FlatLine laid(
+      List<double[]> points,
+      boolean closed,
+      boolean insideLeft,
+      double offMm,
+      double thicknessMm,
+      boolean folded,
+      List<Words> faults) {
     int n = points.size();
     int last = closed ? n : n - 1;
     double[] along = new double[last + 1];
@@ -69,7 +113,7 @@ record FlatLine(double[] alongMm, List<Fold> folds) {
       }
       along[i + 1] = at + length;
     }
-    return new FlatLine(along, List.copyOf(folds));
+    return new FlatLine(along, List.copyOf(folds), faults);
   }
 
   /** How much shorter the way round a fold is than that along the middle of mitred sheet. */
@@ -78,8 +122,7 @@ record FlatLine(double[] alongMm, List<Fold> folds) {
       return 0;
     }
     double a = Math.abs(rad);
-    double middle = SheetFold.insideRadiusMm(thicknessMm) + thicknessMm / 2;
-    return 2 * middle * Math.tan(a / 2) - SheetFold.allowanceMm(thicknessMm, a);
+    return 2 * SheetFold.middleSetBackMm(thicknessMm, a) - SheetFold.allowanceMm(thicknessMm, a);
   }
 
   /** How far the line turns at a point towards its inside. */

@@ -2,6 +2,7 @@ package org.longlow.constraints.shape;
 
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.rider.words.Words;
 
 /**
  * A piece of sheet laid flat, to its middle: what is cut before it is bent.
@@ -12,11 +13,20 @@ import org.locationtech.jts.geom.Geometry;
  *     right and y up, seen on its outer face
  * @param folds where it is folded
  * @param longMm its length along the bend
+ * @param faults what cannot be folded as it is drawn; where there are some, lengths are those
+ *     drawn, without what folds take
  */
-public record FlatPiece(String what, int count, Geometry outline, List<Fold> folds, double longMm) {
+public record FlatPiece(
+    String what, int count, Geometry outline, List<Fold> folds, double longMm, List<Words> faults) {
 
   public FlatPiece {
     folds = List.copyOf(folds);
+    faults = List.copyOf(faults);
+  }
+
+  /** Returns whether it can be folded as it is drawn. */
+  public boolean isFoldable() {
+    return faults.isEmpty();
   }
 
   /**

@@ -3,6 +3,7 @@ package org.longlow.constraints.shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.rider.words.Words;
 
 /**
  * A ruled sheet laid flat: flat from ruling to ruling, each turned into the plane of the one
@@ -13,13 +14,16 @@ import java.util.Optional;
  * @param below the lower ends of the rulings on the flat sheet
  * @param above their upper ends
  * @param folds rulings at which it bends sharply, with the angle; positive towards the inside
+ * @param faults what cannot be folded as it is drawn; it is then laid flat by its outer face,
+ *     without what folds and mitres take
  */
 record Flattened(
     List<double[]> low,
     List<double[]> high,
     List<double[]> below,
     List<double[]> above,
-    List<Fold> folds) {
+    List<Fold> folds,
+    List<Words> faults) {
 
   /** What is off a plane by more cannot be laid flat, mm. */
   static final double FLAT_MM = 0.02;
@@ -45,6 +49,17 @@ record Flattened(
       boolean round,
       double thicknessMm,
       boolean folded) {
+    return of(low, high, outward, round, thicknessMm, folded, List.of());
+  }
+
+  private static Optional<Flattened> of(
+      List<double[]> low,
+      List<double[]> high,
+      double[] outward,
+      boolean round,
+      double thicknessMm,
+      boolean folded,
+      List<Words> told) {
     int n = low.size();
     double way = 0;
     for (int i = 1; i + 1 < n; i++) {
@@ -76,7 +91,8 @@ record Flattened(
     for (int i = 0; i < n; i++) {
       double[] p = normals.get(i > 0 ? i - 1 : round ? n - 2 : 0);
       double[] q = normals.get(i < n - 1 ? i : round ? 0 : n - 2);
-      double[] in = times(plus(p, q), -thicknessMm / 2 / (1 + dot(p, q)));
+      double[] in =
+          thicknessMm == 0 ? new double[3] : times(plus(p, q), -thicknessMm / 2 / (1 + dot(p, q)));
       a.add(plus(low.get(i), in));
       b.add(plus(high.get(i), in));
       double turn = Math.acos(Math.max(-1, Math.min(1, dot(p, q))));
@@ -85,9 +101,49 @@ record Flattened(
         folds.add(new Fold(i, dot(on, p) < 0 ? turn : -turn));
       }
     }
+    List<Words> faults =
+        told.isEmpty() ? faults(low, high, a, b, normals, folds, thicknessMm) : told;
+    if (thicknessMm > 0 && !faults.isEmpty()) {
+      return of(low, high, outward, round, 0, folded, faults);
+    }
     return tip(low, a, normals, thicknessMm) && tip(high, b, normals, thicknessMm)
-        ? Optional.of(laid(a, b, folds, thicknessMm))
+        ? Optional.of(laid(a, b, folds, thicknessMm, faults))
         : Optional.empty();
+  }
+
+  /** Holds what corners take against the sheet between them, where that is longest. */
+  private static List<Words> faults(
+      List<double[]> low,
+      List<double[]> high,
+      List<double[]> a,
+      List<double[]> b,
+      List<double[]> normals,
+      List<Fold> folds,
+      double thicknessMm) {
+    Legs legs = new Legs(thicknessMm);
+    int last = normals.size();
+    for (int i = 0; i < last; i++) {
+      double[] u = minus(high.get(i), low.get(i));
+      double[] v = minus(high.get(i + 1), low.get(i + 1));
+      double[] up = length(u) > length(v) ? u : v;
+      double[] on = cross(up, normals.get(i));
+      double[] foot = minus(low.get(i + 1), low.get(i));
+      double[] head = minus(high.get(i + 1), high.get(i));
+      on = times(on, Math.copySign(1 / length(on), dot(on, plus(foot, head))));
+      double drawn = Math.max(dot(foot, on), dot(head, on));
+      double middle =
+          Math.max(dot(minus(a.get(i + 1), a.get(i)), on), dot(minus(b.get(i + 1), b.get(i)), on));
+      legs.on(drawn, drawn - middle);
+      int next = i + 1;
+      Optional<Fold> fold = folds.stream().filter(f -> f.ruling() == next).findFirst();
+      if (fold.isPresent()) {
+        legs.fold(fold.get().rad());
+      } else if (next == last
+          || dot(normals.get(i), normals.get(next)) < Math.cos(FlatLine.SHARP_RAD)) {
+        legs.corner();
+      }
+    }
+    return legs.faults();
   }
 
   /**
@@ -128,7 +184,11 @@ record Flattened(
   }
 
   private static Flattened laid(
-      List<double[]> a, List<double[]> b, List<Fold> folds, double thicknessMm) {
+      List<double[]> a,
+      List<double[]> b,
+      List<Fold> folds,
+      double thicknessMm,
+      List<Words> faults) {
     int n = a.size();
     int start = 0;
     for (int i = 0; i < n; i++) {
@@ -153,7 +213,7 @@ record Flattened(
         next(a, b, below, above, i, way, less);
       }
     }
-    return new Flattened(a, b, List.of(below), List.of(above), folds);
+    return new Flattened(a, b, List.of(below), List.of(above), folds, faults);
   }
 
   /** Lays the next ruling beside one that lies, nearer by what folds take. */

@@ -81,8 +81,9 @@ public record FormerCut(
    * @param breadthMm over its outside
    * @param leastRad how far it is turned over where that is least
    * @param mostRad where it is most
-   * @param leastDeductionMm taken off where it is folded least
+   * @param leastDeductionMm taken off where it is folded least; nothing of one that is too narrow
    * @param mostDeductionMm where it is folded most
+   * @param setBackMm how far the fold reaches over it where it is folded most
    * @param radiusMm inside the fold
    * @param board what is cut without notches, laid flat
    * @param fold the middle of the fold on the flat sheet
@@ -93,9 +94,16 @@ public record FormerCut(
       double mostRad,
       double leastDeductionMm,
       double mostDeductionMm,
+      double setBackMm,
       double radiusMm,
       Geometry board,
-      Geometry fold) {}
+      Geometry fold) {
+
+    /** Returns whether its fold takes more than all of it. */
+    public boolean tooNarrow() {
+      return breadthMm < setBackMm;
+    }
+  }
 
   /** Returns whether its notches cut it into more pieces than the body has there. */
   public boolean fallsApart() {

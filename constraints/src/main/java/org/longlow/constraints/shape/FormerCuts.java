@@ -20,9 +20,6 @@ import org.longlow.rider.geom.PointMm;
 /** The formers that a part asks for. */
 public final class FormerCuts {
 
-  /** Most formers of one part that a spacing may ask for; closer ones are a slip. */
-  static final int MOST = 60;
-
   /** Formers nearer to each other than this are one, mm. */
   private static final double ONE_PLACE_MM = 0.5;
 
@@ -106,14 +103,14 @@ public final class FormerCuts {
       Place p = place(f, Slices.Way.ACROSS, asked, places);
       across.put(p.at(), p);
     }
-    if (asked.every().isPresent()) {
-      double every = places.value(asked.every().get());
+    long spaced = spaced(asked, slices, places);
+    if (spaced > 0 && spaced <= Formers.MOST) {
+      double every = places.value(asked.every().orElseThrow());
       Interval extent = slices.extent(Slices.Way.ACROSS);
-      int n = 0;
       for (double k = Math.ceil(extent.from() / every); k * every <= extent.to(); k++) {
         double at = k * every;
         boolean there = across.keySet().stream().anyMatch(x -> Math.abs(x - at) < ONE_PLACE_MM);
-        if (!there && ++n <= MOST) {
+        if (!there) {
           Former f = new Former("", asked.every().get(), Optional.empty(), Optional.empty());
           Place p = place(f, Slices.Way.ACROSS, asked, places);
           across.put(at, new Place("", p.way(), at, p.thicknessMm(), p.flangeMm()));
@@ -134,6 +131,16 @@ public final class FormerCuts {
               named.put(name, new Place(name, p.way(), p.at(), p.thicknessMm(), p.flangeMm()));
             });
     return List.copyOf(named.values());
+  }
+
+  /** Returns how many places a spacing asks for, those taken up by listed ones among them. */
+  static long spaced(Formers asked, Slices slices, Places places) {
+    if (asked.every().isEmpty()) {
+      return 0;
+    }
+    double every = places.value(asked.every().get());
+    Interval extent = slices.extent(Slices.Way.ACROSS);
+    return (long) (Math.floor(extent.to() / every) - Math.ceil(extent.from() / every) + 1);
   }
 
   private static String numbered(Slices.Way way, Map<String, Place> before) {

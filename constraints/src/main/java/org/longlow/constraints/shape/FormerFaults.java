@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.longlow.constraints.layout.Formers;
 import org.longlow.constraints.layout.Part;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
@@ -83,12 +84,35 @@ public final class FormerFaults {
                     "; take thinner sheet")));
       }
     }
+    tooMany(outlined.formers(), slices.get(), places).ifPresent(f -> faults.put(f.of(), f));
     for (FormerCuts.Batten b : FormerCuts.battens(outlined, outlined.formers(), places)) {
       if (within.stream().noneMatch(p -> reaches(b, p, slices.get()))) {
         faults.put(b.name(), missesAll(b.name()));
       }
     }
     return List.copyOf(faults.values());
+  }
+
+  /** A spacing that asks for more formers than one part may have: none of them is made. */
+  private static Optional<Fault> tooMany(Formers asked, Slices slices, Places places) {
+    long n = FormerCuts.spaced(asked, slices, places);
+    if (n <= Formers.MOST) {
+      return Optional.empty();
+    }
+    Interval reach = slices.extent(Slices.Way.ACROSS);
+    return Optional.of(
+        new Fault(
+            "every",
+            Words.of(
+                "a former every ",
+                mm(places.value(asked.every().orElseThrow())),
+                " makes "
+                    + n
+                    + " of them, allowed: "
+                    + Formers.MOST
+                    + "; none of these is made;"
+                    + " take a spacing of more than ",
+                mm(reach.length() / Formers.MOST))));
   }
 
   /** Returns all that cannot be made as it is asked for: as placed, and as it was cut. */
@@ -120,6 +144,20 @@ public final class FormerFaults {
                     " stands out of the part with its other face; move it inward or take thinner"
                         + " sheet")));
       }
+      c.flange()
+          .filter(FormerCut.Flange::tooNarrow)
+          .ifPresent(
+              f ->
+                  faults.add(
+                      new Fault(
+                          c.name(),
+                          Words.of(
+                              "its rim of ",
+                              mm(f.breadthMm()),
+                              " cannot be folded so, the fold alone takes ",
+                              mm(f.setBackMm()),
+                              "; nothing is taken off for it; make the rim broader or its sheet"
+                                  + " thinner"))));
       if (c.fallsApart()) {
         faults.add(
             new Fault(

@@ -21,7 +21,7 @@ final class FormerRim {
   /** Judgement: a rim is turned over no less and no more than this. */
   static final double LEAST_TURN_RAD = Math.toRadians(20);
 
-  static final double MOST_TURN_RAD = Math.toRadians(140);
+  static final double MOST_TURN_RAD = SheetFold.MOST_RAD;
 
   /** Paces along an edge, mm. */
   private static final double PACE_MM = 3;
@@ -68,19 +68,22 @@ final class FormerRim {
     }
     double few = least;
     double many = most;
+    boolean leg = breadthMm >= SheetFold.setBackMm(thicknessMm, most);
     return new FormerCut.Flange(
         breadthMm,
         least,
         most,
-        deductionMm(least),
-        deductionMm(most),
+        deductionMm(least, leg),
+        deductionMm(most, leg),
+        SheetFold.setBackMm(thicknessMm, most),
         SheetFold.insideRadiusMm(thicknessMm),
-        moved(turn -> breadthMm - deductionMm(turn), few, many),
-        moved(turn -> -deductionMm(turn) / 2, few, many).getBoundary());
+        moved(turn -> breadthMm - deductionMm(turn, leg), few, many),
+        moved(turn -> -deductionMm(turn, leg) / 2, few, many).getBoundary());
   }
 
-  private double deductionMm(double turnRad) {
-    return SheetFold.deductionMm(thicknessMm, turnRad);
+  /** What a fold takes; nothing where its leg is too short to be folded so. */
+  private double deductionMm(double turnRad, boolean leg) {
+    return leg ? SheetFold.deductionMm(thicknessMm, turnRad) : 0;
   }
 
   /** How far the rim is turned over at a place of an edge. */

@@ -16,6 +16,9 @@ import org.longlow.constraints.layout.Vertex;
  */
 final class Patterns {
 
+  /** What runs along the edge. */
+  static final String STRIP = "edge strip";
+
   /** Sides nearer to each other than this are alike, mm. */
   private static final double ALIKE_MM = 0.01;
 
@@ -31,7 +34,8 @@ final class Patterns {
               f.alongMm(),
               f.rad()));
     }
-    return new FlatPiece("edge strip", count, strip.outline(), folds, strip.flat().lengthMm());
+    return new FlatPiece(
+        STRIP, count, strip.outline(), folds, strip.flat().lengthMm(), strip.flat().faults());
   }
 
   /** Returns the flat sides, the longer first; none where they bend two ways. */
@@ -48,7 +52,8 @@ final class Patterns {
     Geometry other = right.get().outline();
     if (one.symDifference(other).buffer(-ALIKE_MM).isEmpty()) {
       FlatPiece p = left.get();
-      return List.of(new FlatPiece("side", 2 * skin.bodies(), p.outline(), p.folds(), p.longMm()));
+      return List.of(
+          new FlatPiece("side", 2 * skin.bodies(), p.outline(), p.folds(), p.longMm(), p.faults()));
     }
     return left.get().longMm() >= right.get().longMm()
         ? List.of(left.get(), right.get())
@@ -94,7 +99,7 @@ final class Patterns {
       Geometry over = line(f.alongMm(), box.getMinY() - 1, f.alongMm(), box.getMaxY() + 1);
       folds.add(new FlatPiece.Fold(over.intersection(outline), f.alongMm(), f.rad()));
     }
-    return new FlatPiece(what, skin.bodies(), outline, folds, flat.lengthMm());
+    return new FlatPiece(what, skin.bodies(), outline, folds, flat.lengthMm(), flat.faults());
   }
 
   private static double along(double[] xs, double[] along, double x) {
@@ -149,7 +154,7 @@ final class Patterns {
       folds.add(new FlatPiece.Fold(line(a[0], a[1], b[0], b[1]), a[0] - from, f.rad()));
     }
     Geometry outline = Curves.FACTORY.createPolygon(edge.toArray(Coordinate[]::new)).buffer(0);
-    return new FlatPiece(what, count, outline, folds, to - from);
+    return new FlatPiece(what, count, outline, folds, to - from, flat.faults());
   }
 
   private static LineString line(double x1, double y1, double x2, double y2) {

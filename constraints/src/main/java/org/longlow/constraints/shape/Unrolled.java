@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Station;
+import org.longlow.rider.words.Words;
 
 /**
  * The sheet of a part laid flat as far as it can be without a stretch. An edge strip runs straight
@@ -75,6 +76,20 @@ public record Unrolled(
   /** Returns the folds of a strip. */
   public List<FlatPiece.Fold> stripFolds() {
     return strip.isEmpty() ? List.of() : patterns.get(patterns.size() - 1).folds();
+  }
+
+  /** Returns whether its sides, or its edge strips, can be folded as they are drawn. */
+  public boolean isFoldable(boolean strip) {
+    return patterns.stream()
+        .filter(p -> strip == p.what().equals(Patterns.STRIP))
+        .allMatch(FlatPiece::isFoldable);
+  }
+
+  /** Returns what cannot be folded as it is drawn. */
+  public List<Words> faults() {
+    return patterns.stream()
+        .flatMap(p -> p.faults().stream().map(f -> Words.of(p.what() + ": ", f)))
+        .toList();
   }
 
   /** Returns how the sheet of a part is laid flat; empty for a part that is not made of sheet. */

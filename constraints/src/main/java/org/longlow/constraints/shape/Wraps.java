@@ -165,7 +165,8 @@ final class Wraps {
     }
     return wall instanceof Polygon p && p.getArea() > LEAST_MM2
         ? Optional.of(
-            new FlatPiece(what, skin.bodies(), p, List.of(), p.getEnvelopeInternal().getWidth()))
+            new FlatPiece(
+                what, skin.bodies(), p, List.of(), p.getEnvelopeInternal().getWidth(), List.of()))
         : Optional.empty();
   }
 }

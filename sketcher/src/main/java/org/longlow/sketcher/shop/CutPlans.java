@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
@@ -18,9 +19,11 @@ import org.longlow.constraints.study.Study;
  * Cutting plans of a machine.
  *
  * @param plans one for each material and size, tube first
- * @param shaped what no plan is made for, since it is laid up or bent two ways
+ * @param shaped what no plan is made for, since it is laid up, bent two ways or cannot be folded as
+ *     drawn
+ * @param nothing pieces that leave nothing to cut as they are drawn, by name
  */
-public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
+public record CutPlans(List<CutPlan> plans, List<Shaped> shaped, List<String> nothing) {
 
   /** Densities are kg/mm³ inside. */
   private static final double MM3_PER_M3 = 1e9;
@@ -49,6 +52,7 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
   public CutPlans {
     plans = List.copyOf(plans);
     shaped = List.copyOf(shaped);
+    nothing = List.copyOf(nothing);
   }
 
   /** Returns the plans for all that is cut. */
@@ -57,7 +61,12 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
     Places places = study.placed().places();
     List<CutPlan> plans = new ArrayList<>();
     Map<Wanted, List<CutPlan.Length>> tubes = new LinkedHashMap<>();
+    List<String> nothing = new ArrayList<>();
     for (TubeCut cut : cuts.tubes()) {
+      if (!(cut.bends().cutMm() > 0 && Double.isFinite(cut.bends().cutMm()))) {
+        nothing.add(cut.part().name());
+        continue;
+      }
       List<CutPlan.Length> of = tubes.computeIfAbsent(Wanted.tube(cut), w -> new ArrayList<>());
       for (int i = 0; i < cut.pieces(); i++) {
         of.add(new CutPlan.Length(cut.part().name(), cut.bends().cutMm()));
@@ -71,8 +80,13 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
                         .map(stock -> bars(wanted, stock, pieces))
                         .toList())));
     Map<Wanted, List<FlatCut>> flat = new LinkedHashMap<>();
-    cuts.flat().forEach(c -> flat.computeIfAbsent(Wanted.flat(c), w -> new ArrayList<>()).add(c));
-    cuts.foam().forEach(c -> flat.computeIfAbsent(Wanted.flat(c), w -> new ArrayList<>()).add(c));
+    for (FlatCut c : Stream.concat(cuts.flat().stream(), cuts.foam().stream()).toList()) {
+      if (c.isSomething()) {
+        flat.computeIfAbsent(Wanted.flat(c), w -> new ArrayList<>()).add(c);
+      } else {
+        nothing.add(c.label());
+      }
+    }
     List<Shaped> shaped = new ArrayList<>();
     flat.forEach(
         (wanted, all) -> {
@@ -96,7 +110,7 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
                     area * wanted.thicknessMm() * density * 1e-9));
           }
         });
-    return new CutPlans(plans, shaped);
+    return new CutPlans(plans, shaped, nothing);
   }
 
   /** The plan that leaves least out, then is cheapest, then buys least. */

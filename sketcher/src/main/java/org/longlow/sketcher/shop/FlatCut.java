@@ -19,8 +19,8 @@ import org.longlow.constraints.shape.Unrolled;
  * @param wideMm of that rectangle, mm
  * @param areaMm2 of one, mm²
  * @param grained whether its grain must run along its length
- * @param flat false for what is bent two ways, so that its sizes are not those of a blank, and for
- *     what nobody says the thickness of
+ * @param flat false for what is bent two ways or cannot be folded as drawn, so that its sizes are
+ *     not those of a blank, and for what nobody says the thickness of
  * @param outline what is cut, its length to the right; absent for a rectangle
  * @param widths of a strip that is not as wide everywhere
  * @param folds of a strip that is folded
@@ -73,7 +73,7 @@ public record FlatCut(
     return with(flat, Optional.of(cut), widths, folds);
   }
 
-  /** Returns this as what is bent two ways. */
+  /** Returns this as something whose sizes are not those of a blank. */
   FlatCut notFlat() {
     return with(false, outline, widths, folds);
   }
@@ -114,6 +114,11 @@ public record FlatCut(
         Optional.empty(),
         List.of(),
         List.of());
+  }
+
+  /** Returns whether there is something to cut. */
+  boolean isSomething() {
+    return longMm > 0 && wideMm > 0 && areaMm2 > 0 && Double.isFinite(longMm * wideMm + areaMm2);
   }
 
   /** Returns what it is called on a plan. */

@@ -46,8 +46,16 @@ final class SheetCuts {
             p.what()
                 + (p.what().startsWith("wrap") ? ", by its flat pattern" : ", fits into the wrap");
         cuts.add(
-            piece(skin, p.count(), what, flat.getWidth(), flat.getHeight(), p.outline().getArea())
-                .shaped(p.outline()));
+            held(
+                p.isFoldable(),
+                piece(
+                        skin,
+                        p.count(),
+                        what + asDrawn(p.isFoldable()),
+                        flat.getWidth(),
+                        flat.getHeight(),
+                        p.outline().getArea())
+                    .shaped(p.outline())));
       }
     } else if (u.needsFormers()) {
       double area = u.sheetAreaMm2() - u.strips() * u.stripAreaMm2();
@@ -63,14 +71,37 @@ final class SheetCuts {
           piece(skin, u.sides(), what, box.getWidth(), box.getHeight(), side.getArea())
               .shaped(side));
     } else if (u.sides() > 0) {
-      String what = "side, bent along, half of them turned over";
-      cuts.add(piece(skin, u.sides(), what, u.sideLongMm(), box.getHeight(), u.sideAreaMm2()));
+      boolean foldable = u.isFoldable(false);
+      String what = "side, bent along, half of them turned over" + asDrawn(foldable);
+      cuts.add(
+          held(
+              foldable,
+              piece(skin, u.sides(), what, u.sideLongMm(), box.getHeight(), u.sideAreaMm2())));
     }
     if (!u.strip().isEmpty()) {
+      boolean foldable = u.isFoldable(true);
       FlatCut strip =
-          piece(skin, u.strips(), "edge strip", u.stripLongMm(), u.stripWideMm(), u.stripAreaMm2());
+          held(
+              foldable,
+              piece(
+                  skin,
+                  u.strips(),
+                  "edge strip" + asDrawn(foldable),
+                  u.stripLongMm(),
+                  u.stripWideMm(),
+                  u.stripAreaMm2()));
       cuts.add(u.even() ? strip.folded(u.stripFolds()) : strip.wide(u.strip()));
     }
+  }
+
+  /** What is said of a piece whose folds its legs have no room for. */
+  private static String asDrawn(boolean foldable) {
+    return foldable ? "" : ", CANNOT BE FOLDED SO: as drawn, without what folds take";
+  }
+
+  /** No blank is planned for what cannot be folded. */
+  private static FlatCut held(boolean foldable, FlatCut cut) {
+    return foldable ? cut : cut.notFlat();
   }
 
   /** The outline of a side in the elevation. */

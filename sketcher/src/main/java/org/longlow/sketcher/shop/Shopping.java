@@ -61,6 +61,7 @@ public final class Shopping {
     Shopping list = new Shopping(new SizeWords(study.layout().units()));
     plans.plans().forEach(list::plan);
     plans.shaped().forEach(list::shaped);
+    plans.nothing().forEach(list::nothing);
     Places places = study.placed().places();
     study.layout().parts().values().forEach(part -> list.part(part, places));
     ShopTable fasteners = fasteners(study);
@@ -143,6 +144,17 @@ public final class Shopping {
         shaped.stock().per(),
         shaped.cost(),
         ShopLists.names(shaped.parts()));
+  }
+
+  private void nothing(String piece) {
+    line(
+        piece,
+        "nothing to cut as it is drawn: look at its sizes",
+        Double.NaN,
+        Double.NaN,
+        Per.PIECE,
+        Double.NaN,
+        "");
   }
 
   private void part(Part part, Places places) {

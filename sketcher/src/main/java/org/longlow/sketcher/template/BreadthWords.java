@@ -21,6 +21,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What a template says of a part whose breadth varies, so that nobody cuts a flat side for it. */
@@ -117,6 +118,7 @@ final class BreadthWords {
           figures.mm(sheet.sideLongMm())
               + " long before it is bent, longer than this line: cut by its flat pattern");
     }
+    lines.addAll(faults(sheet, figures));
     if (sheet.strip().isEmpty()) {
       return lines;
     }
@@ -145,6 +147,18 @@ final class BreadthWords {
                           + figures.bare(w.alongMm())
                           + " it is "
                           + figures.mm(w.wideMm())));
+    }
+    return lines;
+  }
+
+  /** What cannot be folded as it is drawn. */
+  private static List<String> faults(Unrolled sheet, TemplateFigures figures) {
+    List<String> lines = new ArrayList<>();
+    for (Words fault : sheet.faults()) {
+      lines.addAll(TemplateWords.wrapped("TAKE CARE, " + fault.in(figures.units())));
+    }
+    if (!lines.isEmpty()) {
+      lines.add("its lengths are as drawn, WITHOUT what folds take");
     }
     return lines;
   }

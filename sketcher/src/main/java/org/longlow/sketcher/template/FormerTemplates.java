@@ -207,6 +207,9 @@ final class FormerTemplates {
         one
             ? figures.mm(f.leastDeductionMm())
             : figures.bare(f.leastDeductionMm()) + " to " + figures.mm(f.mostDeductionMm());
+    if (f.tooNarrow()) {
+      off = "nothing";
+    }
     return List.of(
         "FLAT SHEET: rim " + figures.mm(f.breadthMm()) + " turned over " + turned,
         "away from this face, on the dashed line; inside radius "
@@ -214,7 +217,7 @@ final class FormerTemplates {
             + ", "
             + off
             + " off for the fold"
-            + (one
+            + (one && !f.tooNarrow()
                 ? ", its middle "
                     + figures.mm(f.breadthMm() - f.leastDeductionMm() / 2)
                     + " inside the edge"

@@ -66,8 +66,13 @@ final class PatternTemplates {
       lines.add(
           "FLAT PATTERN, "
               + figures.mm(pattern.longMm())
-              + " long on the middle of the sheet; this is its outer face");
+              + (pattern.isFoldable()
+                  ? " long on the middle of the sheet; this is its outer face"
+                  : " long as drawn, WITHOUT what folds take; this is its outer face"));
     }
+    pattern
+        .faults()
+        .forEach(f -> lines.addAll(TemplateWords.wrapped("TAKE CARE, " + f.in(figures.units()))));
     if (strip) {
       lines.add("from left to right it follows the outline from its first point on");
     }
@@ -86,7 +91,7 @@ final class PatternTemplates {
               + degrees(f)
               + (f.rad() > 0 ? " away from this face" : " towards this face"));
     }
-    if (!pattern.folds().isEmpty() && skin.thicknessMm() > 0) {
+    if (pattern.isFoldable() && !pattern.folds().isEmpty() && skin.thicknessMm() > 0) {
       lines.add(
           "inside radius "
               + figures.mm(SheetFold.insideRadiusMm(skin.thicknessMm()))

@@ -10,6 +10,9 @@ public final class SheetFold {
    */
   public static final double NEUTRAL_FACTOR = 0.44;
 
+  /** Judgement: farther round than this a fold closes on the tool; it is opened, or joined. */
+  public static final double MOST_RAD = Math.toRadians(140);
+
   private SheetFold() {}
 
   /** Returns the usual inside radius of a fold, mm: one thickness, common practice from memory. */
@@ -21,6 +24,18 @@ public final class SheetFold {
   public static double allowanceMm(double thicknessMm, double angleRad) {
     return TubeBend.sheetAllowanceMm(
         insideRadiusMm(thicknessMm), thicknessMm, NEUTRAL_FACTOR, angleRad);
+  }
+
+  /**
+   * Returns how far a fold reaches back along each leg, from where their outsides would meet, mm.
+   */
+  public static double setBackMm(double thicknessMm, double angleRad) {
+    return (insideRadiusMm(thicknessMm) + thicknessMm) * Math.tan(angleRad / 2);
+  }
+
+  /** Returns how far it reaches back along the middle of the sheet, mm. */
+  public static double middleSetBackMm(double thicknessMm, double angleRad) {
+    return (insideRadiusMm(thicknessMm) + thicknessMm / 2) * Math.tan(angleRad / 2);
   }
 
   /** Returns what to take off the outside lengths of the legs of a fold, mm. */
