@@ -54,6 +54,8 @@ final class ListCommand implements Callable<Integer> {
 
   @Mixin private UnitsOption units;
 
+  @Mixin private VariantOption variant;
+
   @Override
   public Integer call() throws IOException {
     Outputs.folder(out);
@@ -62,7 +64,7 @@ final class ListCommand implements Callable<Integer> {
             why -> {
               throw new Refusal("--paper: " + why);
             });
-    Study study = Loading.study(units.on(Loading.layout(file)), file);
+    Study study = variant.of(units.on(Loading.layout(file)), file).study();
     Shop shop = Shop.of(study);
     List<String> remarks =
         ListSet.of(shop, paper)

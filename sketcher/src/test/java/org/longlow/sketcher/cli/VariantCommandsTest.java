@@ -43,6 +43,16 @@ class VariantCommandsTest {
   }
 
   @Test
+  void listsAreForTheStateAskedFor() throws Exception {
+    Path plan = folder.resolve("plan");
+    Path built = folder.resolve("built");
+    assertThat(Ran.of("list", file, "--out", plan).code()).isLessThan(4);
+    assertThat(Ran.of("list", file, "--out", built, "--as-built").code()).isLessThan(4);
+    assertThat(Files.readString(built.resolve("weighing-01.svg")))
+        .isNotEqualTo(Files.readString(plan.resolve("weighing-01.svg")));
+  }
+
+  @Test
   void aStateThatIsNotThereIsRefusedByName() throws Exception {
     Ran unknown = Ran.of("check", file, "--variant", "heavi");
     assertThat(unknown.code()).isEqualTo(2);
