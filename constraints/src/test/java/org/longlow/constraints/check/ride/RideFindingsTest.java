@@ -165,15 +165,18 @@ class RideFindingsTest {
     assertThat(lighter.value()).isNotEqualTo(balance.value());
   }
 
+  private static Standing inItsStance(Study study, Finding f) {
+    return study.standings().stream()
+        .filter(s -> f.stance().orElseThrow().equals(s.condition()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   @Test
   void theWindLeansTheMachineAsStaticsSay() {
     Study study = TestMachine.asFiled("tourer");
     Finding wind = finding(study, "wind.side");
-    Standing s =
-        study.standings().stream()
-            .filter(o -> wind.stance().orElseThrow().equals(o.condition()))
-            .findFirst()
-            .orElseThrow();
+    Standing s = inItsStance(study, wind);
     Silhouette side =
         Silhouettes.of(s.shapes().values(), s.rider(), s.ground(), SeenFrom.SIDE).orElseThrow();
     // 40 km/h across, 90 km/h along: half of 1.225 kg/m3, and a flat plate's 1.1 by the sine
@@ -198,11 +201,7 @@ class RideFindingsTest {
   void theWindPressesFromTheMiddleToAQuarterBehindTheNose() {
     Study study = TestMachine.asFiled("tourer");
     Finding wind = finding(study, "wind.side");
-    Standing s =
-        study.standings().stream()
-            .filter(o -> wind.stance().orElseThrow().equals(o.condition()))
-            .findFirst()
-            .orElseThrow();
+    Standing s = inItsStance(study, wind);
     Silhouette side =
         Silhouettes.of(s.shapes().values(), s.rider(), s.ground(), SeenFrom.SIDE).orElseThrow();
     Envelope box = new Envelope();
