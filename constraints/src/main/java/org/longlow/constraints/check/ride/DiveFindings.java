@@ -18,7 +18,6 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
@@ -26,9 +25,9 @@ import org.longlow.constraints.stand.Lowest;
 import org.longlow.constraints.stand.Springs;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.SteeringOnRoad;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /** How far the springs dive under hard braking, and what trail and clearance are left there. */
@@ -243,14 +242,8 @@ public final class DiveFindings {
   }
 
   private double trailMm(Standing there) {
-    FrontPart fork = wheels.fork();
-    if (fork == null) {
-      return Double.NaN;
-    }
-    PointMm top = there.ground().toRoad(there.places().pin(fork.top()));
-    PointMm bottom = there.ground().toRoad(there.places().pin(fork.bottom()));
-    PointMm axle = there.ground().toRoad(there.places().pin(fork.axle()));
-    double rake = Steering.rakeRad(top, bottom);
-    return Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom).groundTrailMm();
+    return SteeringOnRoad.of(wheels, there.places(), there.ground())
+        .map(on -> on.steering().groundTrailMm())
+        .orElse(Double.NaN);
   }
 }

@@ -7,13 +7,13 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.lock.Steered;
 import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.MassPoint;
-import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.machine.ride.WhippleParameters;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Inertia;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.SteeringOnRoad;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
@@ -61,28 +61,20 @@ final class SingleTrack {
     double rearKg = kg(s, wheels.rear());
     List<MassPoint> turned = masses(ahead, Rider.NOBODY);
     List<MassPoint> rest = masses(behind, s.rider());
-    PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
-    PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
-    PointMm axle = s.ground().toRoad(s.places().pin(wheels.fork().axle()));
-    double rake = Steering.rakeRad(top, bottom);
-    if (!(frontKg > 0 && rearKg > 0)
-        || turned.isEmpty()
-        || rest.isEmpty()
-        || !Steering.takes(rake)) {
+    SteeringOnRoad on = SteeringOnRoad.of(wheels, s.places(), s.ground()).orElseThrow();
+    if (!(frontKg > 0 && rearKg > 0) || turned.isEmpty() || rest.isEmpty() || !on.upright()) {
       return Optional.empty();
     }
-    double radius = wheels.frontTyre().freeRadiusMm();
-    double trail = Steering.of(radius, rake, axle, bottom).groundTrailMm();
     return Optional.of(
         new WhippleParameters(
             M * s.ground().wheelbaseMm(),
-            M * trail,
-            rake,
+            M * on.steering().groundTrailMm(),
+            on.rakeRad(),
             Values.STANDARD_GRAVITY_MS2,
             wheel(wheels.rear(), rearKg, wheels.rearTyre().freeRadiusMm(), s.places()),
             body(behind, s.rider(), MassPoint.total(rest), s),
             body(ahead, Rider.NOBODY, MassPoint.total(turned), s),
-            wheel(wheels.front(), frontKg, radius, s.places())));
+            wheel(wheels.front(), frontKg, on.radiusMm(), s.places())));
   }
 
   private static double kg(Standing s, WheelPart wheel) {

@@ -17,6 +17,7 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.SteeringOnRoad;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
@@ -70,13 +71,10 @@ public final class SteeringFindings {
       if (s.kind() != Stance.Kind.UNLADEN && s.kind() != Stance.Kind.LADEN) {
         continue;
       }
-      PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
-      PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
-      PointMm axle = s.ground().toRoad(s.places().pin(wheels.fork().axle()));
-      double rake = Steering.rakeRad(top, bottom);
-      Steering steering = Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom);
-      findings.add(trail(s, Math.toDegrees(rake), steering));
-      findings.add(rake(s, Math.toDegrees(rake), s.places().pin(wheels.fork().top())));
+      SteeringOnRoad on = SteeringOnRoad.of(wheels, s.places(), s.ground()).orElseThrow();
+      double rakeDeg = Math.toDegrees(on.rakeRad());
+      findings.add(trail(s, rakeDeg, on.steering()));
+      findings.add(rake(s, rakeDeg, s.places().pin(wheels.fork().top())));
     }
     return findings;
   }

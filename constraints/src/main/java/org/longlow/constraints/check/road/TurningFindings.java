@@ -14,12 +14,10 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.machine.chassis.TurningCircle;
-import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.SteeringOnRoad;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
@@ -53,18 +51,14 @@ public final class TurningFindings {
 
   private static Optional<Finding> of(Wheels wheels, Standing s) {
     double lock = wheels.drawn().value(wheels.layout().demands().limit(Demands.Key.LOCK));
-    PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
-    PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
-    PointMm axle = s.ground().toRoad(s.places().pin(wheels.front().axle()));
-    double rake = Steering.rakeRad(top, bottom);
-    if (!Steering.takes(rake)) {
+    SteeringOnRoad on = SteeringOnRoad.of(wheels, s.places(), s.ground()).orElseThrow();
+    if (!on.upright()) {
       return Optional.empty();
     }
-    Tyre tyre = wheels.frontTyre();
     TurningCircle.Straight straight =
         new TurningCircle.Straight(
-            Steering.of(tyre.freeRadiusMm(), rake, axle, bottom),
-            tyre.sectionRadiusMm(),
+            on.steering(),
+            wheels.frontTyre().sectionRadiusMm(),
             wheels.rearTyre().freeRadiusMm(),
             s.ground().wheelbaseMm());
     return Optional.of(
