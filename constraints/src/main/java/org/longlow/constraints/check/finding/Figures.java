@@ -16,8 +16,8 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
   /** A value this little outside a limit of law is on it: rounding of sums such as 2 × 114.3. */
   private static final double ON_THE_LIMIT = 1e-6;
 
-  /** A value so little outside a limit is on it, in any unit: rounding of sums in binary. */
-  private static final double ROUNDING = 1e-9;
+  /** Sums in binary round by so much of what is summed: a value no farther outside is on it. */
+  private static final double ROUNDING = 1e-13;
 
   /** Values farther from their limits, in any unit, do not read as on them however rounded. */
   private static final double NEAR = 10;
@@ -49,7 +49,7 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
 
   /** Whether the value keeps to its limit. */
   public Verdict verdict() {
-    return margin >= -ROUNDING ? Verdict.PASS : Verdict.FAIL;
+    return margin >= -ROUNDING * Math.abs(limit) ? Verdict.PASS : Verdict.FAIL;
   }
 
   /** Whether the value keeps to its limit, on it included. */
