@@ -78,6 +78,18 @@ class BreadthDocumentTest {
             "$.parts.tank.right: is missing; add \"right\", a length (such as 1600 mm)");
   }
 
+  @Test
+  void somewhereItIsBroaderThanNought() {
+    String flat = "\"stations\": [{\"x\": 0, \"left\": 0}, {\"x\": 9, \"left\": 5, \"right\": -5}]";
+    String told = "$.parts.tank.stations = [...]: leave no width";
+    assertThat(faults(flat)).singleElement().asString().startsWith(told);
+    assertThat(faults("\"left\": 30, \"right\": 30, " + flat))
+        .singleElement()
+        .asString()
+        .startsWith(told);
+    read("\"stations\": [{\"x\": 0, \"left\": 0}, {\"x\": 9, \"left\": 5, \"right\": -4}]");
+  }
+
   /** 5 m to a side is broader than any road; more is a slip of the unit. */
   @Test
   void noPartReachesFartherThanARoadIsWide() {

@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.report.Report;
+import org.longlow.sketcher.shop.Shop;
 import org.longlow.svg.drawing.Mark;
 
 /** Sheet whose breadth varies, laid flat; figures by Pythagoras on a box of 300 by 100. */
@@ -164,5 +165,22 @@ class BreadthWordsTest {
     assertThat(said(study("bracket", BOX, "\"note\": \"\"")))
         .contains("400 mm broad throughout, from -200 to 200 mm left of the middle");
     assertThat(said(study("tank", BOX, "\"profile\": \"round\""))).doesNotContain("throughout");
+  }
+
+  /** A line there and back: nothing of its sides, and a fold that nobody makes. */
+  @Test
+  void whatCannotBeFoldedIsToldAndListsAreMadeAllTheSame() {
+    String cowl = "\"thickness\": 2, \"material\": \"aluminium\"";
+    Study lip = study("cowl", "[[0, 0], [400, 0], [400, 3], [0, 3]]", cowl);
+    assertThat(said(lip))
+        .contains("TAKE CARE, edge strip: leg 2 of 3 mm is too short to be folded so")
+        .contains("its lengths are as drawn, WITHOUT what folds take");
+    Shop shop = Shop.of(lip);
+    assertThat(shop.plans().shaped()).hasSize(1);
+    assertThat(Report.html(lip)).contains("edge strip, CANNOT BE FOLDED SO: as drawn");
+    Study hairpin = study("cowl", "[[0, 0], [400, 0], [0, 0]], \"closed\": false", cowl);
+    assertThat(Shop.of(hairpin).plans().nothing())
+        .containsExactly("skin side, half of them turned over");
+    assertThat(Report.html(hairpin)).contains("nothing to cut as it is drawn");
   }
 }
