@@ -40,6 +40,12 @@ final class BuiltFindings {
   private static final double SCALES_KG = 1;
   private static final double SCALES_SHARE = 0.01;
 
+  /** Readings that agree so far when swapped are taken to be swapped; judgement. */
+  private static final double SAME_SHARE = 0.02;
+
+  /** What weighs so many times as much or as little is no missing part; judgement. */
+  private static final double MOST_TIMES = 2;
+
   /** Names told of what weighs about where something is missing. */
   private static final int NEAR = 3;
 
@@ -172,16 +178,41 @@ final class BuiltFindings {
   }
 
   private static Words explained(Scales shown, Scales reckoned, Study study) {
+    return Words.of(
+        reason(shown, reckoned, study),
+        shown.swapped().isNear(reckoned, SAME_SHARE)
+            ? " With both readings swapped they would agree: look which scale stood under which"
+                + " wheel."
+            : "");
+  }
+
+  private static Words reason(Scales shown, Scales reckoned, Study study) {
     double wheelbase = Scales.wheelbaseMm(study);
     double more = shown.totalKg() - reckoned.totalKg();
+    double further = shown.centreMm(wheelbase) - reckoned.centreMm(wheelbase);
     if (Math.abs(more) <= allowed(reckoned)) {
-      double further = shown.centreMm(wheelbase) - reckoned.centreMm(wheelbase);
       return Say.format(
           " It weighs what it should, and its centre of mass is %s farther %s: something heavy lies"
               + " there, or masses were shared out otherwise.",
           Say.wholeMm(Math.abs(further)), further > 0 ? "forward" : "back");
     }
+    double times = shown.totalKg() / reckoned.totalKg();
+    if (times > MOST_TIMES || times < 1 / MOST_TIMES) {
+      return Say.format(
+          " Together that is %s %s than was reckoned: look at the unit of both readings and at the"
+              + " scales, and give the mass of what has none.",
+          Say.kg(Math.abs(more)), more > 0 ? "more" : "less");
+    }
     double at = shown.missingAtMm(reckoned, wheelbase);
+    if (!Scales.isInside(study, at)) {
+      double front = shown.frontKg() - reckoned.frontKg();
+      double rear = shown.rearKg() - reckoned.rearKg();
+      return Say.format(
+          " The front scale is %s and the rear scale %s. Nothing added or taken away inside the"
+              + " machine does that: mass sits farther %s than drawn, or the scales are swapped or"
+              + " wrong.",
+          off(front), off(rear), further > 0 ? "forward" : "back");
+    }
     return Say.format(
         " That would be explained by %s %s, %s %s the rear contact; what weighs about there: %s.",
         Say.kg(Math.abs(more)),
@@ -189,6 +220,10 @@ final class BuiltFindings {
         Say.wholeMm(Math.abs(at)),
         at < 0 ? "behind" : "ahead of",
         String.join(", ", Scales.nearest(study, at, NEAR)));
+  }
+
+  private static Words off(double kg) {
+    return Words.of(Say.kg(Math.abs(kg)), kg < 0 ? " under" : " over");
   }
 
   private static Words unknown(Study study) {

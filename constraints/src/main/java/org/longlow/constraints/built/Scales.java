@@ -1,6 +1,8 @@
 package org.longlow.constraints.built;
 
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.AsBuilt;
@@ -9,6 +11,7 @@ import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * What scales under the wheels show, nobody aboard.
@@ -50,6 +53,28 @@ public record Scales(double frontKg, double rearKg) {
    */
   double missingAtMm(Scales reckoned, double wheelbaseMm) {
     return wheelbaseMm * (frontKg - reckoned.frontKg) / (totalKg() - reckoned.totalKg());
+  }
+
+  /** Returns both the other way round. */
+  Scales swapped() {
+    return new Scales(rearKg, frontKg);
+  }
+
+  /** Returns whether each differs by at most such a share of the other. */
+  boolean isNear(Scales reckoned, double share) {
+    return Math.abs(frontKg - reckoned.frontKg) <= share * reckoned.frontKg
+        && Math.abs(rearKg - reckoned.rearKg) <= share * reckoned.rearKg;
+  }
+
+  /** Returns whether the machine has anything ahead of and behind a place along it. */
+  static boolean isInside(Study study, double aheadMm) {
+    Standing standing = unladen(study).orElseThrow();
+    DoubleSummaryStatistics x =
+        standing.shapes().values().stream()
+            .flatMap(s -> Arrays.stream(s.outline().getCoordinates()))
+            .mapToDouble(c -> standing.ground().toRoad(new PointMm(c.x, c.y)).x())
+            .summaryStatistics();
+    return aheadMm >= x.getMin() && aheadMm <= x.getMax();
   }
 
   static Optional<Standing> unladen(Study study) {

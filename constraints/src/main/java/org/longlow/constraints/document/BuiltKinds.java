@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.BuiltSpan;
@@ -22,6 +23,12 @@ import org.longlow.constraints.words.Quoted;
 
 /** The machine as built, and its variants. */
 final class BuiltKinds {
+
+  /** No machine is longer; judgement, mm. */
+  private static final double LONGEST_MM = 10_000;
+
+  /** What is nearer is one pin; judgement, mm. */
+  private static final double APART_MM = 1;
 
   private static final List<TieKind> SPANS =
       Arrays.stream(TieKind.values()).filter(k -> k.between().isPresent()).toList();
@@ -79,16 +86,28 @@ final class BuiltKinds {
     if (!span.from().isEmpty() && span.from().equals(span.to())) {
       at.fault("to", Quoted.of(span.to()), "is the pin measured from", "name another pin");
     }
-    if (span.kind() == TieKind.DISTANCE) {
-      at.fixed(span.is())
-          .filter(mm -> mm < 0)
-          .ifPresent(
-              mm ->
-                  at.fault(
-                      "is",
-                      Quoted.of(span.is().text()),
-                      "is " + Range.number(mm) + " mm, a length must not be negative",
-                      "measure again"));
+    if (span.kind() != null && span.kind().dim().filter(Dim.LENGTH::equals).isPresent()) {
+      at.fixed(span.is()).ifPresent(mm -> length(span, mm, at));
+    }
+  }
+
+  private static void length(BuiltSpan span, double mm, Spot at) {
+    String value = Quoted.of(span.is().text());
+    String is = "is " + Range.number(mm) + " mm, ";
+    if (Math.abs(mm) > LONGEST_MM) {
+      at.fault(
+          "is",
+          value,
+          is + "and no machine has pins farther apart than " + Range.number(LONGEST_MM) + " mm",
+          "look at its unit, or measure again");
+    } else if (span.kind() == TieKind.DISTANCE && mm < 0) {
+      at.fault("is", value, is + "a length must not be negative", "measure again");
+    } else if (span.kind() == TieKind.DISTANCE && mm < APART_MM) {
+      at.fault(
+          "is",
+          value,
+          is + "and two pins are at least " + Range.number(APART_MM) + " mm apart",
+          "measure again, or take the span out");
     }
   }
 

@@ -1,5 +1,6 @@
 package org.longlow.constraints.document;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Layout;
 
@@ -42,6 +43,10 @@ public final class LayoutFaults {
     Checking checking = new Checking(layout, tracer, faults, written);
     Layout plan = checking.layout();
     Layout fitted = faults.isEmpty() ? new VariedFaults(plan, tracer, faults).fitted() : plan;
-    return new Verdict(fitted, faults.list(), checking.notes());
+    List<String> notes = new ArrayList<>(checking.notes());
+    if (faults.isEmpty()) {
+      notes.addAll(VariedFaults.notes(plan));
+    }
+    return new Verdict(fitted, faults.list(), notes);
   }
 }

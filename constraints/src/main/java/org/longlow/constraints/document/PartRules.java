@@ -2,6 +2,7 @@ package org.longlow.constraints.document;
 
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Material;
@@ -12,6 +13,8 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
@@ -76,6 +79,44 @@ final class PartRules {
         at.fault("tyre", Quoted.of(tyre), fault, "");
       }
     }
+    section(wheel, at);
+  }
+
+  /** A tyre whose section has a larger radius than the whole wheel is round about nothing. */
+  private static void section(WheelPart wheel, Spot at) {
+    Optional<Tyre> size =
+        Optional.of(wheel.tyre())
+            .filter(t -> !t.isBlank())
+            .map(t -> TyreSizeReader.read(t).size())
+            .map(TyreSize::tyre);
+    Optional<Double> radius =
+        wheel.radius().isPresent()
+            ? wheel.radius().flatMap(at::fixed)
+            : size.map(Tyre::freeRadiusMm);
+    Optional<Double> section =
+        wheel.crown().isPresent()
+            ? wheel.crown().flatMap(at::fixed)
+            : wheel.width().isPresent()
+                ? wheel.width().flatMap(at::fixed).map(w -> w / 2)
+                : size.map(Tyre::sectionRadiusMm);
+    if (radius.isEmpty() || section.isEmpty() || section.get() <= radius.get()) {
+      return;
+    }
+    String key =
+        wheel.radius().isPresent() ? "radius" : wheel.crown().isPresent() ? "crown" : "width";
+    Optional<Formula> said = wheel.radius().or(() -> wheel.crown()).or(() -> wheel.width());
+    at.fault(
+        key,
+        said.map(f -> Quoted.of(f.text())).orElse(""),
+        "leaves no tyre: the radius of wheel "
+            + wheel.name()
+            + ", "
+            + Range.number(radius.get())
+            + " mm, is less than that of its tyre's section, "
+            + Range.number(section.get())
+            + " mm",
+        "measure the radius from the axle to the tread, or give the wheel the \"width\" or"
+            + " \"crown\" that its tyre has");
   }
 
   static void linked(FrontPart front, Spot at) {

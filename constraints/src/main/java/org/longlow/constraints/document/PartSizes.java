@@ -14,8 +14,8 @@ final class PartSizes {
   /** How far a part may reach to a side; that more is a slip of the unit is judgement. */
   static final Type.Quantity REACH = LENGTH.between(-5_000, 5_000);
 
-  /** No road wheel is smaller. */
-  static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);
+  /** No road wheel is smaller or larger; judgement. */
+  static final Type.Quantity WHEEL_RADIUS = LENGTH.between(50, 1_000);
 
   private PartSizes() {}
 }

@@ -58,26 +58,38 @@ public final class Typing {
 
   private static Layout typed(Layout layout, String text, List<String> path, Units units) {
     String said = text.strip();
-    return Change.at(
-        layout,
+    return looked(
         path,
-        (field, type, old) -> {
-          boolean whole = type == field.type();
-          if (said.isEmpty() && type instanceof Type.Maybe) {
-            return Optional.empty();
-          }
-          if (said.isEmpty() && whole && !field.required() && !(type instanceof Type.Text)) {
-            return field.orElse();
-          }
-          Type<?> bare = type instanceof Type.Maybe<?> maybe ? maybe.inner() : type;
-          Object value =
-              bare.by(
-                  VALUES,
-                  bare instanceof Type.Quantity q && q.dim().isPresent()
-                      ? ShownQuantity.typed(said, q.dim().get(), units)
-                      : said);
-          return type instanceof Type.Maybe ? Optional.of(value) : value;
-        });
+        Change.at(
+            layout,
+            path,
+            (field, type, old) -> {
+              boolean whole = type == field.type();
+              if (said.isEmpty() && type instanceof Type.Maybe) {
+                return Optional.empty();
+              }
+              if (said.isEmpty() && whole && !field.required() && !(type instanceof Type.Text)) {
+                return field.orElse();
+              }
+              Type<?> bare = type instanceof Type.Maybe<?> maybe ? maybe.inner() : type;
+              Object value =
+                  bare.by(
+                      VALUES,
+                      bare instanceof Type.Quantity q && q.dim().isPresent()
+                          ? ShownQuantity.typed(said, q.dim().get(), units)
+                          : said);
+              return type instanceof Type.Maybe ? Optional.of(value) : value;
+            }));
+  }
+
+  /** Of many variants {@link LayoutFaults} looks at none: so that is looked at that is typed in. */
+  private static Layout looked(List<String> path, Layout now) {
+    if (path.get(0).equals("variants")
+        && path.size() > 2
+        && now.variants().size() > VariedFaults.MOST_AT_ONCE) {
+      Varied.named(now, path.get(1));
+    }
+    return now;
   }
 
   /**

@@ -26,11 +26,22 @@ public final class Varied {
   private Varied() {}
 
   /**
-   * Returns the layout as its variant {@code name}.
+   * Returns the layout as its variant {@code name}, held to what every layout is held to: where a
+   * layout has many variants, nobody did so before.
    *
-   * @throws OutOfRange if it has no such variant
+   * @throws OutOfRange if it has no such variant, or the variant cannot be
    */
   public static Layout named(Layout layout, String name) {
+    Faults faults = new Faults();
+    Layout fitted = new Checking(said(layout, name), Tracer.NONE, faults, null).layout();
+    if (!faults.isEmpty()) {
+      throw new OutOfRange("variant " + name + " cannot be: " + faults.list().get(0).line());
+    }
+    return fitted;
+  }
+
+  /** Returns the layout as its variant {@code name} says, though it be broken. */
+  static Layout said(Layout layout, String name) {
     Variant variant = layout.variants().get(name);
     if (variant == null) {
       throw new OutOfRange(
@@ -97,16 +108,20 @@ public final class Varied {
 
   /** Returns what the tie is called that stands for a span, counted from 0. */
   public static String tieName(Layout layout, int span) {
-    String name = "measured " + layout.asBuilt().spans().get(span).words();
-    boolean taken = name.length() > LONGEST || layout.ties().containsKey(name);
-    for (int i = 0; i < span && !taken; i++) {
-      taken = layout.asBuilt().spans().get(i).words().equals(name.substring("measured ".length()));
+    List<BuiltSpan> spans = layout.asBuilt().spans();
+    BuiltSpan is = spans.get(span);
+    long before = spans.subList(0, span).stream().filter(s -> s.words().equals(is.words())).count();
+    String name =
+        before == 0
+            ? "measured " + is.words()
+            : is.words() + " measured again" + (before == 1 ? "" : " " + (before + 1));
+    if (name.length() > LONGEST) {
+      name = "measured " + is.kind().word() + " of span " + (span + 1);
     }
-    String other = "measured " + (span + 1);
-    while (taken && layout.ties().containsKey(other)) {
-      other += "'";
+    while (layout.ties().containsKey(name)) {
+      name += "'";
     }
-    return taken ? other : name;
+    return name;
   }
 
   private static Layout given(Layout layout, Map<String, Formula> values, String field) {

@@ -5,13 +5,18 @@ import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Variant;
 
 /**
  * Holds each variant of a sound layout to what every layout is held to, and tells what is wrong
- * where the file says it.
+ * where the file says it. Where there are many, only those are that are traced from a file; {@link
+ * Varied#named} lets no other through either.
  */
 final class VariedFaults {
+
+  /** Each takes some milliseconds at every edit: more are held to it when they are asked for. */
+  static final int MOST_AT_ONCE = 20;
 
   private final Layout layout;
   private final Tracer tracer;
@@ -35,12 +40,13 @@ final class VariedFaults {
               places(places, "measures", variant.measures(), path + ".measures");
               places(places, "pins", variant.pins(), path + ".pins");
               places(places, "parts", variant.parts(), path + ".parts");
-              if (variant.equals(
-                  new Variant(Map.of(), Map.of(), Map.of(), List.of(), variant.note()))) {
+              if (waits(layout, variant)
+                  || variant.equals(
+                      new Variant(Map.of(), Map.of(), Map.of(), List.of(), variant.note()))) {
                 fitted.put(name, variant);
                 return;
               }
-              Layout varied = checked(Varied.named(layout, name), places, path);
+              Layout varied = checked(Varied.said(layout, name), places, path);
               fitted.put(
                   name,
                   new Variant(
@@ -65,6 +71,28 @@ final class VariedFaults {
       checked(Varied.measured(layout), places, "$.asBuilt");
     }
     return layout.variants().isEmpty() ? layout : Change.set(layout, fitted, "variants");
+  }
+
+  /** Whether a variant is held to it only when it is asked for. */
+  private static boolean waits(Layout layout, Variant variant) {
+    return layout.variants().size() > MOST_AT_ONCE
+        && variant.parts().values().stream()
+            .noneMatch(p -> p.edge().filter(Outline.Traced.class::isInstance).isPresent());
+  }
+
+  /** Returns remarks on variants that nobody looked at yet. */
+  static List<String> notes(Layout layout) {
+    long waiting = layout.variants().values().stream().filter(v -> waits(layout, v)).count();
+    return waiting == 0
+        ? List.of()
+        : List.of(
+            "of "
+                + layout.variants().size()
+                + " variants "
+                + waiting
+                + " are not checked before they are asked for; with at most "
+                + MOST_AT_ONCE
+                + " all are");
   }
 
   private static void places(

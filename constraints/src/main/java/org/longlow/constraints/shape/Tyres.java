@@ -6,6 +6,7 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
+import org.longlow.rider.geom.OutOfRange;
 
 /** Tyres of wheels: measured figures where the layout gives them, else those of the size. */
 public final class Tyres {
@@ -21,34 +22,56 @@ public final class Tyres {
    * @throws IllegalArgumentException if it has neither a readable size nor a measured radius
    */
   public static Tyre of(WheelPart wheel, Places places) {
-    Tyre tyre;
-    if (wheel.tyre().isEmpty()) {
-      double radius = need(wheel, wheel.radius(), "radius", places);
-      double width = need(wheel, wheel.width(), "width", places);
-      tyre = new Tyre(radius, width, width / 2, false, true);
-    } else {
-      TyreSize.Reading reading = READ.of(wheel.tyre());
-      if (reading.size() == null) {
-        throw new IllegalArgumentException(
-            "tyre of " + wheel.name() + ": " + String.join("; ", reading.faults()));
-      }
-      tyre = reading.size().tyre();
-      if (wheel.radius().isPresent()) {
-        tyre = tyre.withMeasuredRadiusMm(places.value(wheel.radius().get()));
-      }
-      if (wheel.width().isPresent()) {
-        double width = places.value(wheel.width().get());
-        tyre = tyre.withMeasuredWidthMm(width).withMeasuredSectionRadiusMm(width / 2);
-      }
+    Optional<Tyre> size = size(wheel);
+    double radius = value(wheel, wheel.radius(), size.map(Tyre::freeRadiusMm), "radius", places);
+    double width = value(wheel, wheel.width(), size.map(Tyre::widthMm), "width", places);
+    if (size.isPresent()
+        && wheel.radius().isEmpty()
+        && wheel.width().isEmpty()
+        && wheel.crown().isEmpty()) {
+      return size.get();
     }
-    return wheel.crown().isPresent()
-        ? tyre.withMeasuredSectionRadiusMm(places.value(wheel.crown().get()))
-        : tyre;
+    double section =
+        wheel
+            .crown()
+            .map(places::value)
+            .orElse(
+                size.isPresent() && wheel.width().isEmpty()
+                    ? size.get().sectionRadiusMm()
+                    : width / 2);
+    try {
+      boolean near = size.map(Tyre::nearEquivalent).orElse(false);
+      return new Tyre(radius, width, section, near, true);
+    } catch (OutOfRange e) {
+      throw new OutOfRange(
+          "wheel "
+              + wheel.name()
+              + ": "
+              + e.getMessage()
+              + "; mend its \"radius\", or \"width\" or \"crown\" of its tyre");
+    }
   }
 
-  private static double need(WheelPart wheel, Optional<Formula> value, String what, Places places) {
-    return value
-        .map(places::value)
+  private static Optional<Tyre> size(WheelPart wheel) {
+    if (wheel.tyre().isEmpty()) {
+      return Optional.empty();
+    }
+    TyreSize.Reading reading = READ.of(wheel.tyre());
+    if (reading.size() == null) {
+      throw new IllegalArgumentException(
+          "tyre of " + wheel.name() + ": " + String.join("; ", reading.faults()));
+    }
+    return Optional.of(reading.size().tyre());
+  }
+
+  private static double value(
+      WheelPart wheel,
+      Optional<Formula> said,
+      Optional<Double> ofSize,
+      String what,
+      Places places) {
+    return said.map(places::value)
+        .or(() -> ofSize)
         .orElseThrow(
             () ->
                 new IllegalArgumentException(

@@ -84,21 +84,7 @@ public record Wheels(
         front == null ? null : suspension(fork, Wheels::path, front, drawn, faults);
     Suspension atRear = rear == null ? null : suspension(arm, Wheels::path, rear, drawn, faults);
     if (front != null && rear != null && !apart(front, rear, drawn)) {
-      faults.add(
-          new Fault(
-              WHEELS,
-              String.format(
-                  Locale.ROOT,
-                  "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
-                      + " are needed, so the machine stands on no road; %s",
-                  front.axle(),
-                  drawn.pin(front.axle()).x() - drawn.pin(rear.axle()).x(),
-                  rear.axle(),
-                  LEAST_WHEELBASE_MM,
-                  swapped(front, rear, drawn)
-                      ? "if front and rear are swapped, exchange the 'end' of %s and %s; else look where they are drawn and at their ties"
-                          .formatted(front.name(), rear.name())
-                      : "look where they are drawn and at their ties")));
+      faults.add(new Fault(WHEELS, notApart(front, rear, drawn)));
     }
     return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
   }
@@ -172,6 +158,33 @@ public record Wheels(
 
   private static boolean swapped(WheelPart front, WheelPart rear, Places drawn) {
     return drawn.pin(rear.axle()).x() - drawn.pin(front.axle()).x() >= LEAST_WHEELBASE_MM;
+  }
+
+  private static String notApart(WheelPart front, WheelPart rear, Places drawn) {
+    double ahead = drawn.pin(front.axle()).x() - drawn.pin(rear.axle()).x();
+    if (ahead >= LEAST_WHEELBASE_MM) {
+      return String.format(
+          Locale.ROOT,
+          "the radii of %s, %.1f mm, and %s, %.1f mm, differ by as much as their axles are apart,"
+              + " %.1f mm, so no road lies under both; mend the radius of one, or its tyre",
+          front.name(),
+          Tyres.of(front, drawn).freeRadiusMm(),
+          rear.name(),
+          Tyres.of(rear, drawn).freeRadiusMm(),
+          drawn.pin(front.axle()).distance(drawn.pin(rear.axle())));
+    }
+    return String.format(
+        Locale.ROOT,
+        "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
+            + " are needed, so the machine stands on no road; %s",
+        front.axle(),
+        ahead,
+        rear.axle(),
+        LEAST_WHEELBASE_MM,
+        swapped(front, rear, drawn)
+            ? "if front and rear are swapped, exchange the 'end' of %s and %s; else look where they are drawn and at their ties"
+                .formatted(front.name(), rear.name())
+            : "look where they are drawn and at their ties");
   }
 
   private static boolean apart(WheelPart front, WheelPart rear, Places drawn) {

@@ -181,6 +181,55 @@ class BuiltMachineTest {
         .isEqualTo(Verdict.PASS);
   }
 
+  /** What would lie outside of the machine lies nowhere: by moments about each contact. */
+  @Test
+  void scalesThatNothingInTheMachineExplainsAreDoubted() {
+    Scales reckoned = Scales.reckoned(PLAN).orElseThrow();
+    double wheelbase = Scales.wheelbaseMm(PLAN);
+    String ahead = scales(reckoned.frontKg() + 8, reckoned.rearKg() - 5).text();
+    assertThat(ahead)
+        .contains("front scale is 8 kg over and the rear scale 5 kg under")
+        .contains("mass sits farther forward than drawn, or the scales are swapped or wrong")
+        .doesNotContain("reckoned with");
+    String behind = scales(reckoned.frontKg() - 8, reckoned.rearKg() + 5).text();
+    assertThat(behind)
+        .contains("front scale is 8 kg under and the rear scale 5 kg over")
+        .contains("farther back")
+        .doesNotContain("reckoned too much");
+    // its last part reaches less than half a wheelbase behind: there and nearer something can lie
+    double x = -PLAN.shapes().get("rearWheel").outline().getEnvelopeInternal().getWidth() / 2 + 1;
+    String tail =
+        scales(
+                reckoned.frontKg() + 9 * x / wheelbase,
+                reckoned.rearKg() + 9 * (wheelbase - x) / wheelbase)
+            .text();
+    assertThat(tail).contains("9 kg that nobody reckoned with").contains("behind the rear contact");
+  }
+
+  @Test
+  void readingsThatAgreeWhenSwappedAreSaidTo() {
+    Scales reckoned = Scales.reckoned(PLAN).orElseThrow();
+    assertThat(Math.abs(reckoned.frontKg() - reckoned.rearKg())).isGreaterThan(3);
+    String swapped = "With both readings swapped they would agree";
+    assertThat(scales(reckoned.rearKg() * 1.019, reckoned.frontKg() * 0.981).text())
+        .contains(swapped);
+    assertThat(scales(reckoned.rearKg() * 1.021, reckoned.frontKg()).text())
+        .doesNotContain(swapped);
+    assertThat(scales(reckoned.frontKg(), reckoned.rearKg()).text()).doesNotContain(swapped);
+  }
+
+  @Test
+  void scalesThatShowManyTimesTheMachineNameNoPlace() {
+    Scales reckoned = Scales.reckoned(PLAN).orElseThrow();
+    assertThat(scales(2.1 * reckoned.frontKg(), 2.1 * reckoned.rearKg()).text())
+        .contains("more than was reckoned: look at the unit")
+        .doesNotContain("contact");
+    assertThat(scales(1.9 * reckoned.frontKg(), 1.9 * reckoned.rearKg()).text())
+        .contains("that nobody reckoned with");
+    assertThat(scales(0.4 * reckoned.frontKg(), 0.4 * reckoned.rearKg()).text())
+        .contains("less than was reckoned: look at the unit");
+  }
+
   /** The mass of all is that of its parts, and what scales show adds up to it. */
   @Test
   void whatIsWeighedCountsAndStandsInTheTable() {

@@ -84,6 +84,13 @@ class VariantsDocumentTest {
           "rearWheel": "301 mm" ~ "pan": "301 mm" ~ $.asBuilt.radii.pan ~ which has no tyre
           "to": "headBottom", "is": "178 mm" ~ "to": "headTop", "is": "178 mm" ~ $.asBuilt.spans[0].to ~ is the pin measured from
           "to": "headBottom", "is": "178 mm" ~ "to": "headBottom", "is": "-1 mm" ~ $.asBuilt.spans[0].is ~ must not be negative
+          "to": "headBottom", "is": "178 mm" ~ "to": "headBottom", "is": "0 mm" ~ $.asBuilt.spans[0].is ~ two pins are at least 1 mm apart
+          "to": "headBottom", "is": "178 mm" ~ "to": "headBottom", "is": "0.9 mm" ~ $.asBuilt.spans[0].is ~ two pins are at least 1 mm apart
+          "to": "headBottom", "is": "178 mm" ~ "to": "headBottom", "is": "10001 mm" ~ $.asBuilt.spans[0].is ~ no machine has pins farther apart than 10000 mm
+          "measured": "distance", "from": "headTop", "to": "headBottom", "is": "178 mm" ~ "measured": "above", "from": "headTop", "to": "headBottom", "is": "-90 m" ~ $.asBuilt.spans[0].is ~ is -90000 mm, and no machine
+          "rearWheel": "301 mm" ~ "rearWheel": "50 m" ~ $.asBuilt.radii.rearWheel ~ must be from 50 to 1000 mm
+          "rearWheel": "301 mm" ~ "rearWheel": "1001 mm" ~ $.asBuilt.radii.rearWheel ~ must be from 50 to 1000 mm
+          "rearWheel": "301 mm" ~ "rearWheel": "51 mm" ~ $.asBuilt.radii.rearWheel ~ the radius of wheel rearWheel, 51 mm, is less than that of its tyre's section
           "bare": {} ~ "as-built": {} ~ $.variants.as-built ~ choose another name
           "without": ["sideStand"] ~ "without": ["stand"] ~ $.variants.long.without[0] ~ is no part here
           "without": ["sideStand"] ~ "without": ["rearWheel"] ~ $.variants.long.without ~ is in the parts of this variant too
@@ -97,6 +104,65 @@ class VariantsDocumentTest {
         Plank.lines(LayoutReader.read(Plank.with(piece.strip(), instead.strip()), null));
     assertThat(faults).contains(path.strip());
     assertThat(faults).contains(says.strip());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      textBlock =
+          """
+          "is": "178 mm" ~ "is": "1 mm"
+          "is": "178 mm" ~ "is": "10000 mm"
+          "rearWheel": "301 mm" ~ "rearWheel": "1000 mm"
+          "rearWheel": "301 mm" ~ "rearWheel": "100 mm"
+          """)
+  void whatJustCanBeIsTaken(String piece, String instead) {
+    assertThat(LayoutReader.read(Plank.with(piece.strip(), instead.strip()), null))
+        .isInstanceOf(ReadResult.Read.class);
+  }
+
+  @Test
+  void spansOfTheSamePinsAreCalledByTheirPins() {
+    Layout thrice = PLANK;
+    for (int i = 0; i < 2; i++) {
+      thrice = Typing.added(thrice, "", List.of("asBuilt", "spans"));
+    }
+    assertThat(Varied.measured(thrice).ties())
+        .containsKeys(
+            "measured distance headTop to headBottom",
+            "distance headTop to headBottom measured again",
+            "distance headTop to headBottom measured again 3")
+        .hasSize(PLANK.ties().size() + 3);
+    assertThat(LayoutFaults.of(Varied.measured(thrice))).isEmpty();
+  }
+
+  /** Plank's own two variants and so many more, of which the last is broken. */
+  private static String many(int more) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 1; i < more; i++) {
+      text.append("\"v").append(i).append("\": {\"measures\": {\"wheelbase\": \"1650 mm\"}}, ");
+    }
+    text.append("\"broken\": {\"measures\": {\"wheelbase\": \"16 kg\"}}, \"bare\": {}");
+    return Plank.with("\"bare\": {}", text.toString());
+  }
+
+  @Test
+  void oneOfManyIsLookedAtWhenItIsAskedFor() {
+    assertThat(Plank.lines(LayoutReader.read(many(18), null)))
+        .contains("$.variants.broken.measures.wheelbase");
+    ReadResult.Read read = (ReadResult.Read) LayoutReader.read(many(19), null);
+    assertThat(read.notes()).anyMatch(n -> n.contains("of 21 variants 21 are not checked"));
+    assertThatThrownBy(() -> Varied.named(read.layout(), "broken"))
+        .isInstanceOf(OutOfRange.class)
+        .hasMessageContaining("variant broken cannot be: $.measures.wheelbase");
+    assertThat(Varied.named(read.layout(), "v3").measures().get("wheelbase").is().text())
+        .isEqualTo("1650 mm");
+    List<String> place = List.of("variants", "v3", "measures", "wheelbase", "is");
+    assertThatThrownBy(() -> Typing.typed(read.layout(), "16 kg", place))
+        .isInstanceOf(OutOfRange.class)
+        .hasMessageContaining("variant v3 cannot be");
+    assertThat(Typing.typed(read.layout(), "1660 mm", place).variants().get("v3").measures())
+        .containsKey("wheelbase");
   }
 
   @Test

@@ -46,8 +46,9 @@ final class VariantOption {
     try {
       return MachineState.of(layout, name, placed -> Loading.study(placed, file));
     } catch (OutOfRange e) {
-      throw new Refusal(
-          file + ": " + (asBuilt ? "--as-built" : "--variant " + variant) + ": " + e.getMessage());
+      String state =
+          asBuilt ? "--as-built: " : variant == null ? "" : "--variant " + variant + ": ";
+      throw new Refusal(file + ": " + state + e.getMessage());
     }
   }
 }

@@ -2,6 +2,9 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longlow.constraints.document.Varied;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.edit.Subjects;
@@ -44,8 +47,21 @@ final class OverSteps {
                 return;
               }
               steps.add("");
-              show(steps.get((steps.indexOf(desk.options().over()) + 1) % steps.size()));
+              String state = steps.get((steps.indexOf(desk.options().over()) + 1) % steps.size());
+              show(state);
+              if (session.layout().variants().containsKey(state)) {
+                tellBroken(session.layout(), state);
+              }
             });
+  }
+
+  /** Of many variants nobody knows whether they can be before they are asked for. */
+  private void tellBroken(Layout layout, String variant) {
+    try {
+      Varied.named(layout, variant);
+    } catch (OutOfRange e) {
+      desk.say(Notice.Mood.BAD, TOPIC, e.getMessage() + ". Y goes on.");
+    }
   }
 
   private void show(String state) {

@@ -13,6 +13,7 @@ import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -34,7 +35,7 @@ final class OverlayInk {
     return all;
   }
 
-  /** Returns a picture with that state over it; as it is where the machine has no such state. */
+  /** Returns a picture with that state over it; as it is where the machine has none. */
   static Drawing over(Drawing picture, Study study, Scene scene, String state) {
     Optional<Placed> placed = placed(study, state);
     if (placed.isEmpty()) {
@@ -62,9 +63,13 @@ final class OverlayInk {
     if (!states(layout).contains(state)) {
       return Optional.empty();
     }
-    return Optional.of(
-        state.equals(Variant.AS_BUILT)
-            ? BuiltLayout.of(study.placed()).placed()
-            : Placer.solve(Varied.named(layout, state)));
+    if (state.equals(Variant.AS_BUILT)) {
+      return Optional.of(BuiltLayout.of(study.placed()).placed());
+    }
+    try {
+      return Optional.of(Placer.solve(Varied.named(layout, state)));
+    } catch (OutOfRange e) {
+      return Optional.empty(); // who asks for it is told why
+    }
   }
 }

@@ -18,9 +18,8 @@ import org.longlow.constraints.study.Study;
 /**
  * Cutting plans of a machine.
  *
- * @param plans one for each material and size, tube first
- * @param shaped what no plan is made for, since it is laid up, bent two ways or cannot be folded as
- *     drawn
+ * @param plans one for each material and size, tube first  * @param shaped what no plan is made for, since it is laid up, bent two ways or cannot be folded as
+ *     drawn, or nobody says how thick it is
  * @param nothing pieces that leave nothing to cut as they are drawn, by name
  */
 public record CutPlans(List<CutPlan> plans, List<Shaped> shaped, List<String> nothing) {
@@ -35,7 +34,7 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped, List<String> no
    * @param stock of the layout, for its price
    * @param areaMm2 net, all pieces together, mm²
    * @param parts of which it is
-   * @param massKg NaN where the density is not known
+   * @param massKg NaN where density or thickness is not known
    */
   public record Shaped(
       Wanted wanted, Bought stock, double areaMm2, List<String> parts, double massKg) {
@@ -107,7 +106,7 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped, List<String> no
                     stock.get(0),
                     area,
                     rest.stream().map(FlatCut::part).distinct().toList(),
-                    area * wanted.thicknessMm() * density * 1e-9));
+                    wanted.thick() ? area * wanted.thicknessMm() * density * 1e-9 : Double.NaN));
           }
         });
     return new CutPlans(plans, shaped, nothing);

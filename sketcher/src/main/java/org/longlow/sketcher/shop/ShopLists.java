@@ -67,8 +67,9 @@ final class ShopLists {
         rows);
   }
 
-  private static double known(double massKg) {
-    return massKg > 0 ? massKg : Double.NaN;
+  /** Mass and thickness are more than nothing where anybody says them. */
+  private static double known(double figure) {
+    return figure > 0 ? figure : Double.NaN;
   }
 
   private static String made(Make make) {
@@ -182,7 +183,7 @@ final class ShopLists {
               w(cut.what()),
               f(cut.pieces()),
               w(cut.material()),
-              f(cut.thicknessMm()),
+              f(known(cut.thicknessMm())),
               f(cut.longMm()),
               f(cut.wideMm()),
               f(cut.areaMm2()),

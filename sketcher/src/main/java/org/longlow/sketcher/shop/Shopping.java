@@ -138,7 +138,8 @@ public final class Shopping {
   private void shaped(CutPlans.Shaped shaped) {
     line(
         shaped.wanted().words(sizes),
-        sizes.sheet(shaped.areaMm2()) + ", shaped: net area",
+        sizes.sheet(shaped.areaMm2())
+            + (shaped.wanted().thick() ? ", shaped: net area" : ", net area; give skin of formers"),
         Double.NaN,
         shaped.stock().price().orElse(Double.NaN),
         shaped.stock().per(),

@@ -18,7 +18,7 @@ import org.longlow.constraints.shape.Places;
  * @param material in the word of the layout, empty where none is said
  * @param grade of foam; empty of all else
  * @param diameterMm of tube, mm; else 0
- * @param thicknessMm of sheet, or the wall of tube, mm
+ * @param thicknessMm of sheet, or the wall of tube, mm; 0 where nobody says it
  */
 public record Wanted(
     Form form, String material, String grade, double diameterMm, double thicknessMm) {
@@ -52,11 +52,20 @@ public record Wanted(
     String of = material.isEmpty() ? "" : material + " ";
     return switch (form) {
       case TUBE -> of + "tube Ø" + sizes.tube(diameterMm, thicknessMm);
-      case SHEET ->
-          (material.isEmpty() ? "sheet, material not said, " : of + (wood() ? "" : "sheet "))
-              + sizes.mm(thicknessMm);
+      case SHEET -> sheet(of) + (thick() ? sizes.mm(thicknessMm) : "thickness not said");
       case FOAM -> "foam" + (grade.isEmpty() ? "" : " " + grade) + ", " + sizes.mm(thicknessMm);
     };
+  }
+
+  private String sheet(String of) {
+    return material.isEmpty()
+        ? "sheet, material not said, "
+        : of + (wood() ? "" : thick() ? "sheet " : "sheet, ");
+  }
+
+  /** Returns whether anybody says how thick it is. */
+  boolean thick() {
+    return thicknessMm > 0;
   }
 
   private boolean wood() {
