@@ -18,8 +18,9 @@ import org.longlow.constraints.study.Study;
 /**
  * Cutting plans of a machine.
  *
- * @param plans one for each material and size, tube first  * @param shaped what no plan is made for, since it is laid up, bent two ways or cannot be folded as
- *     drawn, or nobody says how thick it is
+ * @param plans one for each material and size, tube first * @param shaped what no plan is made for,
+ *     since it is laid up, bent two ways or cannot be folded as drawn, or nobody says how thick it
+ *     is
  * @param nothing pieces that leave nothing to cut as they are drawn, by name
  */
 public record CutPlans(List<CutPlan> plans, List<Shaped> shaped, List<String> nothing) {
