@@ -51,7 +51,12 @@ final class Shed {
   }
 
   static Layout layout() {
-    ReadResult read = LayoutReader.read(TEXT, Path.of("."));
+    return layout("\"pan\":");
+  }
+
+  /** Returns it with other words before what is said of its pan. */
+  static Layout layout(String pan) {
+    ReadResult read = LayoutReader.read(TEXT.replace("\"pan\":", pan), Path.of("."));
     if (read instanceof ReadResult.Refused refused) {
       throw new IllegalStateException(refused.faults().toString());
     }

@@ -68,6 +68,27 @@ class ShopTest {
     assertThat(foam.massKg()).isCloseTo(0.42 * 0.32 * 0.04 * 50, within(1e-9));
   }
 
+  /** A tank in sheet of which nobody says how thick it is, and one of which somebody does. */
+  @Test
+  void sheetThatNobodySaysTheThicknessOfIsToldSo() {
+    String tank =
+        """
+        "tank": {"kind": "tank", "outline": {"points": [[300, 600], [600, 600], [600, 800],
+                 [300, 800]], "closed": true}, "left": 100, "right": 100, "mass": 3,
+                 "material": "stainless"%s}, "pan":""";
+    Shop unsaid = Shop.of(Study.of(Shed.layout(tank.formatted(""))));
+    String list = unsaid.basket().table().csv(Units.MM, "");
+    assertThat(list).contains("stainless sheet, thickness not said").contains("skin of formers");
+    assertThat(list).doesNotContain(" 0 mm");
+    assertThat(unsaid.plans().plans()).noneMatch(p -> p.wanted().material().equals("stainless"));
+    assertThat(unsaid.plans().shaped()).allMatch(s -> Double.isNaN(s.massKg()));
+    assertThat(unsaid.tables().get(5).csv(Units.MM, "")).contains("stainless,,");
+    Shop said = Shop.of(Study.of(Shed.layout(tank.formatted(", \"formers\": {\"skin\": 1.5}"))));
+    assertThat(said.basket().table().csv(Units.MM, ""))
+        .contains("stainless sheet 1.5 mm")
+        .doesNotContain("not said");
+  }
+
   @Test
   void costsAreSummedAndWhatHasNoneIsCounted() {
     ShopTable list = SHOP.basket().table();
