@@ -73,8 +73,8 @@ class ShopTest {
   void sheetThatNobodySaysTheThicknessOfIsToldSo() {
     String tank =
         """
-        "tank": {"kind": "tank", "frame": "a", "outline": {"points": [[300, 600], [600, 600], [600, 800],
-                 [300, 800]]}, "left": 100, "right": 100, "mass": 3,
+        "tank": {"kind": "tank", "frame": "rear", "outline": {"points": [[300, 600], [600, 600], [600, 800],
+                 [300, 800]], "closed": true}, "left": 100, "right": 100, "mass": 3,
                  "material": "stainless"%s}, "pan":""";
     Shop unsaid = Shop.of(Study.of(Shed.layout(tank.formatted(""))));
     String list = unsaid.basket().table().csv(Units.MM, "");
