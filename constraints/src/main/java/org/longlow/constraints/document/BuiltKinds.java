@@ -140,7 +140,7 @@ final class BuiltKinds {
             "What parts weigh, by their names, both sides together."),
         s.or(
             "radii",
-            SaidOf.each(Referent.PART, PartSizes.WHEEL_RADIUS),
+            SaidOf.each(Referent.PART, PartSizes.MEASURED_RADIUS),
             Map.of(),
             AsBuilt::radii,
             "Radii of tyres off the ground, by the names of their wheels."),

@@ -102,6 +102,9 @@ final class PartRules {
     if (radius.isEmpty() || section.isEmpty() || section.get() <= radius.get()) {
       return;
     }
+    if (radius.get() < PartSizes.LEAST_WHEEL_RADIUS_MM) {
+      return; // told by its range
+    }
     String key =
         wheel.radius().isPresent() ? "radius" : wheel.crown().isPresent() ? "crown" : "width";
     Optional<Formula> said = wheel.radius().or(() -> wheel.crown()).or(() -> wheel.width());

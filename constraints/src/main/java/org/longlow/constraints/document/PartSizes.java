@@ -14,8 +14,14 @@ final class PartSizes {
   /** How far a part may reach to a side; that more is a slip of the unit is judgement. */
   static final Type.Quantity REACH = LENGTH.between(-5_000, 5_000);
 
-  /** No road wheel is smaller or larger; judgement. */
-  static final Type.Quantity WHEEL_RADIUS = LENGTH.between(50, 1_000);
+  /** No road wheel is smaller, mm. */
+  static final double LEAST_WHEEL_RADIUS_MM = 50;
+
+  /** Of a wheel that is planned. */
+  static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(LEAST_WHEEL_RADIUS_MM);
+
+  /** Of one that was measured; that no road wheel is larger is judgement. */
+  static final Type.Quantity MEASURED_RADIUS = LENGTH.between(LEAST_WHEEL_RADIUS_MM, 2_000);
 
   private PartSizes() {}
 }
