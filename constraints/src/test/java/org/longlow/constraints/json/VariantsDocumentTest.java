@@ -89,7 +89,7 @@ class VariantsDocumentTest {
           "to": "headBottom", "is": "178 mm" ~ "to": "headBottom", "is": "10001 mm" ~ $.asBuilt.spans[0].is ~ no machine has pins farther apart than 10000 mm
           "measured": "distance", "from": "headTop", "to": "headBottom", "is": "178 mm" ~ "measured": "above", "from": "headTop", "to": "headBottom", "is": "-90 m" ~ $.asBuilt.spans[0].is ~ is -90000 mm, and no machine
           "rearWheel": "301 mm" ~ "rearWheel": "50 m" ~ $.asBuilt.radii.rearWheel ~ must be from 50 to 2000 mm
-          "rearWheel": "301 mm" ~ "rearWheel": "1001 mm" ~ $.asBuilt.radii.rearWheel ~ must be from 50 to 2000 mm
+          "rearWheel": "301 mm" ~ "rearWheel": "2001 mm" ~ $.asBuilt.radii.rearWheel ~ must be from 50 to 2000 mm
           "rearWheel": "301 mm" ~ "rearWheel": "51 mm" ~ $.asBuilt.radii.rearWheel ~ the radius of wheel rearWheel, 51 mm, is less than that of its tyre's section
           "bare": {} ~ "as-built": {} ~ $.variants.as-built ~ choose another name
           "without": ["sideStand"] ~ "without": ["stand"] ~ $.variants.long.without[0] ~ is no part here
