@@ -53,6 +53,9 @@ public record Unrolled(
    */
   public record Width(String where, double alongMm, double wideMm) {}
 
+  /** From one edit to the next most sheets stay as they are, and every edit asks for all. */
+  private static final Memo<Sheet, Flat> FLAT = new Memo<>(128, Flat::of);
+
   public Unrolled {
     strip = List.copyOf(strip);
     patterns = List.copyOf(patterns);
@@ -97,29 +100,55 @@ public record Unrolled(
     return Skin.of(part, places).map(skin -> of(skin, places));
   }
 
+  /** All that decides how a sheet lies flat. */
+  private record Sheet(Skin skin, Loft loft) {}
+
+  /**
+   * A sheet laid flat.
+   *
+   * @param sides those that can be, of a body that is no wrap
+   * @param edge along its edge, if that can be
+   * @param strip that edge's pattern
+   */
+  private record Flat(
+      List<FlatPiece> wraps,
+      List<FlatPiece> sides,
+      Optional<EdgeStrip> edge,
+      Optional<FlatPiece> strip) {
+
+    static Flat of(Sheet sheet) {
+      Skin skin = sheet.skin;
+      List<FlatPiece> wraps = Wraps.of(skin, sheet.loft);
+      if (!wraps.isEmpty()) {
+        return new Flat(wraps, List.of(), Optional.empty(), Optional.empty());
+      }
+      Optional<EdgeStrip> edge =
+          !skin.sided() || sheet.loft.sides().isStraight()
+              ? Optional.of(EdgeStrip.of(skin, sheet.loft))
+              : Optional.empty();
+      return new Flat(
+          wraps,
+          Patterns.sides(skin, sheet.loft),
+          edge,
+          edge.map(e -> Patterns.strip(e, skin.bodies())));
+    }
+  }
+
   private static Unrolled of(Skin skin, Places places) {
     Loft loft = skin.loft(places);
+    Flat flat = FLAT.of(new Sheet(skin, loft));
     int pieces = skin.bodies();
-    List<FlatPiece> wraps = Wraps.of(skin, loft);
-    if (!wraps.isEmpty()) {
-      return new Unrolled(false, false, 0, List.of(), 0, 0, 0, 0, 0, wraps);
+    if (!flat.wraps.isEmpty()) {
+      return new Unrolled(false, false, 0, List.of(), 0, 0, 0, 0, 0, flat.wraps);
     }
-    List<FlatPiece> patterns = new ArrayList<>(Patterns.sides(skin, loft));
-    double sideLong = patterns.isEmpty() ? 0 : patterns.get(0).longMm();
-    double sideArea = patterns.isEmpty() ? 0 : patterns.get(0).outline().getArea();
-    boolean formers = skin.sided() && patterns.isEmpty();
-    if (skin.even()) {
-      patterns.clear();
-    }
-    List<Width> strip = List.of();
-    double area = 0;
-    if (!skin.sided() || loft.sides().isStraight()) {
-      EdgeStrip edge = EdgeStrip.of(skin, loft);
-      FlatPiece flat = Patterns.strip(edge, pieces);
-      patterns.add(flat);
-      area = flat.outline().getArea();
-      strip = strip(skin.part(), loft, edge, places);
-    }
+    List<FlatPiece> patterns = new ArrayList<>(skin.even() ? List.of() : flat.sides);
+    double sideLong = flat.sides.isEmpty() ? 0 : flat.sides.get(0).longMm();
+    double sideArea = flat.sides.isEmpty() ? 0 : flat.sides.get(0).outline().getArea();
+    boolean formers = skin.sided() && flat.sides.isEmpty();
+    flat.strip.ifPresent(patterns::add);
+    double area = flat.strip.map(p -> p.outline().getArea()).orElse(0.0);
+    List<Width> strip =
+        flat.edge.map(edge -> strip(skin.part(), loft, edge, places)).orElse(List.of());
     return new Unrolled(
         skin.even(),
         formers,
