@@ -10,6 +10,7 @@ public final class Gap {
   private final String second;
   private final double gapMm;
   private final Supplier<PointMm> where;
+  private volatile PointMm known;
 
   /**
    * @param where works out the place, when that is asked for
@@ -23,7 +24,7 @@ public final class Gap {
 
   /** Returns the same place with another distance. */
   Gap wide(double mm) {
-    return new Gap(first, second, mm, where);
+    return new Gap(first, second, mm, this::where);
   }
 
   /** Returns the name of one body. */
@@ -43,9 +44,12 @@ public final class Gap {
 
   /**
    * Returns the middle of the place where they are closest, or of the overlap of their outlines.
-   * Worked out when asked for.
+   * Worked out when first asked for.
    */
   public PointMm where() {
-    return where.get();
+    if (known == null) {
+      known = where.get();
+    }
+    return known;
   }
 }

@@ -3,6 +3,8 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.shape.Memo;
 
 /** Gaps of many bodies at once. */
 public final class Gaps {
@@ -10,6 +12,28 @@ public final class Gaps {
   /** Smallest first, then by name. */
   public static final Comparator<Gap> ORDER =
       Comparator.comparingDouble(Gap::gapMm).thenComparing(Gap::first).thenComparing(Gap::second);
+
+  /** From one edit to the next most bodies, and so the gaps between them, stay as they are. */
+  private static final Memo<Asked, Optional<Gap>> KNOWN =
+      new Memo<>(2048, asked -> Optional.ofNullable(asked.a.to(asked.b, asked.cutMm)));
+
+  /** Two bodies, told apart by which objects they are, and the gap that must be undercut. */
+  private record Asked(Solid a, Solid b, double cutMm) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Asked o
+          && o.a == a
+          && o.b == b
+          && Double.doubleToLongBits(o.cutMm) == Double.doubleToLongBits(cutMm);
+    }
+
+    @Override
+    public int hashCode() {
+      int pair = 31 * System.identityHashCode(a) + System.identityHashCode(b);
+      return 31 * pair + Double.hashCode(cutMm);
+    }
+  }
 
   private Gaps() {}
 
@@ -79,9 +103,6 @@ public final class Gaps {
     if (cutMm == Cut.NEVER) {
       return;
     }
-    Gap gap = a.to(b, Math.min(cutMm, horizonMm));
-    if (gap != null) {
-      into.add(gap);
-    }
+    KNOWN.of(new Asked(a, b, Math.min(cutMm, horizonMm))).ifPresent(into::add);
   }
 }

@@ -10,8 +10,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 
@@ -24,6 +26,15 @@ public final class Solid {
   private final Solid before;
   private final RigidMotion motion;
   private volatile List<Face> coarse;
+
+  /** The bodies of parts that were asked for lately. */
+  private static final ByThing<PartShape, Solid> PARTS =
+      new ByThing<>(256, shape -> new Solid(shape.part().name(), shape.prisms()));
+
+  /** Returns the body of a part; asked again, the same object. */
+  public static Solid of(PartShape shape) {
+    return PARTS.of(shape);
+  }
 
   public Solid(String name, List<Prism> prisms) {
     this(Face.of(prisms), name);

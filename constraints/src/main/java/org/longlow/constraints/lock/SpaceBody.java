@@ -35,6 +35,11 @@ public final class SpaceBody {
     return new SpaceBody(shape.part().name(), shape.prisms());
   }
 
+  /** Returns what it is made of; the same object of bodies made of the same. */
+  public List<Prism> madeOf() {
+    return prisms;
+  }
+
   /** Returns whether its right side is the mirror image of its left. */
   boolean symmetrical() {
     if (symmetrical == null) {

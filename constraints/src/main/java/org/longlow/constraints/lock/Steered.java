@@ -1,6 +1,7 @@
 package org.longlow.constraints.lock;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.layout.FrontPart;
@@ -39,10 +40,7 @@ public record Steered(SteeringAxis head, SteeringAxis bars, Map<String, Steering
     Map<String, SteeringAxis> axisOf = new LinkedHashMap<>();
     for (Part part : layout.parts().values()) {
       boolean wheel = part instanceof WheelPart w && w.end() == Part.End.FRONT;
-      boolean atWheel =
-          wheel
-              || part.equals(fork)
-              || part.pins().stream().allMatch(p -> atWheel(layout, fork, p));
+      boolean atWheel = wheel || part.equals(fork) || allAtWheel(layout, fork, part.pins());
       if (atWheel) {
         axisOf.put(part.name(), head.get());
       } else if (part.base().steered()) {
@@ -56,6 +54,15 @@ public record Steered(SteeringAxis head, SteeringAxis bars, Map<String, Steering
     return SteeringAxis.isGivenBy(bottom, top)
         ? Optional.of(SteeringAxis.through(bottom, top))
         : Optional.empty();
+  }
+
+  private static boolean allAtWheel(Layout layout, FrontPart fork, List<String> pins) {
+    for (String pin : pins) {
+      if (!atWheel(layout, fork, pin)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean atWheel(Layout layout, FrontPart fork, String pin) {

@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.shape.Memo;
 
 /**
  * The parts that make up one seat. A seat without a pan is no seat.
@@ -28,7 +29,36 @@ public record SeatParts(
     Optional<RestPart> feet,
     Optional<RestPart> hands) {
 
-  /** Returns the seats of {@code layout} by name, in the order of their pans. */
+  private static final Memo<Same, SeatParts> KNOWN = new Memo<>(64, same -> same.seat);
+
+  /** A seat, equal to one of the same parts: the same objects, which takes no comparing. */
+  private record Same(SeatParts seat) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Same s
+          && s.seat.seat.equals(seat.seat)
+          && s.seat.pan == seat.pan
+          && same(s.seat.back, seat.back)
+          && same(s.seat.head, seat.head)
+          && same(s.seat.feet, seat.feet)
+          && same(s.seat.hands, seat.hands);
+    }
+
+    private static boolean same(Optional<?> one, Optional<?> other) {
+      return one.orElse(null) == other.orElse(null);
+    }
+
+    @Override
+    public int hashCode() {
+      return System.identityHashCode(seat.pan);
+    }
+  }
+
+  /**
+   * Returns the seats of {@code layout} by name, in the order of their pans; the same objects again
+   * while their parts are.
+   */
   public static Map<String, SeatParts> of(Layout layout) {
     Map<String, SeatParts> seats = new LinkedHashMap<>();
     pans(layout)
@@ -37,13 +67,15 @@ public record SeatParts(
                 seats.computeIfAbsent(
                     pan.seat(),
                     seat ->
-                        new SeatParts(
-                            seat,
-                            pan,
-                            cushion(layout, seat, CushionPart.Role.BACK),
-                            cushion(layout, seat, CushionPart.Role.HEAD),
-                            rest(layout, seat, RestPart.Limb.FOOT),
-                            rest(layout, seat, RestPart.Limb.HAND))));
+                        KNOWN.of(
+                            new Same(
+                                new SeatParts(
+                                    seat,
+                                    pan,
+                                    cushion(layout, seat, CushionPart.Role.BACK),
+                                    cushion(layout, seat, CushionPart.Role.HEAD),
+                                    rest(layout, seat, RestPart.Limb.FOOT),
+                                    rest(layout, seat, RestPart.Limb.HAND))))));
     return seats;
   }
 

@@ -10,6 +10,8 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.shape.ByPlaces;
+import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Spreads;
@@ -39,18 +41,36 @@ public final class Seats {
   /** Internal pressures are N/mm². */
   private static final double KPA = 1e-3;
 
+  /** Whoever sat where, in this edit and the one before. */
+  private static final ByThing<SeatParts, ByPlaces<Person, Sitting>> KNOWN =
+      new ByThing<>(
+          64,
+          parts ->
+              new ByPlaces<>(
+                  64,
+                  2,
+                  (person, places) -> sit(person.name(), bodyOf(person, places), parts, places)));
+
+  private static final ByPlaces<Person, Body> BODIES = new ByPlaces<>(64, 2, Seats::body);
+
   private Seats() {}
 
-  /** Returns the sittings of {@code layout}, person by person in the order of the crew. */
+  private static Body bodyOf(Person person, Places places) {
+    return BODIES.of(person, places);
+  }
+
+  /**
+   * Returns the sittings of {@code layout}, person by person in the order of the crew. Whoever has
+   * not moved since they were last asked for is the same object.
+   */
   public static List<Sitting> of(Layout layout, Places places) {
     Map<String, SeatParts> seats = SeatParts.of(layout);
     List<Sitting> sittings = new ArrayList<>();
     for (Person person : layout.crew().values()) {
-      Body body = body(person, places);
       for (String seat : person.seats()) {
         SeatParts parts = seats.get(seat);
         if (parts != null) {
-          sittings.add(sit(person.name(), body, parts, places));
+          sittings.add(KNOWN.of(parts).of(person, places));
         }
       }
     }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.seat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.body.Body;
@@ -31,6 +33,13 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
   /** Pieces of a limb that goes outwards: each is then some 20 mm wider than the limb. */
   private static final int LIMB_PIECES = 8;
 
+  private static final ByThing<Sitting, List<Flesh>> FLESH = new ByThing<>(32, Sitting::fleshed);
+
+  private static final ByThing<Sitting, List<Flesh>> FINE = new ByThing<>(32, Sitting::finely);
+
+  private static final ByThing<Sitting, Map<String, List<Prism>>> FINE_LIMBS =
+      new ByThing<>(32, Sitting::limbs);
+
   /** Returns who sits where. */
   public Occupant occupant() {
     return new Occupant(person, seat);
@@ -48,12 +57,22 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
 
   /** Returns their flesh, boots and helmet by part; empty if they cannot sit. */
   public List<Flesh> flesh() {
-    return posture().map(p -> Figure.parts(body, p)).orElse(List.of());
+    return FLESH.of(this);
+  }
+
+  private List<Flesh> fleshed() {
+    return posture().map(p -> List.copyOf(Figure.parts(body, p))).orElse(List.of());
+  }
+
+  private List<Flesh> finely() {
+    return posture()
+        .map(p -> List.copyOf(Figure.fineParts(body, p, LIMB_PIECES)))
+        .orElse(List.of());
   }
 
   /** Returns their body, for gaps; nothing if they cannot sit. */
   public List<Prism> prisms() {
-    return posture().map(p -> prisms(body, p)).orElse(List.of());
+    return prisms(flesh());
   }
 
   /**
@@ -67,19 +86,23 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
 
   /** Returns their body where limbs that go outwards do so piece by piece. */
   public List<Prism> finePrisms() {
-    return posture().map(p -> prisms(Figure.fineParts(body, p, LIMB_PIECES))).orElse(List.of());
+    return prisms(FINE.of(this));
   }
 
-  /** Returns what each limb of that is made of, by the name of its {@link Flesh}. */
+  /**
+   * Returns what each limb of that is made of, by the name of its {@link Flesh}; asked again, the
+   * same lists.
+   */
   public Map<String, List<Prism>> fineLimbs() {
+    return FINE_LIMBS.of(this);
+  }
+
+  private Map<String, List<Prism>> limbs() {
     Map<String, List<Flesh>> limbs = new LinkedHashMap<>();
-    posture()
-        .map(p -> Figure.fineParts(body, p, LIMB_PIECES))
-        .orElse(List.of())
-        .forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
+    FINE.of(this).forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
     Map<String, List<Prism>> prisms = new LinkedHashMap<>();
     limbs.forEach((name, flesh) -> prisms.put(name, prisms(flesh)));
-    return prisms;
+    return Collections.unmodifiableMap(prisms);
   }
 
   /** Returns what the solid of {@code body} in a posture is made of. */

@@ -30,6 +30,10 @@ public record PartShape(
     PointMm centre,
     double centreYMm,
     Optional<Bulk> varying) {
+
+  private static final ByThing<PartShape, Bulk> BULKS =
+      new ByThing<>(256, shape -> bulk(shape.prisms));
+
   public PartShape {
     prisms = List.copyOf(prisms);
   }
@@ -47,7 +51,7 @@ public record PartShape(
 
   /** Returns the volume of its body and the moments of that, round bars taken as square. */
   public Bulk bulk() {
-    return varying.orElseGet(() -> bulk(prisms));
+    return varying.isPresent() ? varying.get() : BULKS.of(this);
   }
 
   static Bulk bulk(List<Prism> prisms) {

@@ -28,12 +28,19 @@ import org.longlow.rider.geom.PointMm;
 /** Builds the body of each part from where its pins are. */
 public final class Shapes {
 
+  /** As drawn by this edit and the one before. */
+  private static final ByPlaces<Part, PartShape> DRAWN =
+      new ByPlaces<>(256, 2, (part, places) -> of(part, places, false));
+
   private Shapes() {}
 
-  /** Returns the shape of every part of {@code layout}, in its order, stands stowed. */
+  /**
+   * Returns the shape of every part of {@code layout}, in its order, stands stowed. That of a part
+   * which has not moved since it was last asked for is the same object.
+   */
   public static Map<String, PartShape> of(Layout layout, Places places) {
     Map<String, PartShape> shapes = new LinkedHashMap<>();
-    layout.parts().forEach((name, part) -> shapes.put(name, of(part, places, false)));
+    layout.parts().forEach((name, part) -> shapes.put(name, DRAWN.of(part, places)));
     return shapes;
   }
 

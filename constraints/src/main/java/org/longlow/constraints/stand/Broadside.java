@@ -1,14 +1,10 @@
 package org.longlow.constraints.stand;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
@@ -77,18 +73,14 @@ public record Broadside(
     if (!(box.getWidth() > 0)) {
       return new Both(NONE, NONE);
     }
-    double width = box.getWidth() / COLUMNS;
-    List<List<double[]>> columns = new ArrayList<>();
-    for (int k = 0; k < COLUMNS; k++) {
-      columns.add(new ArrayList<>());
-    }
-    polygons.forEach(p -> cross(p, box.getMinX(), width, columns));
-    Broadside without = sum(columns, box, width);
+    Columns columns = new Columns(COLUMNS, box.getMinX(), box.getWidth() / COLUMNS);
+    polygons.forEach(columns::add);
+    Broadside without = sum(columns, box);
     if (others.isEmpty()) {
       return new Both(without, NONE);
     }
-    others.forEach(p -> cross(p, box.getMinX(), width, columns));
-    Broadside all = sum(columns, box, width);
+    others.forEach(columns::add);
+    Broadside all = sum(columns, box);
     return new Both(
         all,
         new Broadside(
@@ -99,71 +91,28 @@ public record Broadside(
             all.toMm));
   }
 
-  private static Broadside sum(List<List<double[]>> columns, Envelope box, double width) {
+  private static Broadside sum(Columns columns, Envelope box) {
+    double width = box.getWidth() / COLUMNS;
     double area = 0;
     double mx = 0;
     double mz = 0;
     for (int k = 0; k < COLUMNS; k++) {
-      List<double[]> spans = columns.get(k);
-      spans.sort(Comparator.comparingDouble(span -> span[0]));
-      double x = box.getMinX() + (k + 0.5) * width;
+      double[] spans = columns.spans(k);
+      double x = columns.x(k);
       double reached = Double.NEGATIVE_INFINITY;
-      for (double[] span : spans) {
-        double from = Math.max(span[0], reached);
-        if (span[1] > from) {
-          double shown = (span[1] - from) * width;
+      for (int i = 0; i < columns.end(k); i += 2) {
+        double from = Math.max(spans[i], reached);
+        double to = spans[i + 1];
+        if (to > from) {
+          double shown = (to - from) * width;
           area += shown;
           mx += shown * x;
-          mz += shown * (span[1] + from) / 2;
-          reached = span[1];
+          mz += shown * (to + from) / 2;
+          reached = to;
         }
       }
     }
     return new Broadside(area, mx, mz, box.getMinX(), box.getMaxX());
-  }
-
-  /**
-   * Adds what of each column a polygon covers: between its first and second crossing, and so on.
-   */
-  private static void cross(
-      Polygon polygon, double minX, double width, List<List<double[]>> columns) {
-    Envelope box = polygon.getEnvelopeInternal();
-    int first = Math.max(0, (int) Math.ceil((box.getMinX() - minX) / width - 0.5));
-    int last = Math.min(COLUMNS - 1, (int) Math.floor((box.getMaxX() - minX) / width - 0.5));
-    if (last < first) {
-      return;
-    }
-    double[][] at = new double[last - first + 1][4];
-    int[] count = new int[last - first + 1];
-    for (int ring = -1; ring < polygon.getNumInteriorRing(); ring++) {
-      LineString line = ring < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(ring);
-      Coordinate[] c = line.getCoordinates();
-      for (int i = 0; i + 1 < c.length; i++) {
-        double low = Math.min(c[i].x, c[i + 1].x);
-        double high = Math.max(c[i].x, c[i + 1].x);
-        int k = Math.max(first, (int) Math.ceil((low - minX) / width - 0.5));
-        for (; k <= last; k++) {
-          double x = minX + (k + 0.5) * width;
-          if (x >= high) {
-            break; // half open, so that a corner is crossed once
-          }
-          if (x >= low) {
-            double share = (x - c[i].x) / (c[i + 1].x - c[i].x);
-            int n = count[k - first]++;
-            if (n == at[k - first].length) {
-              at[k - first] = Arrays.copyOf(at[k - first], 2 * n);
-            }
-            at[k - first][n] = c[i].y + share * (c[i + 1].y - c[i].y);
-          }
-        }
-      }
-    }
-    for (int k = 0; k < count.length; k++) {
-      Arrays.sort(at[k], 0, count[k]);
-      for (int n = 0; n + 1 < count[k]; n += 2) {
-        columns.get(first + k).add(new double[] {at[k][n], at[k][n + 1]});
-      }
-    }
   }
 
   /** Returns the middle of the area, in the axes of the frame. */

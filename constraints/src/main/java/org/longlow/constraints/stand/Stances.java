@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
@@ -16,14 +17,45 @@ import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.constraints.shape.ByPlaces;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.geom.PointMm;
 
 /** Puts the machine into its stances. */
 public final class Stances {
+
+  /** Stances of one machine in which some part is elsewhere, those of the edit before too. */
+  private static final int STANCES = 12;
+
+  /** What hangs on several pins, shaped where these are in a stance. */
+  private static final ByPlaces<Part, PartShape> IN_STANCE =
+      new ByPlaces<>(64, STANCES, (part, places) -> Shapes.of(part, places, false));
+
+  /** What hangs on one pin, shifted. */
+  private static final Memo<Shifted, PartShape> SHIFTED =
+      new Memo<>(128, shifted -> shifted.drawn.moved(new RigidMotion(0, shifted.by)));
+
+  /** Where a part is drawn, which object tells, and by how much it is shifted. */
+  private record Shifted(PartShape drawn, PointMm by) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Shifted s && s.drawn == drawn && s.by.equals(by);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(drawn) + by.hashCode();
+    }
+  }
+
+  private static final ByPlaces<Part, PartShape> PARKED =
+      new ByPlaces<>(8, 2, (part, places) -> Shapes.of(part, places, true));
 
   private final Wheels wheels;
   private final Map<String, PartShape> drawn;
@@ -136,9 +168,7 @@ public final class Stances {
           boolean stand = parked && shape.part() instanceof StandPart;
           if (stand || movesBetween(pins.get(part), wheels.drawn(), places)) {
             PartShape now =
-                stand
-                    ? Shapes.of(shape.part(), places, true)
-                    : moved(shape, wheels.drawn(), places);
+                stand ? PARKED.of(shape.part(), places) : moved(shape, wheels.drawn(), places);
             shapes.put(part, now);
             moved.put(part, now);
           }
@@ -157,24 +187,23 @@ public final class Stances {
   }
 
   /** Returns a part after its pins moved; what hangs on one pin shifts, else it is shaped anew. */
-  static PartShape moved(PartShape shape, Places before, Places after) {
+  private static PartShape moved(PartShape shape, Places before, Places after) {
     List<String> pins = shape.part().pins();
-    if (pins.size() > 1) {
-      return Shapes.of(shape.part(), after, false);
-    }
-    return shape.moved(shift(pins.get(0), before, after));
+    return pins.size() > 1
+        ? IN_STANCE.of(shape.part(), after)
+        : SHIFTED.of(new Shifted(shape, shift(pins.get(0), before, after)));
   }
 
-  /** Returns the body of {@link #moved} alone. */
+  /** Returns the body of a part after its pins moved, as it is in a stance; it is not kept. */
   static List<Prism> movedBody(PartShape shape, Places before, Places after) {
     List<String> pins = shape.part().pins();
     return pins.size() > 1
         ? Shapes.body(shape.part(), after)
-        : shape.moved(shift(pins.get(0), before, after)).prisms();
+        : shape.moved(new RigidMotion(0, shift(pins.get(0), before, after))).prisms();
   }
 
-  private static RigidMotion shift(String pin, Places before, Places after) {
-    return new RigidMotion(0, after.pin(pin).minus(before.pin(pin)));
+  private static PointMm shift(String pin, Places before, Places after) {
+    return after.pin(pin).minus(before.pin(pin));
   }
 
   private static boolean movesBetween(List<String> pins, Places before, Places after) {

@@ -76,7 +76,7 @@ public final class GapFindings {
   public GapFindings(Layout layout, GapRules rules, Map<String, PartShape> shapes) {
     this.layout = layout;
     this.rules = rules;
-    shapes.forEach((name, shape) -> drawn.put(name, new Solid(name, shape.prisms())));
+    shapes.forEach((name, shape) -> drawn.put(name, Solid.of(shape)));
   }
 
   /** Returns the bodies of all parts as drawn, with their indexes. */
@@ -135,7 +135,7 @@ public final class GapFindings {
 
   static List<Solid> bodies(Collection<PartShape> shapes) {
     List<Solid> bodies = new ArrayList<>(shapes.size());
-    shapes.forEach(s -> bodies.add(new Solid(s.part().name(), s.prisms())));
+    shapes.forEach(s -> bodies.add(Solid.of(s)));
     return bodies;
   }
 
@@ -192,7 +192,7 @@ public final class GapFindings {
   }
 
   private Solid in(Map<String, PartShape> stance, String part) {
-    return stance.containsKey(part) ? new Solid(part, stance.get(part).prisms()) : drawn.get(part);
+    return stance.containsKey(part) ? Solid.of(stance.get(part)) : drawn.get(part);
   }
 
   /** Returns what it takes to move a part away from a person seated as drawn. */

@@ -358,7 +358,7 @@ public final class JointFindings {
    */
   private Room room(Solid ring, PointMm travel, WheelPart wheel, PartShape shape, double askedMm) {
     String name = shape.part().name();
-    Gap gap = ring.moved(Solid.by(travel)).to(new Solid(name, shape.prisms()), askedMm);
+    Gap gap = ring.moved(Solid.by(travel)).to(Solid.of(shape), askedMm);
     if (gap == null || gap.gapMm() >= 0) {
       return gap == null ? null : new Room(gap, gap.gapMm());
     }

@@ -63,6 +63,7 @@ public final class LockFindings {
   private final TurnedBodies bodies;
   private final double askedRad;
   private final LockWay way;
+  private final KnownTurns known;
   private final Map<About, Fouled> worst = new LinkedHashMap<>();
 
   /** All that keeps its gap. */
@@ -105,6 +106,7 @@ public final class LockFindings {
     this.bodies = new TurnedBodies(drawn, wheels.drawn(), standings);
     this.askedRad = wheels.drawn().value(layout.demands().limit(Demands.Key.LOCK));
     this.way = new LockWay(askedRad);
+    this.known = new KnownTurns(way.lockRad());
   }
 
   public List<Finding> all() {
@@ -173,9 +175,16 @@ public final class LockFindings {
     boolean both = steered.turns(other);
     SteeringAxis otherAxis = steered.axisOf().get(other);
     Optional<LockWay.Met> met =
-        both
-            ? way.past(axis, body, otherAxis, past, limit + curves)
-            : way.past(axis, body, past, limit + curves);
+        known.of(
+            body,
+            axis,
+            past,
+            otherAxis,
+            limit + curves,
+            () ->
+                both
+                    ? way.past(axis, body, otherAxis, past, limit + curves)
+                    : way.past(axis, body, past, limit + curves));
     if (met.isEmpty()) {
       clear.add(
           new Clear(
@@ -214,12 +223,14 @@ public final class LockFindings {
           continue;
         }
         List<PointMm> pins = joint.pins().stream().map(state.places()::pin).toList();
-        SpaceBody body = bodies.beyond(state, part, pins, reach);
-        SpaceBody past = bodies.beyond(state, other, pins, reach);
-        if (way.meetStraight(axis, body, past)) {
-          continue; // what is so straight ahead is the joint's own finding
-        }
-        way.past(axis, body, past, 0)
+        known
+            .beyond(
+                bodies.body(state, part),
+                axis,
+                bodies.body(state, other),
+                pins,
+                reach,
+                () -> beyond(state, part, other, axis, pins, reach))
             .ifPresent(
                 met ->
                     keep(
@@ -233,6 +244,19 @@ public final class LockFindings {
                             met)));
       }
     }
+  }
+
+  /** Returns what meets turned; what meets straight ahead is the joint's own finding. */
+  private Optional<LockWay.Met> beyond(
+      State state,
+      String part,
+      String other,
+      SteeringAxis axis,
+      List<PointMm> pins,
+      double reachMm) {
+    SpaceBody body = bodies.beyond(state, part, pins, reachMm);
+    SpaceBody past = bodies.beyond(state, other, pins, reachMm);
+    return way.meetStraight(axis, body, past) ? Optional.empty() : way.past(axis, body, past, 0);
   }
 
   private void pastPerson(Steered steered, PersonBody person) {
@@ -253,7 +277,14 @@ public final class LockFindings {
           About about =
               About.beside(name, sitting.occupant())
                   .said(name + " and the " + limb.name() + " of " + sitting.occupant().words());
-          Optional<LockWay.Met> met = way.past(axis, body, limb, limit + curves);
+          Optional<LockWay.Met> met =
+              known.of(
+                  body,
+                  axis,
+                  limb,
+                  null,
+                  limit + curves,
+                  () -> way.past(axis, body, limb, limit + curves));
           met.ifPresent(m -> keep(new Fouled(about, state, limit, curves, source, m)));
           if (met.isEmpty()) {
             clear.add(

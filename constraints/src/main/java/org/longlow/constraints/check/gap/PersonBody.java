@@ -1,16 +1,17 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.lock.SpaceBody;
 import org.longlow.constraints.lock.TurnSweep;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.ByThing;
 
 /** Somebody seated, as the bodies that must stay clear of parts and of others; made once each. */
 public final class PersonBody {
@@ -21,8 +22,11 @@ public final class PersonBody {
   /** They go with the grips, wherever these go. */
   private static final Set<String> ARMS = Set.of("upperArm", "forearm");
 
+  /** Bodies of people who sat so lately, for any thread. */
+  private static final ByThing<Sitting, Map<Resting.Clear, Solid>> BODIES =
+      new ByThing<>(32, sitting -> new ConcurrentHashMap<>());
+
   private final Sitting sitting;
-  private final Map<Resting.Clear, Solid> bodies = new HashMap<>();
   private List<SpaceBody> limbs;
 
   private PersonBody(Sitting sitting) {
@@ -84,6 +88,8 @@ public final class PersonBody {
   }
 
   private Solid body(Resting.Clear clear) {
-    return bodies.computeIfAbsent(clear, c -> new Solid(sitting.person(), c.prisms(sitting)));
+    return BODIES
+        .of(sitting)
+        .computeIfAbsent(clear, c -> new Solid(sitting.person(), c.prisms(sitting)));
   }
 }

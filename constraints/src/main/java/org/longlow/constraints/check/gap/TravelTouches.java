@@ -89,7 +89,7 @@ public final class TravelTouches {
             sittings.stream().filter(s -> condition.aboard().contains(s.occupant())).toList());
     rules = new GapRules(layout, wheels.drawn());
     stances = new Stances(wheels, drawn);
-    drawn.forEach((name, shape) -> still.put(name, new Solid(name, shape.prisms())));
+    drawn.forEach((name, shape) -> still.put(name, Solid.of(shape)));
   }
 
   /**
@@ -139,7 +139,7 @@ public final class TravelTouches {
         ? still.get(part)
         : solids
             .computeIfAbsent(t, u -> new HashMap<>())
-            .computeIfAbsent(part, p -> new Solid(p, there.prisms()));
+            .computeIfAbsent(part, p -> Solid.of(there));
   }
 
   private List<Pair> pairs() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
@@ -56,8 +55,17 @@ public final class RampFindings {
     }
   }
 
-  /** What one edge of an outline clears. */
-  private interface Measure extends BiFunction<PointMm, PointMm, Least> {}
+  /** What outlines clear. */
+  private interface Measure {
+
+    /** Returns what a corner clears, or the edge that leads to it. */
+    Least at(Ring ring, int corner);
+
+    /** Returns a height over the road from on which nothing clears less than is known. */
+    default double heightMm() {
+      return Double.POSITIVE_INFINITY;
+    }
+  }
 
   private final Layout layout;
   private final Wheels wheels;
@@ -91,7 +99,14 @@ public final class RampFindings {
     return worst(
             s -> {
               RampClearance c = clearance(s);
-              return (a, b) -> front ? c.approach(a) : c.departure(a);
+              double end = front ? s.ground().wheelbaseMm() : 0;
+              return (ring, i) -> {
+                double x = ring.x[i];
+                if (front ? !(x > end) : !(x < end)) {
+                  return Least.NONE;
+                }
+                return front ? c.approach(ring.corner(i)) : c.departure(ring.corner(i));
+              };
             })
         .filter(w -> w.least.value() < WALL_RAD)
         .map(
@@ -105,22 +120,7 @@ public final class RampFindings {
   }
 
   private Optional<Finding> crest() {
-    return worst(
-            s -> {
-              RampClearance c = clearance(s);
-              double[] best = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-              return (a, b) -> {
-                if (a.z() >= best[1] && b.z() >= best[1]) {
-                  return Least.NONE; // so high up nothing clears less
-                }
-                Least least = c.crest(a, b);
-                if (least.value() < best[0]) {
-                  best[0] = least.value();
-                  best[1] = c.heightMm(best[0]);
-                }
-                return least;
-              };
-            })
+    return worst(s -> new Crest(clearance(s)))
         .map(w -> angle(w, "crest", "Over a crest " + w.part + " touches"));
   }
 
@@ -145,19 +145,7 @@ public final class RampFindings {
   }
 
   private Optional<Finding> kerb() {
-    return worst(
-            s -> {
-              RampClearance c = clearance(s);
-              double[] best = {Double.POSITIVE_INFINITY};
-              return (a, b) -> {
-                if (a.z() >= best[0]) {
-                  return Least.NONE; // no kerb touches before it is as high
-                }
-                Least least = c.kerb(a);
-                best[0] = Math.min(best[0], least.value());
-                return least;
-              };
-            })
+    return worst(s -> new Kerb(clearance(s)))
         .map(
             w -> {
               double limit = w.stance.places().value(layout.demands().limit(Demands.Key.KERB));
@@ -202,6 +190,9 @@ public final class RampFindings {
     for (OnRoad stance : stances) {
       Measure measure = measures.apply(stance.stance);
       for (Ring ring : stance.rings) {
+        if (ring.lowest >= measure.heightMm()) {
+          break; // and the others are no lower
+        }
         Least least = ring.least(measure);
         if (Double.isFinite(least.value())
             && (worst == null || least.value() < worst.least.value())) {
@@ -212,25 +203,82 @@ public final class RampFindings {
     return Optional.ofNullable(worst);
   }
 
-  /**
-   * The outline of a part in the axes of the road.
-   *
-   * @param corners closed
-   */
-  private record Ring(String part, List<PointMm> corners) {
+  /** Crests, once some are known only what is lower than may clear less. */
+  private static final class Crest implements Measure {
 
-    Least least(Measure measure) {
-      Least least = Least.NONE;
-      PointMm before = corners.get(0);
-      for (PointMm at : corners) {
-        least = least.or(measure.apply(at, before));
-        before = at;
+    private final RampClearance clearance;
+    private double bestRad = Double.POSITIVE_INFINITY;
+    private double heightMm = Double.POSITIVE_INFINITY;
+
+    Crest(RampClearance clearance) {
+      this.clearance = clearance;
+    }
+
+    @Override
+    public Least at(Ring ring, int i) {
+      int before = Math.max(0, i - 1);
+      if (ring.z[i] >= heightMm && ring.z[before] >= heightMm) {
+        return Least.NONE;
+      }
+      Least least = clearance.crest(ring.corner(i), ring.corner(before));
+      if (least.value() < bestRad) {
+        bestRad = least.value();
+        heightMm = clearance.heightMm(bestRad);
       }
       return least;
     }
 
-    double lowest() {
-      return corners.stream().mapToDouble(PointMm::z).min().orElseThrow();
+    @Override
+    public double heightMm() {
+      return heightMm;
+    }
+  }
+
+  /** Kerbs, none of which touches anything before it is as high. */
+  private static final class Kerb implements Measure {
+
+    private final RampClearance clearance;
+    private double bestMm = Double.POSITIVE_INFINITY;
+
+    Kerb(RampClearance clearance) {
+      this.clearance = clearance;
+    }
+
+    @Override
+    public Least at(Ring ring, int i) {
+      if (ring.z[i] >= bestMm) {
+        return Least.NONE;
+      }
+      Least least = clearance.kerb(ring.corner(i));
+      bestMm = Math.min(bestMm, least.value());
+      return least;
+    }
+
+    @Override
+    public double heightMm() {
+      return bestMm;
+    }
+  }
+
+  /**
+   * The outline of a part in the axes of the road.
+   *
+   * @param x of its corners, mm; the last is the first
+   * @param z likewise
+   * @param lowest of z
+   */
+  private record Ring(String part, double[] x, double[] z, double lowest) {
+
+    Least least(Measure measure) {
+      Least least = Least.NONE;
+      for (int i = 0; i < x.length; i++) {
+        least = least.or(measure.at(this, i));
+      }
+      return least;
+    }
+
+    PointMm corner(int i) {
+      return new PointMm(x[i], z[i]);
     }
   }
 
@@ -252,7 +300,7 @@ public final class RampFindings {
           Geometry piece = shape.outline().getGeometryN(i);
           Geometry outside = piece instanceof Polygon p ? p.getExteriorRing() : piece;
           if (!outside.isEmpty()) {
-            rings.add(new Ring(shape.part().name(), onRoad(outside, s.ground(), along)));
+            rings.add(onRoad(shape.part().name(), outside, s.ground(), along));
           }
         }
       }
@@ -260,14 +308,19 @@ public final class RampFindings {
       return new OnRoad(s, rings);
     }
 
-    private static List<PointMm> onRoad(Geometry line, Ground ground, PointMm along) {
-      List<PointMm> corners = new ArrayList<>();
-      for (Coordinate c : line.getCoordinates()) {
-        double x = c.x - ground.rearContact().x();
-        double z = c.y - ground.rearContact().z();
-        corners.add(new PointMm(along.x() * x + along.z() * z, along.x() * z - along.z() * x));
+    private static Ring onRoad(String part, Geometry line, Ground ground, PointMm along) {
+      Coordinate[] corners = line.getCoordinates();
+      double[] x = new double[corners.length];
+      double[] z = new double[corners.length];
+      double lowest = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < corners.length; i++) {
+        double dx = corners[i].x - ground.rearContact().x();
+        double dz = corners[i].y - ground.rearContact().z();
+        x[i] = along.x() * dx + along.z() * dz;
+        z[i] = along.x() * dz - along.z() * dx;
+        lowest = Math.min(lowest, z[i]);
       }
-      return corners;
+      return new Ring(part, x, z, lowest);
     }
   }
 }

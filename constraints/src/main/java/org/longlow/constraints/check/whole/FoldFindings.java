@@ -11,6 +11,7 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.ByPlaces;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.rider.words.Words;
@@ -21,13 +22,19 @@ public final class FoldFindings {
   /** Folds of sheet. */
   static final FindingKind FOLDS = new FindingKind("folds", FindingGroup.PLACES, Rests.ON_DRAWING);
 
+  private static final ByPlaces<Part, List<Words>> FAULTS =
+      new ByPlaces<>(
+          256,
+          2,
+          (part, places) -> Unrolled.of(part, places).map(Unrolled::faults).orElse(List.of()));
+
   private FoldFindings() {}
 
   /** Returns one for each part at most, and none where all can be folded. */
   public static List<Finding> of(Layout layout, Places places) {
     List<Finding> findings = new ArrayList<>();
     for (Part part : layout.parts().values()) {
-      List<Words> lines = Unrolled.of(part, places).map(Unrolled::faults).orElse(List.of());
+      List<Words> lines = FAULTS.of(part, places);
       if (!lines.isEmpty()) {
         findings.add(
             Finding.note(
