@@ -18,7 +18,8 @@ final class Edits {
 
   /** Room for knees beside the hood, for everybody on every seat. */
   static final String KNEE_ROOM =
-      "\"kneeRoom\": {\"limit\": \"gap\", \"parts\": [\"hoodSides\", \"rider\"], \"from\": \"12 mm\"},";
+      "\"kneeRoom\": {\"limit\": \"gap\", \"parts\": [\"hoodSides\", \"rider\"], \"from\": \"12"
+          + " mm\"},";
 
   private static final String LIMITS = "\"limits\": {";
 
@@ -58,9 +59,18 @@ final class Edits {
 
   /** The seat slides: what hangs on its pins moves, and both people. */
   Layout slideSeat() {
-    Pin pin = layout.pins().get("panRear");
+    return slide("panRear");
+  }
+
+  /** The end of the exhaust slides: people stay where they are, springs sink a little otherwise. */
+  Layout slideExhaust() {
+    return slide("exTail");
+  }
+
+  private Layout slide(String name) {
+    Pin pin = layout.pins().get(name);
     double x = pin.x().evaluate(n -> Double.NaN) + swing();
-    return layout.withPins(Map.of("panRear", pin.at(Formula.of(x, Unit.MM), pin.z())));
+    return layout.withPins(Map.of(name, pin.at(Formula.of(x, Unit.MM), pin.z())));
   }
 
   /** The wheelbase changes: nearly everything is somewhere else. */

@@ -27,6 +27,12 @@ public class StudyBenchmark {
     return Study.of(edits.slideSeat());
   }
 
+  /** The end of the exhaust slides. */
+  @Benchmark
+  public Study slideExhaust() {
+    return Study.of(edits.slideExhaust());
+  }
+
   /** The wheelbase changes. */
   @Benchmark
   public Study stretch() {

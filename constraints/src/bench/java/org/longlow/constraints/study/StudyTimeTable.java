@@ -22,6 +22,7 @@ public final class StudyTimeTable {
     System.out.println("edit         least ms    median      99 %  clock ms    median  findings");
     row("slide seat", () -> Study.of(edits.slideSeat()));
     row("stretch", () -> Study.of(edits.stretch()));
+    row("exhaust", () -> Study.of(edits.slideExhaust()));
     Edits roomy = new Edits(Edits.KNEE_ROOM);
     System.out.println("with a gap kept to people:");
     row("slide seat", () -> Study.of(roomy.slideSeat()));

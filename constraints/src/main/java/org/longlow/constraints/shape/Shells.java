@@ -16,27 +16,30 @@ public final class Shells {
 
   private static final Memo<Bent, Sheet> SHEETS = new Memo<>(128, Shells::sheet);
 
+  /** Strip and area together, which an open shell does not ask for. */
+  private static final ByThing<Sheet, Geometry> BOTH =
+      new ByThing<>(128, sheet -> sheet.area.union(sheet.strip));
+
   private Shells() {}
 
   /** A sheet as drawn: its edge, thickness in mm, whether it closes on itself, and its holes. */
   private record Bent(
       List<PointMm> edge, double thicknessMm, boolean closed, List<Opening> holes) {}
 
-  /** Its strip, the area within or null, and both together. */
-  private record Sheet(Geometry strip, Geometry area, Geometry both) {}
+  /** Its strip, and the area within or null. */
+  private record Sheet(Geometry strip, Geometry area) {}
 
   private static Sheet sheet(Bent bent) {
     if (!bent.closed() && bent.edge().size() <= 2) {
       Geometry strip = Curves.strip(bent.edge(), bent.thicknessMm());
-      return new Sheet(strip, null, strip);
+      return new Sheet(strip, null);
     }
     Geometry area = Curves.polygon(bent.edge());
     Geometry strip =
         bent.closed()
             ? area.difference(area.buffer(-bent.thicknessMm()))
             : Curves.strip(bent.edge(), bent.thicknessMm());
-    Geometry sides = Holes.cutFrom(area, bent.holes());
-    return new Sheet(strip, sides, sides.union(strip));
+    return new Sheet(strip, Holes.cutFrom(area, bent.holes()));
   }
 
   /**
@@ -90,7 +93,7 @@ public final class Shells {
         prisms.add(new Prism(area, new Interval(i.from(), i.from() + t)));
       }
     }
-    Geometry outline = !shell.open() && area != null ? sheet.both() : strip;
+    Geometry outline = !shell.open() && area != null ? BOTH.of(sheet) : strip;
     if (!shell.breadth().isEven(shell.outline()) && shell.base().spread().isPresent()) {
       return shaped(shell, outline, places);
     }

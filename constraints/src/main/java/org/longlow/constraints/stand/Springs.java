@@ -78,7 +78,7 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
   private Springs hang(PartShape shape, Wheels wheels) {
     List<String> pins = shape.part().pins();
     for (Part.End end : Part.End.values()) {
-      if (!pins.isEmpty() && pins.stream().allMatch(pin -> wheels.carries(end, pin))) {
+      if (wheels.carriesAll(end, pins)) {
         return on(end, shape, wheels.riseShare(end, shape));
       }
     }

@@ -259,6 +259,16 @@ public record Wheels(
     return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
   }
 
+  /** Returns whether there are pins, and all move with the wheel of an end. */
+  boolean carriesAll(Part.End end, List<String> pins) {
+    for (String pin : pins) {
+      if (!carries(end, pin)) {
+        return false;
+      }
+    }
+    return !pins.isEmpty();
+  }
+
   /** Returns whether a pin moves with the wheel of an end. */
   boolean carries(Part.End end, String pin) {
     boolean atFront = end == Part.End.FRONT;

@@ -46,7 +46,7 @@ class ByPlacesTest {
   @Test
   void isAnotherWhenAPinOrAMeasureThatItReadHasChangedByABit() {
     ask("bar");
-    pins.put("b", new PointMm(2, Math.nextUp(3)));
+    pins.put("b", new PointMm(2, Math.nextUp(3.0)));
     assertThat(ask("bar")).contains("3.0000000000000004");
     measures.put("wide", Math.nextDown(6.0));
     assertThat(ask("bar")).contains("5.999999999999999");

@@ -312,55 +312,9 @@ public final class LockFindings {
                 f.state().condition(),
                 Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
                 List.of(f.source(), HOW),
-                text(f))
+                LockWords.of(f.met(), f.about().words(), f.limitMm(), way.lockRad(), askedRad))
             .at(met.where(), met.yMm());
     return CurveCare.held(finding, f.curvesMm());
-  }
-
-  private Words text(Fouled f) {
-    LockWay.Met met = f.met();
-    String what = f.about().words();
-    double farRad = way.lockRad();
-    Words far =
-        Words.of(
-            Say.deg(Math.toDegrees(farRad)), farRad < askedRad ? " looked at" : " of lock asked");
-    if (!met.meets() && met.gapMm() >= f.limitMm()) {
-      return Say.format(
-          "Turned %s, %s are %s apart; %s are asked.",
-          degrees(met.turnRad()), what, Say.mm(met.gapMm()), Words.atLeast(f.limitMm()));
-    }
-    if (!met.meets()) {
-      return Say.format(
-          "Turned %s, %s are %s apart, and %s are asked; they come too close from %s on. Make that"
-              + " much more room there, or stop the steering before it.",
-          degrees(met.turnRad()),
-          what,
-          Say.mm(met.gapMm()),
-          Words.atLeast(f.limitMm()),
-          Say.deg(Math.toDegrees(Math.abs(met.from()))));
-    }
-    return Say.format(
-        "Turned %s, %s meet; to the %s there are %s more to turn, measured along the"
-            + " way of the place that meets. Make room for that, and the %s asked between them, or"
-            + " stop the steering before it and ask for less lock.",
-        meeting(met), what, far, Words.atLeast(-met.gapMm()), Words.atLeast(f.limitMm()));
-  }
-
-  private static Words meeting(LockWay.Met met) {
-    if (met.left() == null || met.right() == null) {
-      return degrees(met.turnRad());
-    }
-    return Words.of(
-        degrees(met.left().turnRad(), true), " or ", degrees(met.right().turnRad(), false));
-  }
-
-  private static Words degrees(double rad) {
-    return degrees(rad, rad > 0);
-  }
-
-  private static Words degrees(double rad, boolean left) {
-    return Words.of(
-        Say.deg(Math.toDegrees(Math.abs(rad))), left ? " to the left" : " to the right");
   }
 
   /** What comes nearest, and where on the way, in words; empty for nothing near. */
@@ -385,7 +339,9 @@ public final class LockFindings {
         " Of what keeps its gap to both sides %s come nearest, %s apart %s%s.",
         nearest.about().words(),
         Say.mm(there.gapMm()),
-        ahead ? Words.of("straight ahead") : Words.of("turned ", degrees(there.turnRad())),
+        ahead
+            ? Words.of("straight ahead")
+            : Words.of("turned ", LockWords.degrees(there.turnRad())),
         nearest.state().condition().map(c -> ", " + c.says()).orElse(""));
   }
 

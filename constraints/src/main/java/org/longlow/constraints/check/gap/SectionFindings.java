@@ -24,6 +24,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
@@ -75,6 +76,33 @@ public final class SectionFindings {
     this.places = places;
     this.people = people;
     this.ways = ways;
+  }
+
+  /** Where something first comes too close on a way: most of what it passes stays as it is. */
+  private static final Memo<Passed, Double> FIRST = new Memo<>(512);
+
+  /** A body on its way past another, both told apart by which objects they are. */
+  private record Passed(SectionMotion motion, Solid body, Solid other, double gapMm) {
+
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Passed p
+          && p.body == body
+          && p.other == other
+          && Double.compare(p.gapMm, gapMm) == 0
+          && p.motion.equals(motion);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(body) + System.identityHashCode(other);
+    }
+  }
+
+  private static boolean clears(
+      SectionMotion motion, Sweep sweep, Solid body, Solid other, double gapMm) {
+    Passed passed = new Passed(motion, body, other, gapMm);
+    return Double.isNaN(FIRST.of(passed, () -> sweep.firstBelow(body, other, gapMm)));
   }
 
   public List<Finding> all() {
@@ -142,7 +170,7 @@ public final class SectionFindings {
     Demands.Key demand = rules.demand(part.name(), other.name());
     double limit = rules.limitMm(part.name(), other.name(), demand);
     double curves = CurveCare.mm(layout, part.name(), other.name());
-    if (Double.isNaN(sweep.firstBelow(part, other, limit + curves))) {
+    if (clears(motion, sweep, part, other, limit + curves)) {
       return Optional.empty();
     }
     Part one = layout.parts().get(part.name());
@@ -212,7 +240,7 @@ public final class SectionFindings {
     Demands.Key demand = rules.demandOfPeople(part.name());
     double limit = rules.limitMm(part.name(), sitting);
     double curves = CurveCare.mm(layout, part.name());
-    if (Double.isNaN(sweep.firstBelow(part, person, limit + curves))) {
+    if (clears(motion, sweep, part, person, limit + curves)) {
       return Optional.empty();
     }
     List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
