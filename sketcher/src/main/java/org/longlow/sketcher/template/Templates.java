@@ -17,7 +17,6 @@ import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
@@ -26,10 +25,6 @@ import org.longlow.constraints.words.Said;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
 import org.longlow.sketcher.picture.Scenes;
-import org.longlow.svg.drawing.Dimensions;
-import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.SheetLengths;
 
 /**
@@ -59,8 +54,8 @@ public final class Templates {
   /**
    * Returns the templates of some parts of a study, in the order of the layout, their file names
    * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
-   * a rail one more for each end that is coped to the side of another rail, a cowl or solid one
-   * more for each former.
+   * a bent tube one more, a rail one for each end that is cut to a line, a cowl or solid one more
+   * for each former.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -153,8 +148,7 @@ public final class Templates {
           out.add(c.layer(i));
         }
       } else if (shape.part() instanceof TubePart tube) {
-        out.add(tube(tube, shape, places, figures));
-        out.addAll(CopeTemplates.of(tube, shapes, places, figures));
+        out.addAll(TubeTemplates.of(tube, shape, shapes, places, figures));
       } else {
         out.add(plain(shape, places, figures));
         out.addAll(PatternTemplates.of(shape, places, figures));
@@ -165,7 +159,7 @@ public final class Templates {
     return out.stream().map(d -> d.withLengths(lengths)).toList();
   }
 
-  private static String titled(Part part) {
+  static String titled(Part part) {
     return Said.with(part.name(), part.kind());
   }
 
@@ -211,74 +205,6 @@ public final class Templates {
         : shape.outline();
   }
 
-  private static NamedDrawing tube(
-      TubePart tube, PartShape shape, Places places, TemplateFigures figures) {
-    TubeBends bends = TubeBends.of(tube, places);
-    double d = places.value(tube.diameter());
-    String title = titled(tube);
-    TemplateSheet sheet = new TemplateSheet(tube.name(), title, shape.outline(), "up", "forward");
-    sheet.chain(Shapes.centreLine(tube, places));
-    pins(sheet, shape, places);
-    List<List<String>> rows = new ArrayList<>();
-    if (!bends.bends().isEmpty()) {
-      rows.add(List.of("bend", "at", "angle", "CLR", "start", "end", "gain"));
-    }
-    int number = 0;
-    for (TubeBends.Bend b : bends.bends()) {
-      number++;
-      station(sheet, b.start(), b, d, "bend " + number + " start " + figures.bare(b.startMm()));
-      station(sheet, b.end(), b, d, "bend " + number + " end " + figures.bare(b.endMm()));
-      rows.add(
-          List.of(
-              Integer.toString(number),
-              b.pin(),
-              Dimensions.figure(Math.abs(Math.toDegrees(b.angleRad())))
-                  + "° "
-                  + (b.angleRad() > 0 ? "left" : "right"),
-              figures.bare(b.radiusMm()) + (b.reduced() ? " *" : ""),
-              figures.bare(b.startMm()),
-              figures.bare(b.endMm()),
-              figures.bare(b.gainMm())));
-    }
-    List<String> lines = new ArrayList<>();
-    lines.add(makeLine(shape));
-    lines.add("tube " + figures.tube(d, places.value(tube.wall())));
-    lines.add(
-        "cut length "
-            + figures.mm(bends.cutMm())
-            + ", on the centre line, copes to be added at the ends");
-    lines.add(
-        "legs corner to corner: "
-            + String.join(" + ", bends.legsMm().stream().map(figures::bare).toList()));
-    if (!bends.bends().isEmpty()) {
-      lines.add("stations from " + tube.path().get(0) + "; springback and stretch by trial");
-    }
-    if (bends.bends().stream().anyMatch(TubeBends.Bend::reduced)) {
-      lines.add(
-          "* bend radius of "
-              + figures.mm(places.value(tube.bendRadius()))
-              + " does not fit here: move the pins apart or take a smaller one");
-    }
-    lines.add(TemplateWords.massLine(shape, figures));
-    return sheet.with(TemplateWords.fileName(tube.name()), tube.name(), lines, rows);
-  }
-
-  /** Marks where a bend starts or ends by a line across the tube. */
-  private static void station(
-      TemplateSheet sheet, PointMm p, TubeBends.Bend bend, double d, String text) {
-    PointMm corner = bend.start().towards(bend.end(), 0.5);
-    // the tube's direction there: square to the radius of the bend
-    PointMm chord = bend.end().minus(bend.start());
-    double half = bend.angleRad() / 2 * (p.equals(bend.start()) ? -1 : 1);
-    PointMm along = chord.turned(half).times(1 / Math.max(1e-9, chord.length()));
-    PointMm side = along.left().times(0.5 * d + 4);
-    PointMm a = p.plus(side);
-    PointMm b = p.minus(side);
-    sheet.mark(Planar.line(a.x(), a.z(), b.x(), b.z()), Style.narrow(Tone.INK));
-    PointMm outer = a.distance(corner) > b.distance(corner) ? a : b;
-    sheet.note(text, outer.x(), outer.z());
-  }
-
   /** Returns the words for material, how many and which side. */
   static String makeLine(PartShape shape) {
     Part part = shape.part();
@@ -302,7 +228,7 @@ public final class Templates {
     sheet.datum(z, "z " + figures.bare(z), "x", figures);
   }
 
-  private static void pins(TemplateSheet sheet, PartShape shape, Places places) {
+  static void pins(TemplateSheet sheet, PartShape shape, Places places) {
     Envelope near = new Envelope(shape.outline().getEnvelopeInternal());
     near.expandBy(PIN_REACH_MM);
     for (String pin : HoleMarks.without(shape.part())) {
