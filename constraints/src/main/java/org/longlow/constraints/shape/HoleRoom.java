@@ -55,9 +55,9 @@ public record HoleRoom(double webMm, double needMm, String between, Opening hole
             new HoleRoom(
                 hole.webMm(other.opening()),
                 bolts ? Math.max(LEAST_WEB_MM, pitch - (d + its) / 2) : LEAST_WEB_MM,
-                name(placed)
+                name(other)
                     + " and "
-                    + (other.index() == placed.index() ? "its image" : name(other)),
+                    + (other.index() == placed.index() ? "its image" : name(placed)),
                 hole));
       }
     }

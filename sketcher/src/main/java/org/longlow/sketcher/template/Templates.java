@@ -143,7 +143,7 @@ public final class Templates {
             new CushionTemplates(
                 cushion, shape, places, figures, pressed.getOrDefault(name, Map.of()));
         out.add(c.side());
-        out.addAll(c.boards(shapes));
+        out.addAll(new BoardTemplates(cushion, shape, places, figures).of(shapes));
         for (int i = 0; i < cushion.layers().size(); i++) {
           out.add(c.layer(i));
         }
@@ -189,9 +189,11 @@ public final class Templates {
           && !unrolled.orElseThrow().patterns().isEmpty()) {
         lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
       }
+      lines.addAll(CentreLengths.lines(part, places, figures));
       BreadthWords.even(shape, figures).ifPresent(lines::add);
       lines.add("line is the net outline, nothing added");
     }
+    lines.addAll(HoleMarks.lines(part, places, figures));
     lines.addAll(FormerTemplates.lines(part, places, figures));
     lines.add(TemplateWords.massLine(shape, figures));
     lines.addAll(TemplateWords.cutLines(figures));
@@ -208,9 +210,12 @@ public final class Templates {
   /** Returns the words for material, how many and which side. */
   static String makeLine(PartShape shape) {
     Part part = shape.part();
+    if (part.traits().make() == Make.BOUGHT) {
+      return "dummy of what is bought: cut it of card or foam to try its room";
+    }
     String many =
         part.paired()
-            ? "make 2, one for each side, the second turned over"
+            ? "make 2, the right one as seen here, the left one turned over"
             : shape.rightMm() < 0
                 ? "make 1, left side"
                 : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
@@ -218,14 +223,22 @@ public final class Templates {
     return material.isEmpty() ? many : material + "; " + many;
   }
 
+  /** A height near its middle, or one of those next to it where seams would hide its stations. */
   private static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
     Envelope box = shape.outline().getEnvelopeInternal();
     double middle = (box.getMinY() + box.getMaxY()) / 2;
-    double z = Math.round(middle / figures.stationMm()) * figures.stationMm();
-    if (z < box.getMinY() || z > box.getMaxY()) {
-      z = middle;
+    double step = figures.stationMm();
+    double z = Math.round(middle / step) * step;
+    List<DatumLine.Level> levels = new ArrayList<>();
+    for (double off : new double[] {0, -step, step, -2 * step, 2 * step}) {
+      if (z + off >= box.getMinY() && z + off <= box.getMaxY()) {
+        levels.add(new DatumLine.Level(z + off, "z " + figures.bare(z + off)));
+      }
     }
-    sheet.datum(z, "z " + figures.bare(z), "x", figures);
+    if (levels.isEmpty()) {
+      levels.add(new DatumLine.Level(middle, "z " + figures.bare(middle)));
+    }
+    sheet.datum(new DatumLine(levels, "x", figures));
   }
 
   static void pins(TemplateSheet sheet, PartShape shape, Places places) {

@@ -9,8 +9,6 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 
 /** A tube on paper: from the side with its bends, the card for the bender, wraps for its ends. */
 final class TubeTemplates {
@@ -76,7 +74,7 @@ final class TubeTemplates {
     PointMm side = along.left().times(0.5 * d + 4);
     PointMm a = p.plus(side);
     PointMm b = p.minus(side);
-    sheet.mark(Planar.line(a.x(), a.z(), b.x(), b.z()), Style.narrow(Tone.INK));
+    sheet.mark(Planar.line(a.x(), a.z(), b.x(), b.z()), TemplateLine.BEND);
     PointMm outer = a.distance(corner) > b.distance(corner) ? a : b;
     sheet.note(text, outer.x(), outer.z());
   }
