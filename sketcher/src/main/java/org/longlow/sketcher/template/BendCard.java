@@ -29,34 +29,24 @@ import org.longlow.svg.page.SheetLengths;
  */
 final class BendCard {
 
-  private static final double WIDE_MM = 160;
+  private static final double WIDE_MM = 140;
   private static final double EDGE_MM = 4;
   private static final double NAME_MM = 5;
   private static final double TEXT_MM = 2.4;
   private static final double LINE_MM = 4;
-  private static final double ROW_MM = 6;
+  private static final double ROW_MM = 5.4;
   private static final double SKETCH_HIGH_MM = 22;
-  private static final double SKETCH_WIDE_MM = 44;
+  private static final double SKETCH_WIDE_MM = 36;
 
   /** Round a sketch for the names at its ends. */
   private static final double SKETCH_AIR_MM = 10;
 
   private static final List<String> HEADINGS =
       List.of(
-          "no.",
-          "bend at",
-          "straight",
-          "starts at",
-          "angle",
-          "turn",
-          "radius",
-          "takes",
-          "springback");
+          "no.", "bend at", "straight", "starts", "angle", "turn", "radius", "takes", "springback");
 
   /** Shares of the width; the last is to be written in. */
-  private static final double[] COLUMNS = {
-    0.06, 0.18, 0.1, 0.11, 0.09, 0.08, 0.1, 0.1, 0.18,
-  };
+  private static final double[] COLUMNS = {0.05, 0.17, 0.12, 0.12, 0.1, 0.08, 0.1, 0.1, 0.16};
 
   private final String subject;
   private final TubePart tube;
@@ -77,17 +67,12 @@ final class BendCard {
 
   /** Returns the card of a tube; empty for a straight one, of which its length says all. */
   static Optional<NamedDrawing> of(
-      TubePart tube,
-      TubeBends bends,
-      List<TubeEnd> ends,
-      String make,
-      Places places,
-      TemplateFigures figures) {
+      TubePart tube, TubeBends bends, List<TubeEnd> ends, Places places, TemplateFigures figures) {
     if (bends.bends().isEmpty()) {
       return Optional.empty();
     }
     String title = tube.name() + ", bend card";
-    Drawing drawing = new BendCard(tube, bends, places, figures).drawn(title, make, ends);
+    Drawing drawing = new BendCard(tube, bends, places, figures).drawn(title, ends);
     return Optional.of(
         new NamedDrawing(
             TemplateWords.fileName(tube.name()) + "-bends",
@@ -100,8 +85,8 @@ final class BendCard {
             Optional.empty()));
   }
 
-  private Drawing drawn(String title, String make, List<TubeEnd> ends) {
-    double beside = WIDE_MM - 2 * EDGE_MM - SKETCH_WIDE_MM - 2 * SKETCH_AIR_MM;
+  private Drawing drawn(String title, List<TubeEnd> ends) {
+    double beside = WIDE_MM - 2 * EDGE_MM - SKETCH_WIDE_MM - SKETCH_AIR_MM - 3;
     double over = sketch();
     y = -EDGE_MM;
     for (String line : Lettering.wrapped(title, NAME_MM, beside)) {
@@ -109,18 +94,22 @@ final class BendCard {
       words.add(words(line, EDGE_MM, y, NAME_MM, Anchor.START));
       y -= 1.5;
     }
-    say(make + "; tube " + figures.tube(mm(tube.diameter()), mm(tube.wall())), beside);
+    String material = tube.base().material();
+    say(
+        (material.isEmpty() ? "" : material + " ")
+            + "tube "
+            + figures.tube(mm(tube.diameter()), mm(tube.wall()))
+            + ", make "
+            + (tube.both() ? 2 : 1),
+        beside);
     TubeLength.lines(bends, ends, figures).forEach(l -> say(l, beside));
     y = Math.min(y, over);
     table();
     say(
-        "straight: tube before the bend; starts at: from "
+        "straight: before the bend; starts: from "
             + tube.path().get(0)
-            + "; turn: about its own axis after the bend before; takes: its length on the centre"
-            + " line");
-    say(
-        "angles are of the finished bend: bend a scrap, write down by how much it springs back (2"
-            + " to 5° on 90°, common practice) and bend by so much more");
+            + "; turn: about its axis since the bend before; takes: on the centre line");
+    say("springback: of a scrap (2 to 5° on 90°, common practice); bend by so much more");
     if (bends.bends().stream().anyMatch(TubeBends.Bend::reduced)) {
       say(TubeLength.reduced(figures.mm(mm(tube.bendRadius()))));
     }
@@ -187,13 +176,10 @@ final class BendCard {
     double x = EDGE_MM;
     for (int i = 0; i < COLUMNS.length; i++) {
       double room = COLUMNS[i] * wide - 2.5;
-      words.add(
-          words(
-              Lettering.fitted(cells.get(i), TEXT_MM, room),
-              x + 1.5,
-              y - ROW_MM / 2 - TEXT_MM / 2,
-              TEXT_MM,
-              Anchor.START));
+      String cell = Lettering.fitted(cells.get(i), TEXT_MM, room);
+      if (!cell.isEmpty()) {
+        words.add(words(cell, x + 1.5, y - ROW_MM / 2 - TEXT_MM / 2, TEXT_MM, Anchor.START));
+      }
       x += COLUMNS[i] * wide;
     }
     y -= ROW_MM;

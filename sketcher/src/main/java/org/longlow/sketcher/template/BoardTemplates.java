@@ -73,11 +73,7 @@ final class BoardTemplates {
       sheet.mark(Planar.line(-5, 0, lengthMm + 5, 0), TemplateLine.CENTRE);
     }
     corners(sheet, plan.getEnvelopeInternal());
-    sheet.datum(
-        Math.max(across.from(), Math.min(across.to(), 0)),
-        "middle of the machine",
-        "the board",
-        figures);
+    sheet.datum(new DatumLine(levels(across), "the board", figures));
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(
@@ -98,6 +94,22 @@ final class BoardTemplates {
     }
     lines.addAll(TemplateWords.cutLines(figures));
     return named("board" + suffix, sheet, lines);
+  }
+
+  /** The middle of the machine, or a station beside it where a seam runs along the middle. */
+  private List<DatumLine.Level> levels(Interval across) {
+    double step = figures.stationMm();
+    List<DatumLine.Level> levels = new ArrayList<>();
+    for (double y : new double[] {0, step, -step}) {
+      if (y >= across.from() && y <= across.to()) {
+        String beside = figures.mm(step) + (y > 0 ? " left" : " right") + " of the middle";
+        levels.add(new DatumLine.Level(y, y == 0 ? "middle of the machine" : beside));
+      }
+    }
+    double middle = (across.from() + across.to()) / 2;
+    return levels.isEmpty()
+        ? List.of(new DatumLine.Level(middle, figures.mm(middle) + " left of the middle"))
+        : levels;
   }
 
   /** Marks where a bracket lies against the board. */

@@ -4,16 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.HoleRoom;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Outlines;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.geom.PointMm;
 
 /** Holes on a template: a cross at each centre and the size beside it. */
 final class HoleMarks {
+
+  /** Pins farther than this from a part's box are not shown on its template, mm. */
+  private static final double PIN_REACH_MM = 40;
 
   private HoleMarks() {}
 
@@ -85,5 +91,17 @@ final class HoleMarks {
             .filter(p -> p != null)
             .collect(Collectors.toSet());
     return part.pins().stream().filter(p -> !centres.contains(p)).toList();
+  }
+
+  /** Marks the pins of a part that lie on it or near. */
+  static void pins(TemplateSheet sheet, PartShape shape, Places places) {
+    Envelope near = new Envelope(shape.outline().getEnvelopeInternal());
+    near.expandBy(PIN_REACH_MM);
+    for (String pin : without(shape.part())) {
+      PointMm p = places.pin(pin);
+      if (near.contains(p.x(), p.z())) {
+        sheet.drill(pin, p);
+      }
+    }
   }
 }

@@ -65,11 +65,11 @@ final class PlateEnd {
                     + " deep, through both walls in its plane"));
       }
       if (off <= TOUCH_MM && across.from() <= y - radius && across.to() >= y + radius) {
-        double angle = TubeEnds.acute(edge(area, at), away);
+        double angle = TubeEnd.acute(edge(area, at), away);
         String how = "against the edge of " + name;
         return Optional.of(
-            TubeEnds.isTemplated(angle)
-                ? TubeEnds.flat(pin, List.of(name), how, angle, radius)
+            TubeEnd.isTemplated(angle)
+                ? TubeEnd.flat(pin, List.of(name), how, angle, radius)
                 : TubeEnd.plain(pin, List.of(name), how + ", by hand: it runs along it"));
       }
     }

@@ -21,8 +21,6 @@ import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
-import org.longlow.constraints.words.Said;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
 import org.longlow.sketcher.picture.Scenes;
 import org.longlow.svg.page.SheetLengths;
@@ -34,9 +32,6 @@ import org.longlow.svg.page.SheetLengths;
  * same stations on the machine; boards in plan and formers have their own.
  */
 public final class Templates {
-
-  /** Pins farther than this from a part's box are not shown on its template, mm. */
-  private static final double PIN_REACH_MM = 40;
 
   private Templates() {}
 
@@ -135,6 +130,10 @@ public final class Templates {
     List<NamedDrawing> out = new ArrayList<>();
     for (PartShape shape : shapes.values()) {
       String name = shape.part().name();
+      Optional<String> cowl = LampAperture.cowl(shape.part(), shapes);
+      if (parts.contains(name) || parts.isEmpty() && cowl.isPresent()) {
+        LampAperture.of(shape.part(), cowl.orElse(""), places, figures).ifPresent(out::add);
+      }
       if (!wanted(shape, parts)) {
         continue;
       }
@@ -159,17 +158,14 @@ public final class Templates {
     return out.stream().map(d -> d.withLengths(lengths)).toList();
   }
 
-  static String titled(Part part) {
-    return Said.with(part.name(), part.kind());
-  }
-
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
     Part part = shape.part();
     TemplateSheet sheet =
-        new TemplateSheet(part.name(), titled(part), cut(shape, places), "up", "forward");
+        new TemplateSheet(
+            part.name(), TemplateWords.titled(part), cut(shape, places), "up", "forward");
     datum(sheet, shape, figures);
     HoleMarks.add(sheet, part, places, figures);
-    pins(sheet, shape, places);
+    HoleMarks.pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
     Optional<Unrolled> unrolled = Unrolled.of(part, places);
     if (part instanceof ShellPart shell) {
@@ -181,7 +177,7 @@ public final class Templates {
                   ? "; line is the outside of the sheet, net body outline"
                   : "; its line is the middle of the sheet"));
     } else {
-      lines.add(makeLine(shape));
+      lines.add(TemplateWords.makeLine(shape));
       if (part instanceof Part.Flat flat) {
         lines.addAll(BreadthWords.solid(flat, unrolled, places, figures));
       }
@@ -207,22 +203,6 @@ public final class Templates {
         : shape.outline();
   }
 
-  /** Returns the words for material, how many and which side. */
-  static String makeLine(PartShape shape) {
-    Part part = shape.part();
-    if (part.traits().make() == Make.BOUGHT) {
-      return "dummy of what is bought: cut it of card or foam to try its room";
-    }
-    String many =
-        part.paired()
-            ? "make 2, the right one as seen here, the left one turned over"
-            : shape.rightMm() < 0
-                ? "make 1, left side"
-                : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
-    String material = part.base().material();
-    return material.isEmpty() ? many : material + "; " + many;
-  }
-
   /** A height near its middle, or one of those next to it where seams would hide its stations. */
   private static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
     Envelope box = shape.outline().getEnvelopeInternal();
@@ -239,16 +219,5 @@ public final class Templates {
       levels.add(new DatumLine.Level(middle, "z " + figures.bare(middle)));
     }
     sheet.datum(new DatumLine(levels, "x", figures));
-  }
-
-  static void pins(TemplateSheet sheet, PartShape shape, Places places) {
-    Envelope near = new Envelope(shape.outline().getEnvelopeInternal());
-    near.expandBy(PIN_REACH_MM);
-    for (String pin : HoleMarks.without(shape.part())) {
-      PointMm p = places.pin(pin);
-      if (near.contains(p.x(), p.z())) {
-        sheet.drill(pin, p);
-      }
-    }
   }
 }

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.machine.shop.TubeCope;
 import org.longlow.constraints.machine.shop.TubeEndCut;
+import org.longlow.constraints.machine.shop.TubeMitre;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Dimensions;
 
 /**
  * What an end of a rail meets and how it is cut there.
@@ -14,6 +17,12 @@ import org.longlow.constraints.machine.shop.TubeEndCut;
  * @param cut to be wrapped round it; empty where it is sawn square or no template can tell
  */
 record TubeEnd(String pin, List<String> to, String how, Optional<TubeEndCut> cut) {
+
+  /** Judgement: what leans less onto a tube or plate is not cut by a template. */
+  static final double LEAST_RAD = Math.toRadians(15);
+
+  /** Judgement: what is as near to square is sawn square. */
+  private static final double SQUARE_RAD = Math.toRadians(0.5);
 
   TubeEnd {
     to = List.copyOf(to);
@@ -37,5 +46,30 @@ record TubeEnd(String pin, List<String> to, String how, Optional<TubeEndCut> cut
   /** Returns what it is, for a card: pin and what is done there. */
   String line() {
     return pin + ": " + how;
+  }
+
+  /** An end that is sawn flat, square where that is as good. */
+  static TubeEnd flat(String pin, List<String> to, String how, double angleRad, double radiusMm) {
+    return Math.PI / 2 - angleRad < SQUARE_RAD
+        ? plain(pin, to, how + ", square")
+        : new TubeEnd(
+            pin,
+            to,
+            how + ", sawn flat at " + degrees(angleRad) + " to the tube",
+            Optional.of(new TubeMitre(radiusMm, angleRad)));
+  }
+
+  /** Returns the acute angle between two directions, rad. */
+  static double acute(PointMm a, PointMm b) {
+    double turn = Math.abs(Math.atan2(a.cross(b), a.dot(b)));
+    return Math.min(turn, Math.PI - turn);
+  }
+
+  static boolean isTemplated(double angleRad) {
+    return angleRad >= LEAST_RAD;
+  }
+
+  static String degrees(double rad) {
+    return Dimensions.figure(Math.toDegrees(rad)) + "°";
   }
 }

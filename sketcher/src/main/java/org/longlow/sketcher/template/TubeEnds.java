@@ -10,12 +10,10 @@ import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.machine.shop.TubeCope;
-import org.longlow.constraints.machine.shop.TubeMitre;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.svg.drawing.Dimensions;
 
 /**
  * What the ends of a rail meet: the side of another rail, the end of another, a plate, the steering
@@ -29,12 +27,6 @@ final class TubeEnds {
 
   /** Two axes nearer to each other than this lie in one plane, and two diameters are one, mm. */
   private static final double SAME_MM = 0.5;
-
-  /** Judgement: what leans less onto a tube or plate is not cut by a template. */
-  private static final double LEAST_RAD = Math.toRadians(15);
-
-  /** Judgement: what is as near to square is sawn square. */
-  private static final double SQUARE_RAD = Math.toRadians(0.5);
 
   private final TubePart tube;
   private final Map<String, PartShape> shapes;
@@ -105,12 +97,12 @@ final class TubeEnds {
         continue;
       }
       List<String> to = List.of(main.name());
-      double acute = acute(along, away);
+      double acute = TubeEnd.acute(along, away);
       double inside = Math.max(0, radius - places.value(tube.wall()));
       // asked so that what is no number, as of a tube bent back on itself, gets no cope either
-      if (!(acute >= LEAST_RAD && radius + Math.abs(offset.get()) <= big && radius > 0)) {
+      if (!(acute >= TubeEnd.LEAST_RAD && radius + Math.abs(offset.get()) <= big && radius > 0)) {
         String why =
-            acute < LEAST_RAD
+            acute < TubeEnd.LEAST_RAD
                 ? "it runs along it"
                 : "it is too big or too far to one side for its round";
         return Optional.of(
@@ -120,7 +112,7 @@ final class TubeEnds {
           new TubeEnd(
               pin,
               to,
-              "coped onto the side of " + main.name() + " at " + degrees(acute),
+              "coped onto the side of " + main.name() + " at " + TubeEnd.degrees(acute),
               Optional.of(new TubeCope(radius, inside, big, acute, offset.get()))));
     }
     return Optional.empty();
@@ -173,7 +165,7 @@ final class TubeEnds {
         met.size() == 1
             && Math.abs(places.value(one.diameter()) / 2 - radius) < SAME_MM / 2
             && Math.abs(outboardMm(one).orElseThrow()) < SAME_MM;
-    if (!alike || !(half >= LEAST_RAD) || !(radius > 0)) {
+    if (!alike || !(half >= TubeEnd.LEAST_RAD) || !(radius > 0)) {
       String why =
           met.size() > 1
               ? "three ends in one place"
@@ -181,7 +173,11 @@ final class TubeEnds {
       return Optional.of(TubeEnd.plain(pin, to, "at the end of " + names + ", by hand: " + why));
     }
     return Optional.of(
-        flat(pin, to, "end to end with " + names + " in a corner of " + degrees(2 * half), half));
+        flat(
+            pin,
+            to,
+            "end to end with " + names + " in a corner of " + TubeEnd.degrees(2 * half),
+            half));
   }
 
   /** The layout does not say how big the tube of the steering head is. */
@@ -223,32 +219,7 @@ final class TubeEnds {
     return Optional.empty();
   }
 
-  /** An end that is sawn flat, square where that is as good. */
-  static TubeEnd flat(String pin, List<String> to, String how, double angleRad, double radiusMm) {
-    return Math.PI / 2 - angleRad < SQUARE_RAD
-        ? TubeEnd.plain(pin, to, how + ", square")
-        : new TubeEnd(
-            pin,
-            to,
-            how + ", sawn flat at " + degrees(angleRad) + " to the tube",
-            Optional.of(new TubeMitre(radiusMm, angleRad)));
-  }
-
   private TubeEnd flat(String pin, List<String> to, String how, double angleRad) {
-    return flat(pin, to, how, angleRad, radius);
-  }
-
-  /** Returns the acute angle between two directions, rad. */
-  static double acute(PointMm a, PointMm b) {
-    double turn = Math.abs(Math.atan2(a.cross(b), a.dot(b)));
-    return Math.min(turn, Math.PI - turn);
-  }
-
-  static boolean isTemplated(double angleRad) {
-    return angleRad >= LEAST_RAD;
-  }
-
-  private static String degrees(double rad) {
-    return Dimensions.figure(Math.toDegrees(rad)) + "°";
+    return TubeEnd.flat(pin, to, how, angleRad, radius);
   }
 }

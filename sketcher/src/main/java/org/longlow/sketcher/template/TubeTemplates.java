@@ -23,10 +23,9 @@ final class TubeTemplates {
       TemplateFigures figures) {
     TubeBends bends = TubeBends.of(tube, places);
     List<TubeEnd> ends = TubeEnds.of(tube, shapes, places, figures);
-    String make = Templates.makeLine(shape);
     List<NamedDrawing> out = new ArrayList<>();
     out.add(side(tube, shape, bends, ends, places, figures));
-    BendCard.of(tube, bends, ends, make, places, figures).ifPresent(out::add);
+    BendCard.of(tube, bends, ends, places, figures).ifPresent(out::add);
     out.addAll(WrapTemplates.of(tube, ends, figures));
     return out;
   }
@@ -40,9 +39,10 @@ final class TubeTemplates {
       TemplateFigures figures) {
     double d = places.value(tube.diameter());
     TemplateSheet sheet =
-        new TemplateSheet(tube.name(), Templates.titled(tube), shape.outline(), "up", "forward");
+        new TemplateSheet(
+            tube.name(), TemplateWords.titled(tube), shape.outline(), "up", "forward");
     sheet.chain(Shapes.centreLine(tube, places));
-    Templates.pins(sheet, shape, places);
+    HoleMarks.pins(sheet, shape, places);
     int number = 0;
     for (TubeBends.Bend b : bends.bends()) {
       number++;
@@ -50,7 +50,7 @@ final class TubeTemplates {
       station(sheet, b.end(), b, d, "bend " + number + " end " + figures.bare(b.endMm()));
     }
     List<String> lines = new ArrayList<>();
-    lines.add(Templates.makeLine(shape));
+    lines.add(TemplateWords.makeLine(shape));
     lines.add("tube " + figures.tube(d, places.value(tube.wall())));
     lines.addAll(TubeLength.lines(bends, ends, figures));
     if (!bends.bends().isEmpty()) {

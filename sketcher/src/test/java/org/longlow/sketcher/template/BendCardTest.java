@@ -162,9 +162,12 @@ class BendCardTest {
     assertThat(rows.get(1).turnDeg()).isEqualTo(180);
     assertThat(said)
         .contains(
-            "springback", "make 2", "tube 28 x 2 mm", "first end, a: square", "common practice");
+            "springback",
+            "steel tube 28 x 2 mm, make 2",
+            "first end, a: square",
+            "common practice");
     // the field to be filled in is left free
-    assertThat(cells.get(second + 7)).isEmpty();
+    assertThat(cells.get(first + 7)).isEqualTo("2");
   }
 
   private static Row row(List<String> cells, int at) {
