@@ -39,14 +39,14 @@ final class BendCard {
   private static final double SKETCH_WIDE_MM = 36;
 
   /** Round a sketch for the names at its ends. */
-  private static final double SKETCH_AIR_MM = 10;
+  private static final double SKETCH_AIR_MM = 12;
 
   private static final List<String> HEADINGS =
       List.of(
           "no.", "bend at", "straight", "starts", "angle", "turn", "radius", "takes", "springback");
 
   /** Shares of the width; the last is to be written in. */
-  private static final double[] COLUMNS = {0.05, 0.17, 0.12, 0.12, 0.1, 0.08, 0.1, 0.1, 0.16};
+  private static final double[] COLUMNS = {0.06, 0.16, 0.12, 0.12, 0.1, 0.08, 0.1, 0.1, 0.16};
 
   private final String subject;
   private final TubePart tube;

@@ -30,9 +30,20 @@ final class TubeLength {
                     + " on the centre line, from pin to pin"
                 : ", on the centre line"));
     for (TubeEnd end : ends) {
-      lines.add((lines.size() == 1 ? "first end, " : "last end, ") + end.line());
+      lines.add(
+          (lines.size() == 1 ? "first end, " : "last end, ") + end.line() + past(end, figures));
     }
     return lines;
+  }
+
+  /** Stations count from the pin, where an end that is cut to a line does not begin. */
+  private static String past(TubeEnd end, TemplateFigures figures) {
+    double mm = end.pastPinMm();
+    return Math.abs(mm) <= NOTHING_MM
+        ? ""
+        : ", its longest point "
+            + figures.mm(Math.abs(mm))
+            + (mm > 0 ? " past the pin" : " short of the pin");
   }
 
   static String reduced(String radius) {

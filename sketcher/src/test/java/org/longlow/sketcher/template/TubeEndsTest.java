@@ -146,6 +146,7 @@ class TubeEndsTest {
     // both longest points lie 15/tan 60 past the pin
     assertThat(said(all.get(0)))
         .contains("end to end with two in a corner of 120°, sawn flat at 60° to the tube")
+        .contains("its longest point 8.7 mm past the pin")
         .contains("cut length 408.7 mm between the longest points of its ends; 400 mm on the");
     double upper = 40 + 15 / Math.tan(Math.toRadians(60));
     assertThat(upperEdge(all.get(1))).isCloseTo(upper, within(0.0501));
