@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.StudyJson;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -186,6 +187,12 @@ public final class Making {
     byte[] text = StudyJson.of(study).getBytes(StandardCharsets.UTF_8);
     Output.folder(file);
     WholeFile.write(file, out -> out.write(text));
+  }
+
+  /** Returns whether a part may be asked for by name: what is bought has a dummy. */
+  public static boolean canBeOnPaper(Study study, String part) {
+    PartShape shape = study.shapes().get(part);
+    return shape != null && !shape.outline().isEmpty();
   }
 
   /** Returns the names of the parts of {@code study} that get a template. */

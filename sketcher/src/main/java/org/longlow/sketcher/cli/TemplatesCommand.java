@@ -106,12 +106,18 @@ final class TemplatesCommand implements Callable<Integer> {
   private int templates() throws IOException {
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
     List<String> known = Making.partsWithTemplates(study);
-    List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
+    List<String> unknown =
+        parts.stream().filter(p -> !Making.canBeOnPaper(study, p)).sorted().toList();
     if (!unknown.isEmpty()) {
       throw new Refusal(
           unknown.stream()
               .map(
-                  p -> "--part is " + p + "; parts with a template are " + String.join(", ", known))
+                  p ->
+                      "--part is "
+                          + p
+                          + "; parts with a template are "
+                          + String.join(", ", known)
+                          + "; of what is bought, named alone, there is a dummy")
               .toList());
     }
     PrintCorrection correction = printer.ofThisUser();

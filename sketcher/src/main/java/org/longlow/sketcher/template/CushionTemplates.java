@@ -2,31 +2,25 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
-import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.shape.Cushions;
-import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
-import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
-/** Templates of a cushion: from the side, the board in plan, each layer of foam. */
+/** Templates of a cushion from the side: all of it, and each layer of foam. */
 final class CushionTemplates {
 
-  /** Nearer than this to the board a bracket is fixed to it, mm; judgement. */
-  private static final double TOUCH_MM = 6;
+  /** How far the lower edges of the lowest layer are bevelled, mm; judgement. */
+  private static final double BEVEL_MM = 10;
 
   private final CushionPart cushion;
   private final PartShape shape;
@@ -91,102 +85,32 @@ final class CushionTemplates {
             + figures.own(
                 "; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it"
                     + " in"));
-    lines.add("glue firm to soft from the board up; bevel lower edges");
+    boolean lowest = i == cushion.layers().size() - 1;
+    lines.add("glue firm to soft from the board up");
+    if (lowest) {
+      lines.add("bevel its lower edges all round to the line, so that the cover lies on the board");
+      bevels(sheet, band, Cushions.bands(cushion, places).get(0));
+    }
     lines.addAll(TemplateWords.cutLines(figures));
     return named("layer-" + (i + 1), sheet, lines);
   }
 
-  /** Returns the board in plan: forward (or up, for a back) to the right, the machine's left up. */
-  List<NamedDrawing> boards(Map<String, PartShape> shapes) {
-    List<Interval> across = shape.prisms().stream().map(Prism::across).distinct().toList();
-    List<NamedDrawing> out = new ArrayList<>();
-    for (int k = 0; k < across.size(); k++) {
-      out.add(board(across.get(k), shapes, across.size() > 1 ? "-" + (k + 1) : ""));
-    }
-    return out;
-  }
-
-  private NamedDrawing board(Interval across, Map<String, PartShape> shapes, String suffix) {
-    Geometry plan = Planar.rectangle(0, across.from(), lengthMm, across.to());
-    boolean pan = cushion.role() == CushionPart.Role.PAN;
-    TemplateSheet sheet =
-        new TemplateSheet(
-            cushion.name(),
-            cushion.name() + ", board in plan",
-            plan,
-            "left side",
-            pan ? "forward" : "up");
-    if (across.from() < 0 && across.to() > 0) {
-      sheet.mark(
-          Planar.line(-5, 0, lengthMm + 5, 0), Style.narrow(Tone.INK).withLine(LineType.CHAIN));
-    }
-    sheet.datum(
-        Math.max(across.from(), Math.min(across.to(), 0)),
-        "middle of the machine",
-        "the board",
-        figures);
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "plywood %s, %s long, %s wide",
-            figures.mm(places.value(cushion.board())),
-            figures.bare(lengthMm),
-            figures.bare(across.length())));
-    lines.add(cushion.from() + " is at the left edge, " + cushion.to() + " at the right");
-    for (PartShape other : shapes.values()) {
-      if (other.part() instanceof Part.Flat flat && flat.traits().duty() == Duty.FRAME) {
-        bracket(sheet, other, across, lines);
-      }
-    }
-    lines.addAll(TemplateWords.cutLines(figures));
-    return named("board" + suffix, sheet, lines);
-  }
-
-  /** Marks where a bracket lies against the board. */
-  private void bracket(
-      TemplateSheet sheet, PartShape bracket, Interval across, List<String> lines) {
-    Geometry board = Cushions.bands(cushion, places).get(0);
-    Geometry near = bracket.outline().intersection(board.buffer(TOUCH_MM));
-    if (near.isEmpty()) {
-      return;
-    }
+  /** Bevels at both ends of the lower edge of a band of foam that lies on a board. */
+  private void bevels(TemplateSheet sheet, Geometry band, Geometry board) {
     PointMm from = places.pin(cushion.from());
-    PointMm along = places.pin(cushion.to()).minus(from).times(1 / lengthMm);
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (Coordinate c : near.getCoordinates()) {
-      double s = new PointMm(c.x, c.y).minus(from).dot(along);
-      low = Math.min(low, s);
-      high = Math.max(high, s);
+    PointMm u = places.pin(cushion.to()).minus(from).times(1 / lengthMm);
+    Point foam = band.getCentroid();
+    Point wood = board.getCentroid();
+    PointMm away = new PointMm(foam.getX() - wood.getX(), foam.getY() - wood.getY());
+    PointMm n = u.left().times(u.left().dot(away) < 0 ? -1 : 1);
+    double thick = places.value(cushion.layers().get(cushion.layers().size() - 1).thickness());
+    double cut = Math.min(BEVEL_MM, Math.min(thick, lengthMm / 2) / 2);
+    for (int end : new int[] {0, 1}) {
+      PointMm corner = from.plus(u.times(end * lengthMm));
+      PointMm in = corner.plus(u.times(end == 0 ? cut : -cut));
+      PointMm up = corner.plus(n.times(cut));
+      sheet.mark(Planar.line(in.x(), in.z(), up.x(), up.z()), Style.narrow(Tone.INK));
     }
-    low = Math.max(0, low);
-    high = Math.min(lengthMm, high);
-    if (high - low < 0.1) {
-      return;
-    }
-    List<String> widths = new ArrayList<>();
-    for (Prism p : bracket.prisms()) {
-      double a = Math.max(across.from(), p.across().from());
-      double b = Math.min(across.to(), p.across().to());
-      if (b - a > 0.1) {
-        sheet.mark(
-            Planar.rectangle(low, a, high, b), Style.narrow(Tone.INK).withLine(LineType.DASHED));
-        sheet.note(bracket.part().name(), low, (a + b) / 2);
-        widths.add(figures.bare(a) + " to " + figures.mm(b));
-      }
-    }
-    lines.add(
-        "bracket "
-            + bracket.part().name()
-            + " from "
-            + figures.bare(low)
-            + " to "
-            + figures.mm(high)
-            + " along"
-            + (widths.isEmpty()
-                ? ""
-                : ", " + String.join(" and ", widths) + " to the left of the middle"));
   }
 
   /** Says which layer it is, and which end is counted from. */

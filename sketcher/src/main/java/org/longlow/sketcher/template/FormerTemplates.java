@@ -19,10 +19,7 @@ import org.longlow.constraints.shape.Local;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.svg.drawing.Dimensions;
-import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 
 /**
  * Formers as templates: what is seen on the face that the line is of, with a height over the ground
@@ -92,8 +89,9 @@ final class FormerTemplates {
             board,
             "up",
             !cut.across() ? "forward" : cut.ahead() ? "right side" : "left side");
-    Geometry dashed = cut.flange().map(FormerCut.Flange::fold).orElse(cut.other().getBoundary());
-    dashed(sheet, seen.transform(dashed), board);
+    Geometry run = cut.flange().map(FormerCut.Flange::fold).orElse(cut.other().getBoundary());
+    TemplateLine line = cut.flange().isPresent() ? TemplateLine.FOLD : TemplateLine.BESIDE;
+    within(sheet, seen.transform(run), line, board);
     datum(sheet, cut, board.getEnvelopeInternal());
     middle(sheet, cut, board.getEnvelopeInternal());
     for (FormerCut.Notch n : cut.notches()) {
@@ -119,10 +117,10 @@ final class FormerTemplates {
         .translate(local.origin().x(), local.origin().z());
   }
 
-  /** The other face's line, where it lies on the board. */
-  private static void dashed(TemplateSheet sheet, Geometry line, Geometry board) {
-    Geometry within = line.intersection(board.buffer(-ONE_LINE_MM));
-    sheet.mark(within, Style.narrow(Tone.INK).withLine(LineType.DASHED));
+  /** The fold or the other face's line, where it lies on the board. */
+  private static void within(TemplateSheet sheet, Geometry run, TemplateLine line, Geometry board) {
+    Geometry within = run.intersection(board.buffer(-ONE_LINE_MM));
+    sheet.mark(within, line);
   }
 
   private void datum(TemplateSheet sheet, FormerCut cut, Envelope box) {
@@ -148,9 +146,7 @@ final class FormerTemplates {
 
   private void middle(TemplateSheet sheet, FormerCut cut, Envelope box) {
     if (cut.across() && box.getMinX() < 0 && box.getMaxX() > 0) {
-      sheet.mark(
-          Planar.line(0, box.getMinY() - 5, 0, box.getMaxY() + 5),
-          Style.narrow(Tone.INK).withLine(LineType.CHAIN));
+      sheet.mark(Planar.line(0, box.getMinY() - 5, 0, box.getMaxY() + 5), TemplateLine.CENTRE);
       sheet.note("middle of the machine", 0, box.getMinY() + 0.8 * box.getHeight());
     }
   }
@@ -277,7 +273,8 @@ final class FormerTemplates {
                   ? "left square, the skin stands "
                       + figures.mm(lean.offMm())
                       + " off the other face"
-                  : "plane the other face down to the dashed line, " + figures.mm(-lean.offMm())));
+                  : "plane the other face down to the line with two dots, "
+                      + figures.mm(-lean.offMm())));
     }
     return lines;
   }

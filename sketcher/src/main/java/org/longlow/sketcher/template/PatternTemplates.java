@@ -11,10 +11,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.svg.drawing.Dimensions;
-import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 
 /** Sheet laid flat as templates: what is cut before it is bent, with its folds. */
 final class PatternTemplates {
@@ -42,15 +39,13 @@ final class PatternTemplates {
             strip ? "left side" : wrap ? "forward" : "up",
             strip ? "along" : wrap ? "round" : wall ? "left side" : "forward");
     for (FlatPiece.Fold f : pattern.folds()) {
-      sheet.mark(f.line(), Style.narrow(Tone.INK).withLine(LineType.DASHED));
+      sheet.mark(f.line(), TemplateLine.FOLD);
       Coordinate at = f.line().getCoordinate();
       sheet.note("fold " + degrees(f), at.x, at.y);
     }
     Envelope box = pattern.outline().getEnvelopeInternal();
     if (strip && box.getMinY() < 0 && box.getMaxY() > 0) {
-      sheet.mark(
-          Planar.line(box.getMinX(), 0, box.getMaxX(), 0),
-          Style.narrow(Tone.INK).withLine(LineType.CHAIN));
+      sheet.mark(Planar.line(box.getMinX(), 0, box.getMaxX(), 0), TemplateLine.CENTRE);
     }
     List<String> lines = new ArrayList<>();
     String material = skin.part().base().material();

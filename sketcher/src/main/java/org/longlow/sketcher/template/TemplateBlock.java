@@ -5,6 +5,7 @@ import java.util.List;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Compass;
 
@@ -28,15 +29,21 @@ record TemplateBlock(
   /** Longer words in a table are shortened. */
   private static final double CELL_MM = 30;
 
+  /** A piece of a line in the key: two periods of the longest pattern. */
+  private static final double KEY_LINE_MM = 16;
+
+  private static final double KEY_LETTERS_MM = 2.5;
+
   private static final double COMPASS_MM = 22;
 
   /** Words of turned arrows stand outside of them. */
   private static final double TURNED_COMPASS_MM = 40;
 
   /**
-   * Returns name, lines and table below each other, the compass at their left, from (0, 0) down.
+   * Returns name, lines, table and key below each other, the compass at their left, from (0, 0)
+   * down.
    */
-  List<Mark> of(String title, List<String> lines, List<List<String>> rows) {
+  List<Mark> of(TemplateText text) {
     double wide = turnRad == 0 ? COMPASS_MM : TURNED_COMPASS_MM;
     List<Mark> out = new ArrayList<>(Compass.marks(upWord, rightWord, turnRad, wide / 2 - 1, -9));
     double size = brief ? BRIEF : 1;
@@ -44,19 +51,19 @@ record TemplateBlock(
     double textMm = TEXT_MM * size;
     double lineMm = LINE_MM * size;
     double y = 0;
-    for (String line : Lettering.wrapped(title, nameMm, WIDEST_TITLE_MM * size)) {
+    for (String line : Lettering.wrapped(text.title(), nameMm, WIDEST_TITLE_MM * size)) {
       y -= y == 0 ? nameMm : nameMm + 3;
       out.add(words(line, wide, y, nameMm));
     }
     y -= 3;
-    for (String text : lines) {
-      for (String line : Lettering.wrapped(text, textMm, WIDEST_MM * size)) {
+    for (String said : text.lines()) {
+      for (String line : Lettering.wrapped(said, textMm, WIDEST_MM * size)) {
         y -= lineMm;
         out.add(words(line, wide, y, textMm));
       }
     }
     List<List<String>> fitted =
-        rows.stream()
+        text.rows().stream()
             .map(r -> r.stream().map(c -> Lettering.fitted(c, textMm, CELL_MM * size)).toList())
             .toList();
     double[] columns = columns(fitted, textMm);
@@ -68,7 +75,28 @@ record TemplateBlock(
         x += columns[i];
       }
     }
+    key(text.key(), wide, y, size, out);
     return out;
+  }
+
+  /** A piece of each kind of line with its meaning, beside each other as far as there is room. */
+  private void key(
+      List<TemplateLine> lines, double left, double below, double size, List<Mark> out) {
+    double x = left;
+    double y = below - LINE_MM * size;
+    for (TemplateLine line : lines) {
+      double letters = KEY_LETTERS_MM * size;
+      double wide = KEY_LINE_MM + 1.5 + Lettering.widthMm(line.word(), letters) + 5;
+      if (x > left && x + wide > left + WIDEST_MM) {
+        x = left;
+        y -= LINE_MM * size;
+      }
+      double middle = y + letters / 2;
+      out.add(
+          new Mark.Shape(subject, Planar.line(x, middle, x + KEY_LINE_MM, middle), line.style()));
+      out.add(words(line.word(), x + KEY_LINE_MM + 1.5, y, letters));
+      x += wide;
+    }
   }
 
   private Mark words(String text, double x, double y, double heightMm) {

@@ -1,5 +1,8 @@
 package org.longlow.sketcher.template;
 
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.longlow.constraints.machine.shop.Drill;
 import org.longlow.rider.words.Decimals;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
@@ -36,6 +39,26 @@ record TemplateFigures(Units units) {
   /** Returns a length. */
   String mm(double mm) {
     return units.says(mm, FigureSort.LENGTH);
+  }
+
+  /** Returns the drill nearest to a hole, without its unit; empty for what is sawn or bored. */
+  String drill(double diameterMm) {
+    if (units == Units.MM) {
+      OptionalDouble metric = Drill.metricMm(diameterMm);
+      return metric.isPresent() ? bare(metric.getAsDouble()) : "";
+    }
+    OptionalInt parts = Drill.sixtyFourths(diameterMm);
+    return parts.isPresent() ? sixtyFourths(parts.getAsInt()) : "";
+  }
+
+  private static String sixtyFourths(int parts) {
+    int over = parts;
+    int under = 64;
+    while (over % 2 == 0) {
+      over /= 2;
+      under /= 2;
+    }
+    return over + "/" + under;
   }
 
   /** Returns a tube's section: 1.65 mm of wall is another tube than 1.7 mm. */

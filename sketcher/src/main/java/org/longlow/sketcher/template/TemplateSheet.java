@@ -1,14 +1,14 @@
 package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.SheetLengths;
 
 /**
@@ -24,6 +24,7 @@ final class TemplateSheet {
   private final String rightWord;
   private final List<TemplateStep> steps = new ArrayList<>();
   private final List<PlainPiece.Pin> pins = new ArrayList<>();
+  private final Set<TemplateLine> key = EnumSet.noneOf(TemplateLine.class);
   private List<PointMm> axis = List.of();
 
   /**
@@ -48,9 +49,17 @@ final class TemplateSheet {
     }
   }
 
+  /** Adds a line that is not to be cut, of a meaning that the key tells. */
+  void mark(Geometry geometry, TemplateLine line) {
+    if (!geometry.isEmpty()) {
+      key.add(line);
+      mark(geometry, line.style());
+    }
+  }
+
   void chain(List<PointMm> line) {
     axis = List.copyOf(line);
-    mark(Curves.line(line), Style.narrow(Tone.INK).withLine(LineType.CHAIN));
+    mark(Curves.line(line), TemplateLine.CENTRE);
   }
 
   /** Writes a note beside a place, where it lies on no line if that can be had. */
@@ -81,7 +90,12 @@ final class TemplateSheet {
    * @param axis what the ticks count, such as {@code x}
    */
   void datum(double y, String name, String axis, TemplateFigures figures) {
-    steps.add(l -> l.datum(y, name, axis, figures));
+    datum(new DatumLine(List.of(new DatumLine.Level(y, name)), axis, figures));
+  }
+
+  /** Adds a datum line at whichever of its heights is read best. */
+  void datum(DatumLine line) {
+    steps.add(l -> l.datum(line));
   }
 
   /**
@@ -91,7 +105,7 @@ final class TemplateSheet {
    * @param rows a table, headings first, or empty
    */
   NamedDrawing with(String fileName, String part, List<String> lines, List<List<String>> rows) {
-    TemplateText text = new TemplateText(title, upWord, rightWord, lines, rows);
+    TemplateText text = new TemplateText(title, upWord, rightWord, lines, rows, List.copyOf(key));
     Optional<PlainPiece> plain =
         PlainPiece.of(outline, axis, pins, text).filter(p -> rows.isEmpty());
     return new NamedDrawing(

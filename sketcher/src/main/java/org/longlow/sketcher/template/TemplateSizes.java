@@ -35,7 +35,8 @@ public final class TemplateSizes {
       if (!Templates.wanted(shape, parts)) {
         continue;
       }
-      for (Envelope box : boxes(shape, study.placed().places())) {
+      for (Envelope box :
+          boxes(shape, study.placed().places(), new TemplateFigures(study.layout().units()))) {
         TemplateSheets.refusal(shape.part().name(), box, settings)
             .ifPresent(
                 why -> {
@@ -56,7 +57,7 @@ public final class TemplateSizes {
   }
 
   /** Returns the boxes of a part's templates; a board and a layer are about as long as its side. */
-  private static List<Envelope> boxes(PartShape shape, Places places) {
+  private static List<Envelope> boxes(PartShape shape, Places places, TemplateFigures figures) {
     Envelope side = shape.outline().getEnvelopeInternal();
     List<Envelope> boxes = new ArrayList<>(List.of(side));
     if (shape.part() instanceof CushionPart cushion) {
@@ -65,6 +66,8 @@ public final class TemplateSizes {
       for (int i = 0; i <= cushion.layers().size(); i++) {
         boxes.add(new Envelope(0, length, 0, breadth));
       }
+      double flaps = 2 * new CushionCover(cushion, places, figures).flapMm();
+      boxes.add(new Envelope(0, length + flaps, 0, breadth + flaps));
     }
     Unrolled.of(shape.part(), places).stream()
         .flatMap(u -> u.patterns().stream())

@@ -10,13 +10,20 @@ import java.util.List;
  * @param rightWord what lies to the right on it
  * @param lines below the name
  * @param rows a table, headings first, or empty
+ * @param key lines on it that are not cut
  */
 record TemplateText(
-    String title, String upWord, String rightWord, List<String> lines, List<List<String>> rows) {
+    String title,
+    String upWord,
+    String rightWord,
+    List<String> lines,
+    List<List<String>> rows,
+    List<TemplateLine> key) {
 
   TemplateText {
     lines = List.copyOf(lines);
     rows = List.copyOf(rows);
+    key = List.copyOf(key);
   }
 
   /** Returns the same without what is true of every template, which a shared sheet says itself. */
@@ -26,6 +33,7 @@ record TemplateText(
         upWord,
         rightWord,
         lines.stream().filter(l -> !TemplateWords.isGeneral(l)).toList(),
-        rows);
+        rows,
+        key);
   }
 }

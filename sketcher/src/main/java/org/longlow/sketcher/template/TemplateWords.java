@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.disk.Windows;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.words.Said;
 
 /** What every template says, and how its files are called. */
 final class TemplateWords {
@@ -59,5 +62,25 @@ final class TemplateWords {
     String safe =
         plain.substring(0, Math.min(plain.length(), FILE_NAME_LENGTH)).replaceAll("-+$", "");
     return safe.isEmpty() ? "part" : Windows.refuses(safe) ? safe + "-part" : safe;
+  }
+
+  static String titled(Part part) {
+    return Said.with(part.name(), part.kind());
+  }
+
+  /** Returns the words for material, how many and which side. */
+  static String makeLine(PartShape shape) {
+    Part part = shape.part();
+    if (part.traits().make() == Make.BOUGHT) {
+      return "dummy of what is bought: cut it of card or foam to try its room";
+    }
+    String many =
+        part.paired()
+            ? "make 2, the right one as seen here, the left one turned over"
+            : shape.rightMm() < 0
+                ? "make 1, left side"
+                : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
+    String material = part.base().material();
+    return material.isEmpty() ? many : material + "; " + many;
   }
 }

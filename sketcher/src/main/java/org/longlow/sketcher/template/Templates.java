@@ -17,19 +17,12 @@ import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
-import org.longlow.constraints.words.Said;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
 import org.longlow.sketcher.picture.Scenes;
-import org.longlow.svg.drawing.Dimensions;
-import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.SheetLengths;
 
 /**
@@ -39,9 +32,6 @@ import org.longlow.svg.page.SheetLengths;
  * same stations on the machine; boards in plan and formers have their own.
  */
 public final class Templates {
-
-  /** Pins farther than this from a part's box are not shown on its template, mm. */
-  private static final double PIN_REACH_MM = 40;
 
   private Templates() {}
 
@@ -59,8 +49,8 @@ public final class Templates {
   /**
    * Returns the templates of some parts of a study, in the order of the layout, their file names
    * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
-   * a rail one more for each end that is coped to the side of another rail, a cowl or solid one
-   * more for each former.
+   * a bent tube one more, a rail one for each end that is cut to a line, a cowl or solid one more
+   * for each former.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -140,6 +130,10 @@ public final class Templates {
     List<NamedDrawing> out = new ArrayList<>();
     for (PartShape shape : shapes.values()) {
       String name = shape.part().name();
+      Optional<String> cowl = LampAperture.cowl(shape.part(), shapes);
+      if (parts.contains(name) || parts.isEmpty() && cowl.isPresent()) {
+        LampAperture.of(shape.part(), cowl.orElse(""), places, figures).ifPresent(out::add);
+      }
       if (!wanted(shape, parts)) {
         continue;
       }
@@ -148,13 +142,12 @@ public final class Templates {
             new CushionTemplates(
                 cushion, shape, places, figures, pressed.getOrDefault(name, Map.of()));
         out.add(c.side());
-        out.addAll(c.boards(shapes));
+        out.addAll(new BoardTemplates(cushion, shape, places, figures).of(shapes));
         for (int i = 0; i < cushion.layers().size(); i++) {
           out.add(c.layer(i));
         }
       } else if (shape.part() instanceof TubePart tube) {
-        out.add(tube(tube, shape, places, figures));
-        out.addAll(CopeTemplates.of(tube, shapes, places, figures));
+        out.addAll(TubeTemplates.of(tube, shape, shapes, places, figures));
       } else {
         out.add(plain(shape, places, figures));
         out.addAll(PatternTemplates.of(shape, places, figures));
@@ -165,17 +158,14 @@ public final class Templates {
     return out.stream().map(d -> d.withLengths(lengths)).toList();
   }
 
-  private static String titled(Part part) {
-    return Said.with(part.name(), part.kind());
-  }
-
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
     Part part = shape.part();
     TemplateSheet sheet =
-        new TemplateSheet(part.name(), titled(part), cut(shape, places), "up", "forward");
+        new TemplateSheet(
+            part.name(), TemplateWords.titled(part), cut(shape, places), "up", "forward");
     datum(sheet, shape, figures);
     HoleMarks.add(sheet, part, places, figures);
-    pins(sheet, shape, places);
+    HoleMarks.pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
     Optional<Unrolled> unrolled = Unrolled.of(part, places);
     if (part instanceof ShellPart shell) {
@@ -187,7 +177,7 @@ public final class Templates {
                   ? "; line is the outside of the sheet, net body outline"
                   : "; its line is the middle of the sheet"));
     } else {
-      lines.add(makeLine(shape));
+      lines.add(TemplateWords.makeLine(shape));
       if (part instanceof Part.Flat flat) {
         lines.addAll(BreadthWords.solid(flat, unrolled, places, figures));
       }
@@ -195,9 +185,11 @@ public final class Templates {
           && !unrolled.orElseThrow().patterns().isEmpty()) {
         lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
       }
+      lines.addAll(CentreLengths.lines(part, places, figures));
       BreadthWords.even(shape, figures).ifPresent(lines::add);
       lines.add("line is the net outline, nothing added");
     }
+    lines.addAll(HoleMarks.lines(part, places, figures));
     lines.addAll(FormerTemplates.lines(part, places, figures));
     lines.add(TemplateWords.massLine(shape, figures));
     lines.addAll(TemplateWords.cutLines(figures));
@@ -211,105 +203,21 @@ public final class Templates {
         : shape.outline();
   }
 
-  private static NamedDrawing tube(
-      TubePart tube, PartShape shape, Places places, TemplateFigures figures) {
-    TubeBends bends = TubeBends.of(tube, places);
-    double d = places.value(tube.diameter());
-    String title = titled(tube);
-    TemplateSheet sheet = new TemplateSheet(tube.name(), title, shape.outline(), "up", "forward");
-    sheet.chain(Shapes.centreLine(tube, places));
-    pins(sheet, shape, places);
-    List<List<String>> rows = new ArrayList<>();
-    if (!bends.bends().isEmpty()) {
-      rows.add(List.of("bend", "at", "angle", "CLR", "start", "end", "gain"));
-    }
-    int number = 0;
-    for (TubeBends.Bend b : bends.bends()) {
-      number++;
-      station(sheet, b.start(), b, d, "bend " + number + " start " + figures.bare(b.startMm()));
-      station(sheet, b.end(), b, d, "bend " + number + " end " + figures.bare(b.endMm()));
-      rows.add(
-          List.of(
-              Integer.toString(number),
-              b.pin(),
-              Dimensions.figure(Math.abs(Math.toDegrees(b.angleRad())))
-                  + "° "
-                  + (b.angleRad() > 0 ? "left" : "right"),
-              figures.bare(b.radiusMm()) + (b.reduced() ? " *" : ""),
-              figures.bare(b.startMm()),
-              figures.bare(b.endMm()),
-              figures.bare(b.gainMm())));
-    }
-    List<String> lines = new ArrayList<>();
-    lines.add(makeLine(shape));
-    lines.add("tube " + figures.tube(d, places.value(tube.wall())));
-    lines.add(
-        "cut length "
-            + figures.mm(bends.cutMm())
-            + ", on the centre line, copes to be added at the ends");
-    lines.add(
-        "legs corner to corner: "
-            + String.join(" + ", bends.legsMm().stream().map(figures::bare).toList()));
-    if (!bends.bends().isEmpty()) {
-      lines.add("stations from " + tube.path().get(0) + "; springback and stretch by trial");
-    }
-    if (bends.bends().stream().anyMatch(TubeBends.Bend::reduced)) {
-      lines.add(
-          "* bend radius of "
-              + figures.mm(places.value(tube.bendRadius()))
-              + " does not fit here: move the pins apart or take a smaller one");
-    }
-    lines.add(TemplateWords.massLine(shape, figures));
-    return sheet.with(TemplateWords.fileName(tube.name()), tube.name(), lines, rows);
-  }
-
-  /** Marks where a bend starts or ends by a line across the tube. */
-  private static void station(
-      TemplateSheet sheet, PointMm p, TubeBends.Bend bend, double d, String text) {
-    PointMm corner = bend.start().towards(bend.end(), 0.5);
-    // the tube's direction there: square to the radius of the bend
-    PointMm chord = bend.end().minus(bend.start());
-    double half = bend.angleRad() / 2 * (p.equals(bend.start()) ? -1 : 1);
-    PointMm along = chord.turned(half).times(1 / Math.max(1e-9, chord.length()));
-    PointMm side = along.left().times(0.5 * d + 4);
-    PointMm a = p.plus(side);
-    PointMm b = p.minus(side);
-    sheet.mark(Planar.line(a.x(), a.z(), b.x(), b.z()), Style.narrow(Tone.INK));
-    PointMm outer = a.distance(corner) > b.distance(corner) ? a : b;
-    sheet.note(text, outer.x(), outer.z());
-  }
-
-  /** Returns the words for material, how many and which side. */
-  static String makeLine(PartShape shape) {
-    Part part = shape.part();
-    String many =
-        part.paired()
-            ? "make 2, one for each side, the second turned over"
-            : shape.rightMm() < 0
-                ? "make 1, left side"
-                : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
-    String material = part.base().material();
-    return material.isEmpty() ? many : material + "; " + many;
-  }
-
+  /** A height near its middle, or one of those next to it where seams would hide its stations. */
   private static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
     Envelope box = shape.outline().getEnvelopeInternal();
     double middle = (box.getMinY() + box.getMaxY()) / 2;
-    double z = Math.round(middle / figures.stationMm()) * figures.stationMm();
-    if (z < box.getMinY() || z > box.getMaxY()) {
-      z = middle;
-    }
-    sheet.datum(z, "z " + figures.bare(z), "x", figures);
-  }
-
-  private static void pins(TemplateSheet sheet, PartShape shape, Places places) {
-    Envelope near = new Envelope(shape.outline().getEnvelopeInternal());
-    near.expandBy(PIN_REACH_MM);
-    for (String pin : HoleMarks.without(shape.part())) {
-      PointMm p = places.pin(pin);
-      if (near.contains(p.x(), p.z())) {
-        sheet.drill(pin, p);
+    double step = figures.stationMm();
+    double z = Math.round(middle / step) * step;
+    List<DatumLine.Level> levels = new ArrayList<>();
+    for (double off : new double[] {0, -step, step, -2 * step, 2 * step}) {
+      if (z + off >= box.getMinY() && z + off <= box.getMaxY()) {
+        levels.add(new DatumLine.Level(z + off, "z " + figures.bare(z + off)));
       }
     }
+    if (levels.isEmpty()) {
+      levels.add(new DatumLine.Level(middle, "z " + figures.bare(middle)));
+    }
+    sheet.datum(new DatumLine(levels, "x", figures));
   }
 }

@@ -11,6 +11,9 @@ import org.longlow.rider.geom.PointMm;
 /**
  * How a tube through pins is bent from one straight length.
  *
+ * <p>All pins of a tube lie in one plane, so from one bend to the next it is turned about its axis
+ * by half a turn or not at all.
+ *
  * <p>Centre-line geometry, no stretch: the neutral line of a round tube on a mandrel or die stays
  * near the centre line (shop practice). Each bend is a {@link TubeBend}; cut length = Σ legs − Σ 2t
  * + Σ BA, tangents and arcs (derived).
@@ -32,6 +35,9 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
    * @param endMm station of the end along the straight tube
    * @param start where it starts
    * @param end where it ends
+   * @param straightMm how much straight tube lies before it, from the bend before or the first end
+   * @param turnRad how far the tube is turned about its own axis after the bend before, seen from
+   *     its first end, counter-clockwise; 0 for the first
    */
   public record Bend(
       String pin,
@@ -41,7 +47,9 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
       double startMm,
       double endMm,
       PointMm start,
-      PointMm end) {
+      PointMm end,
+      double straightMm,
+      double turnRad) {
 
     private TubeBend shape() {
       return new TubeBend(radiusMm, Math.abs(angleRad));
@@ -92,6 +100,7 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
     List<Bend> bends = new ArrayList<>();
     double station = 0;
     double taken = 0;
+    double since = 0;
     for (int i = 1; i < pins.size() - 1; i++) {
       PointMm in = pins.get(i).minus(pins.get(i - 1));
       PointMm out = pins.get(i + 1).minus(pins.get(i));
@@ -100,6 +109,7 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
       double straight = legs.get(i - 1) - taken;
       if (Math.abs(turn) < STRAIGHT_RAD || fits < 1e-9) {
         station += straight;
+        since += straight;
         taken = 0;
         continue;
       }
@@ -116,8 +126,11 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
               start,
               end,
               pins.get(i).minus(in.times(tangent / in.length())),
-              pins.get(i).plus(out.times(tangent / out.length()))));
+              pins.get(i).plus(out.times(tangent / out.length())),
+              since + straight - tangent,
+              bends.isEmpty() || bends.get(bends.size() - 1).angleRad() * turn > 0 ? 0 : Math.PI));
       station = end;
+      since = 0;
       taken = tangent;
     }
     double cut = station + legs.get(legs.size() - 1) - taken;

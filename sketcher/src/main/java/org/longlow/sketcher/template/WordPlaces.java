@@ -79,6 +79,16 @@ final class WordPlaces {
     return tiling.isClear(box, used) && onNothing(box);
   }
 
+  /** Returns whether a box lies on no words and no seam of a sheet that is needed. */
+  boolean isClear(Envelope box) {
+    return tiling.isClear(box, used) && Labels.free(box, taken);
+  }
+
+  /** Takes places for what stands there. */
+  void take(List<Envelope> boxes) {
+    taken.addAll(boxes);
+  }
+
   /** Returns words that stand beside a place, and takes it. */
   Mark.Words beside(String of, String text, PointMm at, double clearMm, double size, Tone tone) {
     Mark.Words first = null;

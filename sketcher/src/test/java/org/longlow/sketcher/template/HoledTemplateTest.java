@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.ElevationPictureTest;
 import org.longlow.svg.drawing.Mark;
 
@@ -98,5 +99,24 @@ class HoledTemplateTest {
         }
       }
     }
+  }
+
+  /** The bolt hole of 12.5 stands 33.75 off the edge; that of 20 in radius is an opening. */
+  @Test
+  void holesSayHowTheyAreCutAndWhichStandTooNear() {
+    String said = RailJoints.said(template("bracket", ""));
+    assertThat(said).contains("holes: cut inside their lines").doesNotContain("TAKE CARE");
+    String wood = RailJoints.said(template("bracket", ", \"material\": \"plywood\""));
+    // 4 diameters of 12.5 from its middle, which is 40 from the edge
+    assertThat(wood)
+        .contains("TAKE CARE, 33.8 mm between hole 1 and the edge: 43.8 mm is common practice");
+  }
+
+  @Test
+  void aSizeThatNoDrillHasNamesTheNearest() {
+    assertThat(new TemplateFigures(Units.MM).drill(10.3)).isEqualTo("10.5");
+    assertThat(new TemplateFigures(Units.IN).drill(8.3)).isEqualTo("21/64");
+    assertThat(new TemplateFigures(Units.IN).drill(12.7)).isEqualTo("1/2");
+    assertThat(new TemplateFigures(Units.MM).drill(40)).isEmpty();
   }
 }

@@ -20,9 +20,9 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
-import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.HoleRoom;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
@@ -41,11 +41,10 @@ public final class EdgeFindings {
   /** Holes and what stands round them. */
   static final FindingKind HOLES = new FindingKind("holes", FindingGroup.PLACES, Rests.ON_DRAWING);
 
-  /** Less than this round a hole tears out or burns through; common practice, from memory. */
-  private static final double LEAST_WEB_MM = 3;
-
   private static final Basis WEB =
-      Basis.practice("that 3 mm are left round a hole is common practice, from memory");
+      Basis.practice(
+          "that 3 mm are left round an opening, and that a bolt keeps 1.5 diameters from an edge and"
+              + " 3 from another (in plywood 4 and 25 mm, and 4), is common practice, from memory");
 
   private static final Basis PLANE = Basis.model("plane geometry of the drawn edge");
 
@@ -56,14 +55,15 @@ public final class EdgeFindings {
     for (Part part : layout.parts().values()) {
       if (part instanceof Part.Outlined outlined) {
         String name = part.name();
-        of(outlined.frame(), outlined.outline(), About.parts(name), name, places)
+        String material = part.base().material();
+        of(outlined.frame(), outlined.outline(), About.parts(name), name, material, places)
             .ifPresent(findings::add);
         int number = 1;
         for (FurtherBody body : outlined.bodies()) {
           number++;
           String called = body.name().isEmpty() ? "body " + number : body.name();
           About about = About.parts(name).named(name, "body " + number);
-          of(outlined.frame(), body.outline(), about, called + " of " + name, places)
+          of(outlined.frame(), body.outline(), about, called + " of " + name, material, places)
               .ifPresent(findings::add);
         }
       }
@@ -73,7 +73,7 @@ public final class EdgeFindings {
 
   /** Returns what is wrong with one edge, or is left round its holes. */
   private static Optional<Finding> of(
-      LocalAxes frame, Outline outline, About about, String what, Places places) {
+      LocalAxes frame, Outline outline, About about, String what, String material, Places places) {
     if (!outline.closed()) {
       return Optional.empty();
     }
@@ -84,7 +84,7 @@ public final class EdgeFindings {
             () ->
                 holes.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(holes(what, about, within, holes)));
+                    : Optional.of(holes(what, about, within, holes, material)));
   }
 
   private static Optional<Finding> crossed(String what, About about, Geometry area) {
@@ -105,65 +105,50 @@ public final class EdgeFindings {
             });
   }
 
-  private static Finding holes(String part, About about, Polygon within, List<Holes.Placed> holes) {
+  private static Finding holes(
+      String part, About about, Polygon within, List<Holes.Placed> holes, String material) {
     for (Holes.Placed hole : holes) {
       if (!hole.opening().core().isValid()) {
-        return crossed(name(hole) + " of " + part, about, hole.opening().core()).orElseThrow();
+        String what = "hole " + (hole.index() + 1) + " of " + part;
+        return crossed(what, about, hole.opening().core()).orElseThrow();
       }
     }
-    double least = Double.POSITIVE_INFINITY;
-    String between = "";
-    Opening where = holes.get(0).opening();
-    for (int i = 0; i < holes.size(); i++) {
-      Opening hole = holes.get(i).opening();
-      double web = hole.webMm(within);
-      if (web < least) {
-        least = web;
-        between = name(holes.get(i)) + " and the edge";
-        where = hole;
-      }
-      for (int k = 0; k < i; k++) {
-        web = hole.webMm(holes.get(k).opening());
-        if (web < least) {
-          least = web;
-          boolean image = holes.get(k).index() == holes.get(i).index();
-          between = name(holes.get(k)) + " and " + (image ? "its image" : name(holes.get(i)));
-          where = hole;
-        }
-      }
-    }
-    Coordinate at = where.core().getInteriorPoint().getCoordinate();
-    boolean stands = least > 0;
-    boolean thin = stands && least < LEAST_WEB_MM;
+    List<HoleRoom> all = HoleRoom.of(within, holes, material);
+    HoleRoom least = HoleRoom.least(all);
+    boolean stands = least.webMm() > 0;
+    Optional<HoleRoom> thin = stands ? HoleRoom.tightest(all) : Optional.empty();
+    HoleRoom told = thin.orElse(least);
+    Coordinate at = told.hole().core().getInteriorPoint().getCoordinate();
     Figures figures =
         Figures.atLeast(
-            stands ? least : Math.min(least, -1e-9), thin ? LEAST_WEB_MM : 0, FigureUnit.MM);
+            stands ? told.webMm() : Math.min(told.webMm(), -1e-9),
+            thin.map(HoleRoom::needMm).orElse(0.0),
+            FigureUnit.MM);
     return new Finding(
             HOLES,
             about,
             Optional.empty(),
-            thin ? Verdict.CAUTION : figures.verdict(),
+            thin.isPresent() ? Verdict.CAUTION : figures.verdict(),
             figures,
-            List.of(thin ? WEB : PLANE),
-            stands
-                ? Say.format(
-                    "%s keeps %s at least round its holes, between %s; %s.",
-                    part,
-                    Say.tenths(least),
-                    between,
-                    thin
-                        ? Words.of(
-                            "so little tears out or burns through: leave ",
-                            Words.atLeast(LEAST_WEB_MM))
-                        : Words.of("whether that carries the load is not looked at"))
-                : Say.format(
-                    "In %s nothing is left between %s: move the hole, make it smaller, or draw the"
-                        + " edge round it.",
-                    part, between))
+            List.of(thin.isPresent() ? WEB : PLANE),
+            said(part, told, stands, thin.isPresent()))
         .at(new PointMm(at.x, at.y));
   }
 
-  private static String name(Holes.Placed hole) {
-    return "hole " + (hole.index() + 1);
+  private static Words said(String part, HoleRoom told, boolean stands, boolean thin) {
+    if (!stands) {
+      return Say.format(
+          "In %s nothing is left between %s: move the hole, make it smaller, or draw the edge round"
+              + " it.",
+          part, told.between());
+    }
+    return thin
+        ? Say.format(
+            "%s keeps %s between %s; so little tears out or burns through: leave %s.",
+            part, Say.tenths(told.webMm()), told.between(), Words.atLeast(told.needMm()))
+        : Say.format(
+            "%s keeps %s at least round its holes, between %s; whether that carries the load is not"
+                + " looked at.",
+            part, Say.tenths(told.webMm()), told.between());
   }
 }

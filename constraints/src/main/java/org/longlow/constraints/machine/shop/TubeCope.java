@@ -25,7 +25,8 @@ public record TubeCope(
     double branchInnerRadiusMm,
     double mainRadiusMm,
     double angleRad,
-    double offsetMm) {
+    double offsetMm)
+    implements TubeEndCut {
 
   public TubeCope {
     Values.positive("branch radius mm", branchRadiusMm);
@@ -57,6 +58,7 @@ public record TubeCope(
   /**
    * Returns the cut at φ, mm: the largest y over the wall, so that nothing holds the joint open.
    */
+  @Override
   public double cutMm(double phiRad) {
     double best =
         Math.max(generatorMm(phiRad, branchRadiusMm), generatorMm(phiRad, branchInnerRadiusMm));
@@ -74,14 +76,5 @@ public record TubeCope(
   /** Returns the wrap coordinate of φ round the outside of the branch, mm. */
   public double wrapMm(double phiRad) {
     return branchRadiusMm * phiRad;
-  }
-
-  /**
-   * Returns the length of the template once round, mm.
-   *
-   * @param paperMm paper thickness, mm, &gt;= 0; the paper's middle runs round a larger circle
-   */
-  public double templateLengthMm(double paperMm) {
-    return 2 * Math.PI * branchRadiusMm + Math.PI * Values.notNegative("paper mm", paperMm);
   }
 }

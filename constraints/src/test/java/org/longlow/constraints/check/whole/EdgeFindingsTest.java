@@ -45,7 +45,8 @@ class EdgeFindingsTest {
     assertThat(f.text())
         .contains(
             web > 0
-                ? String.format(Locale.ROOT, "%.1f mm at least", web)
+                ? String.format(
+                    Locale.ROOT, "keeps %.1f mm %s", web, web < 3 ? "between" : "at least")
                 : "nothing is left between hole 1 and the edge");
   }
 
@@ -110,5 +111,32 @@ class EdgeFindingsTest {
     TestMachine crossed = withHead(through).pin("crown", 340, 1540);
     assertThat(crossed.verdict("edge.motor.body 2")).isEqualTo(Verdict.FAIL);
     assertThat(withHead(through).pin("crown", 300, 1640).finding("edge.motor.body 2")).isEmpty();
+  }
+
+  private static Finding bolted(String material, String holes) {
+    return TestMachine.runabout()
+        .pin("plateAt", 300, 1500)
+        .with(
+            "parts",
+            "plate",
+            "{'kind': 'bracket', 'frame': 'plateAt', 'left': 5, 'right': 5, 'mass': 1, 'material': '"
+                + material
+                + "', 'outline': {'points': [[0, 0], [200, 0], [200, 160], [0, 160]], 'holes': "
+                + holes
+                + "}}")
+        .finding("holes.plate")
+        .orElseThrow();
+  }
+
+  /** What lacks most is told, though less stands elsewhere. */
+  @Test
+  void theOneThatLacksMostIsTold() {
+    String holes =
+        "[{'hole': 'round', 'at': [100, 24], 'diameter': 40}, {'hole': 'round', 'at': [20, 120],"
+            + " 'diameter': 12}, {'hole': 'round', 'at': [190, 80], 'diameter': 10}]";
+    Finding f = bolted("steel", holes);
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.text()).contains("plate keeps 5.0 mm between hole 3 and the edge", "leave 10 mm");
+    assertThat(f.limit()).isCloseTo(10, within(1e-9));
   }
 }

@@ -15,7 +15,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.ElevationPictureTest;
 import org.longlow.svg.drawing.Mark;
 
-class CopeTemplatesTest {
+class WrapTemplatesTest {
 
   /** A branch that leans 60 degrees onto the middle of a level main rail. */
   private static List<NamedDrawing> templates(double branchY, String meets) {

@@ -1,0 +1,180 @@
+package org.longlow.sketcher.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.Canvas;
+import org.longlow.sketcher.picture.Labels;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * A datum line, level on the machine, with a tick and its figure at each station. Of several
+ * heights that would do it takes the one on which most stations can be read; a station that would
+ * fall on a seam or on other words is left out.
+ *
+ * @param levels where it may run, the one that is liked best first
+ * @param axis what the ticks count, such as {@code x}
+ */
+record DatumLine(List<Level> levels, String axis, TemplateFigures figures) {
+
+  private static final double LETTER_MM = 2;
+  private static final double AIR_MM = 8;
+  private static final double TICK_MM = 2.5;
+  private static final double AIR_ROUND_MM = 0.3;
+
+  DatumLine {
+    levels = List.copyOf(levels);
+  }
+
+  /**
+   * A height of the line.
+   *
+   * @param mm where it runs
+   * @param name what the line is there, such as {@code z 400}
+   */
+  record Level(double mm, String name) {}
+
+  /** Marks with the boxes that they take. */
+  private record Laid(List<Mark> marks, List<Envelope> boxes, int stations) {}
+
+  /**
+   * Returns its marks, and takes their places.
+   *
+   * @param unturned the template in the axes of the machine
+   * @param turn how it lies
+   */
+  List<Mark> on(
+      WordPlaces places,
+      String subject,
+      Envelope unturned,
+      UnaryOperator<Geometry> turn,
+      UnaryOperator<PointMm> at) {
+    Laid best = null;
+    for (Level level : levels) {
+      Laid laid = new Laying(places, subject, unturned, turn, at).laid(level);
+      if (best == null || laid.stations() > best.stations()) {
+        best = laid;
+      }
+    }
+    places.take(best.boxes());
+    return best.marks();
+  }
+
+  /** One height tried. */
+  private final class Laying {
+    private final WordPlaces places;
+    private final String subject;
+    private final Envelope unturned;
+    private final UnaryOperator<Geometry> turn;
+    private final UnaryOperator<PointMm> at;
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Envelope> boxes = new ArrayList<>();
+    private final Style line = Style.line(Tone.PENCIL, Canvas.FINE_MM);
+    private final PointMm up;
+    private final PointMm ahead;
+
+    Laying(
+        WordPlaces places,
+        String subject,
+        Envelope unturned,
+        UnaryOperator<Geometry> turn,
+        UnaryOperator<PointMm> at) {
+      this.places = places;
+      this.subject = subject;
+      this.unturned = unturned;
+      this.turn = turn;
+      this.at = at;
+      PointMm origin = at.apply(PointMm.ORIGIN);
+      this.up = at.apply(new PointMm(0, 1)).minus(origin);
+      this.ahead = at.apply(new PointMm(1, 0)).minus(origin);
+    }
+
+    Laid laid(Level level) {
+      double y = level.mm();
+      Geometry run = Planar.line(unturned.getMinX() - AIR_MM, y, unturned.getMaxX() + AIR_MM, y);
+      marks.add(new Mark.Shape(subject, turn.apply(run), line.withLine(LineType.CHAIN)));
+      double step = figures.stationMm();
+      int stations = 0;
+      double first = Math.ceil(unturned.getMinX() / step - 1e-9) * step;
+      for (double x = first; x <= unturned.getMaxX() + 1e-9; x += step) {
+        stations += station(x, y) ? 1 : 0;
+      }
+      name(level);
+      return new Laid(marks, boxes, stations);
+    }
+
+    /** Puts a tick with its figure, above the line or below it; false where neither is clear. */
+    private boolean station(double x, double y) {
+      Geometry tick = turn.apply(Planar.line(x, y - TICK_MM, x, y + TICK_MM));
+      PointMm foot = at.apply(new PointMm(x, y));
+      for (int side : new int[] {1, -1}) {
+        Mark.Words figure = figure(x, foot, side);
+        Envelope box = Labels.box(figure, 1);
+        box.expandToInclude(tick.getEnvelopeInternal());
+        box.expandBy(AIR_ROUND_MM);
+        if (places.isOnPaper(figure) && places.isClear(box) && Labels.free(box, boxes)) {
+          marks.add(new Mark.Shape(subject, tick, line));
+          marks.add(figure);
+          boxes.add(box);
+          return true;
+        }
+      }
+      return false;
+    }
+
+    /** A figure past its tick, out of the line whichever way it runs. */
+    private Mark.Words figure(double x, PointMm foot, int side) {
+      Mark.Words w = centred(figures.station(x), foot);
+      double half = w.widthMm() / 2;
+      double out = 0.9 + Math.abs(up.x()) * half + Math.abs(up.z()) * LETTER_MM / 2;
+      double past = 0.8 + Math.abs(ahead.x()) * half + Math.abs(ahead.z()) * LETTER_MM / 2;
+      return moved(w, up.times(side * out).plus(ahead.times(past)));
+    }
+
+    /** The name of the line, once, below it where that is free, else on any sheet. */
+    private void name(Level level) {
+      String words =
+          "datum "
+              + level.name()
+              + ", ticks every "
+              + figures.mm(figures.stationMm())
+              + " of "
+              + axis;
+      double wide = centred(words, PointMm.ORIGIN).widthMm();
+      Mark.Words name = null;
+      for (double x = unturned.getMinX() + 3 + wide / 2; ; x += 10) {
+        Mark.Words w = centred(words, at.apply(new PointMm(x, level.mm())));
+        double half = w.widthMm() / 2;
+        double out = 3.2 + Math.abs(up.x()) * half + Math.abs(up.z()) * LETTER_MM / 2;
+        w = moved(w, up.times(-out));
+        Envelope box = Labels.box(w, 1);
+        boolean free = places.isFree(box) && Labels.free(box, boxes);
+        name = free || name == null && places.isOnPaper(w) ? w : name;
+        if (free || x + wide / 2 + 10 > unturned.getMaxX()) {
+          break;
+        }
+      }
+      if (name != null) {
+        marks.add(name);
+        boxes.add(Labels.box(name, 1));
+      }
+    }
+
+    private Mark.Words centred(String words, PointMm p) {
+      return new Mark.Words(subject, words, p.x(), p.z(), LETTER_MM, 0, Anchor.CENTRE, Tone.PENCIL);
+    }
+
+    private static Mark.Words moved(Mark.Words w, PointMm by) {
+      return (Mark.Words) w.transformed(AffineTransformation.translationInstance(by.x(), by.z()));
+    }
+  }
+}

@@ -1,0 +1,189 @@
+package org.longlow.sketcher.template;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.longlow.sketcher.template.RailJoints.rail;
+import static org.longlow.sketcher.template.RailJoints.said;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Mark;
+
+/** The card of a bent tube: a tube bent by its figures alone comes back to its pins. */
+class BendCardTest {
+
+  /** What a scriber line can tell, mm. */
+  private static final double TRUE_TO_MM = 0.05;
+
+  /** One row of a card. */
+  private record Row(double straight, double deg, double turnDeg, double radius) {}
+
+  /**
+   * Bends a tube in space by rows, one rotation after the other, from the first pin on towards the
+   * second; returns where its corners and its end come to lie.
+   */
+  private static List<PointMm> bent(
+      List<PointMm> pins, List<Row> rows, double cut, boolean firstToLeft) {
+    double[] at = {pins.get(0).x(), 0, pins.get(0).z()};
+    PointMm way = pins.get(1).minus(pins.get(0));
+    double[] t = {way.x() / way.length(), 0, way.z() / way.length()};
+    double[] n = firstToLeft ? new double[] {-t[2], 0, t[0]} : new double[] {t[2], 0, -t[0]};
+    double used = 0;
+    List<PointMm> out = new ArrayList<>();
+    for (Row row : rows) {
+      move(at, t, row.straight());
+      double turn = Math.toRadians(row.turnDeg());
+      double[] b = cross(t, n);
+      n = sum(n, Math.cos(turn), b, Math.sin(turn));
+      double a = Math.toRadians(row.deg());
+      double[] corner = at.clone();
+      move(corner, t, row.radius() * Math.tan(a / 2));
+      out.add(new PointMm(corner[0], corner[2]));
+      move(at, t, row.radius() * Math.sin(a));
+      move(at, n, row.radius() * (1 - Math.cos(a)));
+      double[] along = sum(t, Math.cos(a), n, Math.sin(a));
+      n = sum(n, Math.cos(a), t, -Math.sin(a));
+      t = along;
+      used += row.straight() + row.radius() * a;
+    }
+    move(at, t, cut - used);
+    assertThat(at[1]).isCloseTo(0, within(TRUE_TO_MM));
+    out.add(new PointMm(at[0], at[2]));
+    return out;
+  }
+
+  private static void move(double[] p, double[] d, double mm) {
+    for (int i = 0; i < 3; i++) {
+      p[i] += mm * d[i];
+    }
+  }
+
+  private static double[] cross(double[] a, double[] b) {
+    return new double[] {
+      a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
+    };
+  }
+
+  private static double[] sum(double[] a, double p, double[] b, double q) {
+    return new double[] {p * a[0] + q * b[0], p * a[1] + q * b[1], p * a[2] + q * b[2]};
+  }
+
+  private static void comesBack(List<PointMm> pins, double radius) {
+    List<String> names = new ArrayList<>();
+    pins.forEach(p -> names.add("p" + names.size()));
+    TubeBends bends = TubeBends.of(names, pins, radius);
+    List<Row> rows =
+        bends.bends().stream()
+            .map(
+                b ->
+                    new Row(
+                        b.straightMm(),
+                        Math.abs(Math.toDegrees(b.angleRad())),
+                        Math.toDegrees(b.turnRad()),
+                        b.radiusMm()))
+            .toList();
+    List<PointMm> laid = bent(pins, rows, bends.cutMm(), bends.bends().get(0).angleRad() > 0);
+    for (int i = 0; i < rows.size(); i++) {
+      PointMm pin = pins.get(names.indexOf(bends.bends().get(i).pin()));
+      assertThat(laid.get(i).distance(pin)).as("corner %s", i + 1).isLessThan(TRUE_TO_MM);
+    }
+    assertThat(laid.get(rows.size()).distance(pins.get(pins.size() - 1))).isLessThan(TRUE_TO_MM);
+  }
+
+  @Test
+  void tubesBentByTheirRowsComeBackToTheirPins() {
+    SplittableRandom random = new SplittableRandom(41);
+    for (int i = 0; i < 200; i++) {
+      List<PointMm> pins = new ArrayList<>(List.of(new PointMm(0, 500)));
+      double way = random.nextDouble(-3, 3);
+      for (int k = random.nextInt(2, 6); k >= 0; k--) {
+        way += random.nextDouble(-2.2, 2.2);
+        pins.add(
+            pins.get(pins.size() - 1).plus(PointMm.unit(way).times(random.nextDouble(150, 700))));
+      }
+      comesBack(pins, random.nextDouble(30, 120));
+    }
+  }
+
+  /** A pin on a straight is no bend and counts to the straight. */
+  @Test
+  void aPinOnAStraightIsNoBend() {
+    List<PointMm> pins =
+        List.of(
+            new PointMm(0, 0),
+            new PointMm(300, 0),
+            new PointMm(500, 0),
+            new PointMm(500, 400),
+            new PointMm(900, 400));
+    comesBack(pins, 80);
+    TubeBends bends = TubeBends.of(List.of("a", "b", "c", "d", "e"), pins, 80);
+    assertThat(bends.bends().stream().map(TubeBends.Bend::straightMm))
+        .containsExactly(420.0, 240.0);
+    assertThat(bends.bends().get(0).turnRad()).isZero();
+    assertThat(bends.bends().get(1).turnRad()).isEqualTo(Math.PI);
+  }
+
+  private static final String PINS =
+      "\"a\": [300, 500], \"b\": [700, 500], \"c\": [800, 700], \"d\": [1200, 760]";
+
+  private static NamedDrawing card(String units, String part) {
+    return Templates.of(RailJoints.study(units, PINS, part), Set.of("one")).stream()
+        .filter(d -> d.fileName().equals("one-bends"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What is printed is rounded to tenths, of a degree over a metre and of millimetres. */
+  @Test
+  void thePrintedCardSaysWhatIsBent() {
+    NamedDrawing card = card("mm", rail("one", "\"a\", \"b\", \"c\", \"d\"", 28, 90, true));
+    List<String> cells =
+        card.drawing().layers().get(2).marks().stream().map(m -> ((Mark.Words) m).text()).toList();
+    int first = cells.indexOf("b");
+    int second = cells.indexOf("c");
+    List<Row> rows = List.of(row(cells, first), row(cells, second));
+    String said = said(card);
+    double cut = Double.parseDouble(said.replaceAll(".*cut length ([0-9.]+) mm.*", "$1"));
+    List<PointMm> pins =
+        List.of(
+            new PointMm(300, 500),
+            new PointMm(700, 500),
+            new PointMm(800, 700),
+            new PointMm(1200, 760));
+    List<PointMm> laid = bent(pins, rows, cut, true);
+    double rounding = 2 * Math.toRadians(0.05) * 700 + 4 * 0.05;
+    for (int i = 0; i < 3; i++) {
+      assertThat(laid.get(i).distance(pins.get(i + 1))).isLessThan(rounding);
+    }
+    assertThat(rows.get(1).turnDeg()).isEqualTo(180);
+    assertThat(said)
+        .contains(
+            "springback",
+            "steel tube 28 x 2 mm, make 2",
+            "first end, a: square",
+            "common practice");
+    // the field to be filled in is left free
+    assertThat(cells.get(first + 7)).isEqualTo("2");
+  }
+
+  private static Row row(List<String> cells, int at) {
+    String turn = cells.get(at + 4).replace("°", "").replace("-", "0");
+    return new Row(
+        Double.parseDouble(cells.get(at + 1)),
+        Double.parseDouble(cells.get(at + 3).replace("°", "")),
+        Double.parseDouble(turn),
+        Double.parseDouble(cells.get(at + 5)));
+  }
+
+  @Test
+  void aStraightTubeHasNoCardAndInchesAreInches() {
+    String straight = rail("one", "\"a\", \"b\"", 28, 90, true);
+    assertThat(RailJoints.templates(PINS, straight, "one")).hasSize(1);
+    String said = said(card("in", rail("one", "\"a\", \"b\", \"c\", \"d\"", 28, 90, true)));
+    assertThat(said).contains(" in,").doesNotContain(" mm");
+  }
+}
