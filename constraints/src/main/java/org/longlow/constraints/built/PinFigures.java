@@ -34,6 +34,11 @@ final class PinFigures {
 
   /** Returns the figure that a tie of {@code kind} asks; NaN where it asks none of pins alone. */
   static double of(TieKind kind, List<String> pins, Places places) {
+    if (kind == TieKind.IN_LINE || kind == TieKind.BESIDE) {
+      PointMm start = places.pin(pins.get(1));
+      PointMm line = places.pin(pins.get(2)).minus(start);
+      return line.cross(places.pin(pins.get(0)).minus(start)) / line.length();
+    }
     if (!isKnown(kind)) {
       return Double.NaN;
     }

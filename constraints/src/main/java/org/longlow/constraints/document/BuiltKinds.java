@@ -28,7 +28,7 @@ final class BuiltKinds {
   private static final double LONGEST_MM = 10_000;
 
   /** What is nearer is one pin; judgement, mm. */
-  private static final double APART_MM = 1;
+  static final double APART_MM = 1;
 
   private static final List<TieKind> SPANS =
       Arrays.stream(TieKind.values()).filter(k -> k.between().isPresent()).toList();
@@ -43,7 +43,8 @@ final class BuiltKinds {
               "asBuilt",
               "What was measured on the machine that was made; what is not said is as planned.",
               BuiltKinds::asBuilt)
-          .rule(BuiltKinds::measured);
+          .rule(BuiltKinds::measured)
+          .rule(MeasuredAxes::apart);
 
   static final Kind<Variant> VARIANT =
       Kind.of(
