@@ -137,8 +137,7 @@ class MeasuredAgainstTest {
   @Test
   void noRailShrinksToAPoint() {
     Placed plan = TestMachine.asFiled("tourer").placed();
-    BuiltLayout now =
-        layout(plan, built(Map.of(), Map.of("postFoot", at(-168.4, 661.4))));
+    BuiltLayout now = layout(plan, built(Map.of(), Map.of("postFoot", at(-168.4, 661.4))));
     double was = plan.places().pin("tailKnot").distance(plan.places().pin("tailEnd"));
     assertThat(was).isGreaterThan(500);
     assertThat(now.placed().places().pin("tailKnot").distance(now.placed().places().pin("tailEnd")))
