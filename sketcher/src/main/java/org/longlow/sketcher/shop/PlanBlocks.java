@@ -117,7 +117,7 @@ final class PlanBlocks {
               + ".",
           PageBlock.TEXT_MM,
           Tone.INK);
-      out.add(pen.done());
+      out.add(out.isEmpty() ? pen.done() : pen.done().following());
     }
     return out;
   }
@@ -144,7 +144,7 @@ final class PlanBlocks {
           "Sheet " + (out.size() + 1) + ": " + String.join("; ", legend) + ".",
           PageBlock.TEXT_MM,
           Tone.INK);
-      out.add(pen.done());
+      out.add(out.isEmpty() ? pen.done() : pen.done().following());
     }
     return out;
   }

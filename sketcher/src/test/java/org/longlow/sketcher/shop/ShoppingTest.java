@@ -17,6 +17,10 @@ import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.Shipped;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
 
 /**
  * Nothing that a machine has is left out of its shopping list, and no stock too short is counted.
@@ -76,7 +80,7 @@ class ShoppingTest {
         .contains("long needs 1000 mm, short needs 500 mm")
         .doesNotContain("0 bar");
     assertThat(none.basket().table().csv(Units.MM, ""))
-        .contains("too small: bars of 499 mm\",,")
+        .contains("too small: bars of 499 mm,,")
         .contains("long needs 1000 mm, short needs 500 mm");
     assertThat(none.basket().known()).isCloseTo(20 + 9 + 80 + 3, within(1e-9));
     CutPlan some = shed("\"length\": 3003", "\"length\": 999").plans().plans().get(0);
@@ -107,6 +111,47 @@ class ShoppingTest {
       double density = Material.LAMINATE.densityKgM3();
       assertThat(shop.study().shapes().get("side").massKg())
           .isCloseTo(0.2 * 0.1 * 0.003 * density, within(1e-9));
+    }
+  }
+
+  /** Height from the top of the highest to the foot of the lowest mark below the title, mm. */
+  private static double filled(Page page) {
+    double low =
+        page.layers().stream()
+            .flatMap(l -> l.marks().stream())
+            .mapToDouble(
+                m ->
+                    m instanceof Mark.Words w
+                        ? w.boxMm().getMinY()
+                        : ((Mark.Shape) m).geometry().getEnvelopeInternal().getMinY())
+            .min()
+            .orElseThrow();
+    return page.paper().heightMm() - 15 - low;
+  }
+
+  /** A page is left only when what comes next would not have had room on it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "dunlin", "curlew"})
+  void pagesAreFilled(String name) {
+    Shop shop = Shop.of(Shipped.study(name));
+    List<Page> weighing = shop.weighingPages(Paper.A4);
+    // a row is 8.5 mm; 253 mm are between the title and the lower margin
+    for (Page page : weighing.subList(0, weighing.size() - 1)) {
+      assertThat(filled(page)).isGreaterThan(14 + 253 - 2 * 8.5 - 6 - 10);
+    }
+    List<Page> plans = shop.planPages(Paper.A4);
+    for (int i = 1; i + 1 < plans.size(); i++) {
+      assertThat(filled(plans.get(i - 1)) + filled(plans.get(i))).isGreaterThan(253);
+    }
+    Set<String> said =
+        plans.stream()
+            .flatMap(p -> p.layers().stream())
+            .flatMap(l -> l.marks().stream())
+            .filter(m -> m instanceof Mark.Words)
+            .map(m -> ((Mark.Words) m).text())
+            .collect(Collectors.toSet());
+    for (CutPlan plan : shop.plans().plans()) {
+      assertThat(said).contains(Lettering.printable(plan.wanted().words(SIZES)));
     }
   }
 }

@@ -20,7 +20,7 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
   private static final double ROUNDING = 1e-13;
 
   /** Values farther from their limits, in any unit, do not read as on them however rounded. */
-  private static final double NEAR = 10;
+  private static final double NEAR = 160;
 
   /** Returns a value held to at least {@code limit}. */
   public static Figures atLeast(double value, double limit, FigureUnit unit) {
@@ -45,6 +45,11 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
   /** Whether rounding may hide on which side of its limit the value is. */
   boolean near() {
     return Math.abs(value - limit) < NEAR;
+  }
+
+  /** Whether they are not one and the same. */
+  boolean differ() {
+    return Math.abs(value - limit) >= SaidFigures.ALIKE;
   }
 
   /** Whether the value keeps to its limit. */
