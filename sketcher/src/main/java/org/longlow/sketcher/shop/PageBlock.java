@@ -21,8 +21,7 @@ import org.longlow.svg.drawing.Tone;
  * @param head of what goes on right below the block before it: stands above it where it begins a
  *     page
  */
-public record PageBlock(
-    Drawing drawing, double highMm, boolean follows, Optional<PageBlock> head) {
+public record PageBlock(Drawing drawing, double highMm, boolean follows, Optional<PageBlock> head) {
 
   static final double HEAD_MM = 3.5;
   static final double TEXT_MM = 2.5;

@@ -40,8 +40,7 @@ final class ShopPages {
     List<Filling> on = new ArrayList<>();
     for (int i = 0; i < blocks.size(); i++) {
       PageBlock block = blocks.get(i);
-      boolean alone =
-          !block.follows() && (i + 1 == blocks.size() || !blocks.get(i + 1).follows());
+      boolean alone = !block.follows() && (i + 1 == blocks.size() || !blocks.get(i + 1).follows());
       int from = alone ? 0 : Math.max(0, on.size() - 1);
       Filling page =
           on.subList(from, on.size()).stream()

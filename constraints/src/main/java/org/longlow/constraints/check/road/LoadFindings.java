@@ -156,11 +156,7 @@ public final class LoadFindings {
   private static Finding lift(Standing s, AxleLoads axles) {
     String people = s.condition().people().isEmpty() ? "nobody on it" : s.condition().people();
     if (!isOverRoad(axles)) {
-      return lift(
-          s,
-          Verdict.FAIL,
-          Double.NaN,
-          Words.of("With " + people + " ", IN_ROAD));
+      return lift(s, Verdict.FAIL, Double.NaN, Words.of("With " + people + " ", IN_ROAD));
     }
     double least = Math.min(axles.brakeLiftG(), axles.driveLiftG());
     return least > 0
