@@ -40,12 +40,6 @@ import org.longlow.rider.geom.PointMm;
  */
 public record BuiltLayout(Placed placed, List<LetGo> letGo) {
 
-  /** What differs by less agrees: no tape shows it, mm. Judgement. */
-  static final double SAME_MM = 0.5;
-
-  /** The same of angles: half a millimetre at 300 mm. Judgement. */
-  static final double SAME_RAD = Math.toRadians(0.1);
-
   /** A machine with more that does not hold is another machine. */
   private static final int MOST = 60;
 
@@ -278,7 +272,7 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
       double is = PinFigures.of(tie.kind(), tie.pins(), places);
       double none = tie.kind() == TieKind.IN_LINE ? 0 : Double.NaN;
       double asked = tie.is().map(places::value).orElse(none);
-      return Double.isFinite(is) && same(is, asked, dim)
+      return Double.isFinite(is) && PinFigures.same(is, asked, dim)
           ? Optional.empty()
           : Optional.of(
               new LetGo(
@@ -304,10 +298,5 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
           ? String.join(", ", limit.pins().isEmpty() ? limit.parts() : limit.pins())
           : limit.measure();
     }
-  }
-
-  /** Returns whether two figures agree as well as a shop measures. */
-  static boolean same(double a, double b, Dim dim) {
-    return Math.abs(a - b) <= (dim.equals(Dim.ANGLE) ? SAME_RAD : SAME_MM);
   }
 }

@@ -69,6 +69,6 @@ final class Carriers {
   private static boolean holds(Tie tie, Places now) {
     double is = PinFigures.of(tie.kind(), tie.pins(), now);
     Dim dim = tie.kind().dim().orElse(Dim.LENGTH);
-    return Double.isFinite(is) && BuiltLayout.same(is, now.value(tie.is().orElseThrow()), dim);
+    return Double.isFinite(is) && PinFigures.same(is, now.value(tie.is().orElseThrow()), dim);
   }
 }

@@ -3,6 +3,7 @@ package org.longlow.constraints.built;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.shape.Places;
@@ -21,6 +22,12 @@ final class PinFigures {
     LIMITS.put(Limit.Kind.ANGLE, TieKind.ANGLE);
     LIMITS.put(Limit.Kind.RAKE, TieKind.RAKE);
   }
+
+  /** What differs by less agrees: no tape shows it, mm. Judgement. */
+  private static final double SAME_MM = 0.5;
+
+  /** The same of angles: half a millimetre at 300 mm. Judgement. */
+  private static final double SAME_RAD = Math.toRadians(0.1);
 
   private PinFigures() {}
 
@@ -52,5 +59,10 @@ final class PinFigures {
 
   static double of(Limit limit, Places places) {
     return isKnown(limit) ? of(LIMITS.get(limit.kind()), limit.pins(), places) : Double.NaN;
+  }
+
+  /** Returns whether two figures agree as well as a shop measures. */
+  static boolean same(double a, double b, Dim dim) {
+    return Math.abs(a - b) <= (dim.equals(Dim.ANGLE) ? SAME_RAD : SAME_MM);
   }
 }

@@ -13,6 +13,9 @@ import org.longlow.constraints.words.Quoted;
 /** Pins that were measured and that an axis, link or arm lies between are not in one spot. */
 final class MeasuredAxes {
 
+  /** What is nearer is one pin; judgement, mm. */
+  static final double APART_MM = 1;
+
   private MeasuredAxes() {}
 
   /** What is to be between two pins. */
@@ -25,7 +28,7 @@ final class MeasuredAxes {
         List<Formula> second = built.pins().get(between.second());
         if (first != null && second != null) {
           distance(first, second, at)
-              .filter(mm -> mm < BuiltKinds.APART_MM)
+              .filter(mm -> mm < APART_MM)
               .ifPresent(mm -> fault(name, between, second, mm, at));
         }
       }
@@ -47,7 +50,7 @@ final class MeasuredAxes {
             + " of "
             + part
             + " lies between the two, which are at least "
-            + Range.number(BuiltKinds.APART_MM)
+            + Range.number(APART_MM)
             + " mm apart",
         "measure both again");
   }

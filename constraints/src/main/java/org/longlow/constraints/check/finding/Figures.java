@@ -47,11 +47,6 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
     return Math.abs(value - limit) < NEAR;
   }
 
-  /** Whether they are not one and the same. */
-  boolean differ() {
-    return Math.abs(value - limit) >= SaidFigures.ALIKE;
-  }
-
   /** Whether the value keeps to its limit. */
   public Verdict verdict() {
     return margin >= -ROUNDING * Math.abs(limit) ? Verdict.PASS : Verdict.FAIL;

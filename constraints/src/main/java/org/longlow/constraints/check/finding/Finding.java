@@ -106,7 +106,9 @@ public record Finding(
     int more = said(units).more();
     Words said = finer(more);
     // a sentence may say coarser what a table says in millimetres, such as the road in metres
-    while (more < SaidFigures.MOST && figures.differ() && saysAlike(said, units)) {
+    while (more < SaidFigures.MOST
+        && Math.abs(value() - limit()) >= SaidFigures.ALIKE
+        && saysAlike(said, units)) {
       said = finer(++more);
     }
     return said.in(units);
