@@ -57,6 +57,9 @@ final class BuiltFindings {
     for (LetGo gone : letGo) {
       if (gone.isLimit()) {
         findings.add(limit(gone));
+      } else if (!gone.measured().isEmpty()) {
+        boolean asks = plan.ties().get(gone.name()).is().isPresent();
+        findings.add(contradicted(gone, asks));
       } else if (plan.ties().containsKey(gone.name())) {
         ties.add(gone);
       } else {
@@ -86,6 +89,35 @@ final class BuiltFindings {
                     + " ("
                     + gone.what()
                     + ") cannot hold beside what was measured.");
+    return Finding.note(
+        AS_BUILT, About.thing(gone.name(), gone.name()), Verdict.FAIL, MEASURED, text);
+  }
+
+  /** A measure beside other measurements that say otherwise. */
+  private static Finding contradicted(LetGo gone, boolean asks) {
+    String measures = String.join(", ", gone.measured());
+    Words text =
+        asks && gone.isFigure()
+            ? Say.format(
+                "%s was measured as %s, but what else was measured makes it %s (tie %s, %s). All"
+                    + " findings go by the places of the pins; measure both again.",
+                measures,
+                says(gone.asked(), gone.dim()),
+                says(gone.built(), gone.dim()),
+                gone.name(),
+                gone.what())
+            : Words.of(
+                "What was measured contradicts itself: by "
+                    + measures
+                    + " a pin lies where "
+                    + gone.name()
+                    + " ("
+                    + gone.what()
+                    + ") does not hold",
+                gone.isFigure()
+                    ? Words.of(", by ", says(Math.abs(gone.built() - gone.asked()), gone.dim()))
+                    : Words.NONE,
+                ". All findings go by the places of the pins; measure them again.");
     return Finding.note(
         AS_BUILT, About.thing(gone.name(), gone.name()), Verdict.FAIL, MEASURED, text);
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Varied;
 import org.longlow.constraints.formula.Dim;
@@ -26,6 +27,7 @@ import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.Diagnosis;
+import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -37,12 +39,6 @@ import org.longlow.rider.geom.PointMm;
  * @param letGo what does not hold any more, in the order of the plan
  */
 public record BuiltLayout(Placed placed, List<LetGo> letGo) {
-
-  /** What differs by less agrees: no tape shows it, mm. Judgement. */
-  static final double SAME_MM = 0.5;
-
-  /** The same of angles: half a millimetre at 300 mm. Judgement. */
-  static final double SAME_RAD = Math.toRadians(0.1);
 
   /** A machine with more that does not hold is another machine. */
   private static final int MOST = 60;
@@ -67,20 +63,22 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
   private static final class Reckoning {
     private final Placed plan;
     private final AsBuilt built;
+    private final Carriers carriers;
     private final Set<String> gone = new HashSet<>();
     private Layout now;
 
     Reckoning(Placed plan) {
       this.plan = plan;
       this.built = plan.layout().asBuilt();
+      this.carriers = new Carriers(plan.layout());
       this.now = grounded(Varied.measured(plan.layout()));
     }
 
     BuiltLayout done() {
       overruled();
       Placed placed = Placer.place(now);
-      while (!placed.holds() && plan.holds() && gone.size() < MOST) {
-        Optional<String> next = next(placed);
+      while (plan.holds() && gone.size() < MOST) {
+        Optional<String> next = placed.holds() ? collapsed(placed) : next(placed);
         if (next.isEmpty()) {
           break;
         }
@@ -171,10 +169,16 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
       now = Change.set(now, rest, group);
     }
 
-    /** Of what cannot all hold: a limit, which is a demand; else what speaks of the most pins. */
+    /**
+     * Of what cannot all hold: a limit, which is a demand; else what speaks of the most pins, but
+     * what says a measure that was measured comes last. Where nobody knows what contradicts what,
+     * what was missed is let go of.
+     */
     private Optional<String> next(Placed placed) {
+      List<String> conflict =
+          placed.report().diagnosis().map(Diagnosis::contradiction).orElse(List.of());
       List<String> names =
-          placed.report().diagnosis().map(Diagnosis::contradiction).orElse(List.of()).stream()
+          (conflict.isEmpty() ? missed(placed) : conflict.stream())
               .map(this::plain)
               .distinct()
               .toList();
@@ -186,8 +190,22 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
               .filter(now.ties()::containsKey)
               .filter(n -> touches(now.ties().get(n)) > 0)
               .max(
-                  Comparator.comparing((String n) -> now.ties().get(n).is().isPresent())
+                  Comparator.comparing((String n) -> carriers.of(now.ties().get(n)).isEmpty())
+                      .thenComparing(n -> now.ties().get(n).is().isPresent())
                       .thenComparing(n -> touches(now.ties().get(n))));
+    }
+
+    private Optional<String> collapsed(Placed placed) {
+      return now.ties().entrySet().stream()
+          .filter(e -> Collapsed.is(e.getValue(), plan.places(), placed.places()))
+          .map(Map.Entry::getKey)
+          .findFirst();
+    }
+
+    private static Stream<String> missed(Placed placed) {
+      return Stream.concat(
+          placed.report().failedLimits().stream().map(LimitFailure::limit),
+          placed.report().failedTies().stream());
     }
 
     /** How much of what a tie speaks of was measured. */
@@ -252,10 +270,13 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
       String what = tie.kind().word() + ": " + String.join(", ", tie.pins());
       Dim dim = tie.kind().dim().orElse(Dim.LENGTH);
       double is = PinFigures.of(tie.kind(), tie.pins(), places);
-      double asked = tie.is().map(places::value).orElse(Double.NaN);
-      return Double.isFinite(is) && same(is, asked, dim)
+      double none = tie.kind() == TieKind.IN_LINE ? 0 : Double.NaN;
+      double asked = tie.is().map(places::value).orElse(none);
+      return Double.isFinite(is) && PinFigures.same(is, asked, dim)
           ? Optional.empty()
-          : Optional.of(new LetGo("ties", name, what, asked, is, dim));
+          : Optional.of(
+              new LetGo(
+                  "ties", name, what, asked, is, dim, carriers.contradicted(name, tie, places)));
     }
 
     private Optional<LetGo> limit(String name, Limit limit, Places places) {
@@ -269,7 +290,7 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
         return Optional.empty();
       }
       double asked = is < from ? from : is > to ? to : Double.NaN;
-      return Optional.of(new LetGo("limits", name, what, asked, is, dim));
+      return Optional.of(new LetGo("limits", name, what, asked, is, dim, List.of()));
     }
 
     private static String said(Limit limit) {
@@ -277,10 +298,5 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
           ? String.join(", ", limit.pins().isEmpty() ? limit.parts() : limit.pins())
           : limit.measure();
     }
-  }
-
-  /** Returns whether two figures agree as well as a shop measures. */
-  static boolean same(double a, double b, Dim dim) {
-    return Math.abs(a - b) <= (dim.equals(Dim.ANGLE) ? SAME_RAD : SAME_MM);
   }
 }

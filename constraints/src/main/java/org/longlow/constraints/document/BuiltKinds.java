@@ -27,9 +27,6 @@ final class BuiltKinds {
   /** No machine is longer; judgement, mm. */
   private static final double LONGEST_MM = 10_000;
 
-  /** What is nearer is one pin; judgement, mm. */
-  private static final double APART_MM = 1;
-
   private static final List<TieKind> SPANS =
       Arrays.stream(TieKind.values()).filter(k -> k.between().isPresent()).toList();
 
@@ -43,7 +40,8 @@ final class BuiltKinds {
               "asBuilt",
               "What was measured on the machine that was made; what is not said is as planned.",
               BuiltKinds::asBuilt)
-          .rule(BuiltKinds::measured);
+          .rule(BuiltKinds::measured)
+          .rule(MeasuredAxes::apart);
 
   static final Kind<Variant> VARIANT =
       Kind.of(
@@ -102,11 +100,11 @@ final class BuiltKinds {
           "look at its unit, or measure again");
     } else if (span.kind() == TieKind.DISTANCE && mm < 0) {
       at.fault("is", value, is + "a length must not be negative", "measure again");
-    } else if (span.kind() == TieKind.DISTANCE && mm < APART_MM) {
+    } else if (span.kind() == TieKind.DISTANCE && mm < MeasuredAxes.APART_MM) {
       at.fault(
           "is",
           value,
-          is + "and two pins are at least " + Range.number(APART_MM) + " mm apart",
+          is + "and two pins are at least " + Range.number(MeasuredAxes.APART_MM) + " mm apart",
           "measure again, or take the span out");
     }
   }

@@ -44,10 +44,12 @@ public final class Shells {
 
   /**
    * Returns the outline of a side of {@code shell} in the elevation, which lies outside the edge
-   * strip; empty where it is open.
+   * strip, or of a panel; empty where it is open.
    */
   public static Optional<Geometry> side(ShellPart shell, Places places) {
-    return Skin.of(shell, places).filter(Skin::sided).map(s -> sheet(shell, places).area());
+    return Skin.of(shell, places)
+        .filter(s -> s.sided() || s.panel())
+        .map(s -> sheet(shell, places).area());
   }
 
   /** Returns the volume of all its pieces where it is as broad everywhere, mm³. */
@@ -56,15 +58,23 @@ public final class Shells {
     Sheet sheet = sheet(shell, places);
     double volume = 0;
     boolean sided = isSided(shell, places);
+    boolean panel = isPanel(shell, places);
     for (Interval i : Spreads.of(shell.base(), places)) {
-      volume += sheet.strip().getArea() * (i.length() - (sided ? 2 * t : 0));
-      volume += sided ? 2 * t * sheet.area().getArea() : 0;
+      volume +=
+          panel
+              ? t * sheet.area().getArea()
+              : sheet.strip().getArea() * (i.length() - (sided ? 2 * t : 0))
+                  + (sided ? 2 * t * sheet.area().getArea() : 0);
     }
     return volume;
   }
 
   private static boolean isSided(ShellPart shell, Places places) {
     return Skin.of(shell, places).filter(Skin::sided).isPresent();
+  }
+
+  private static boolean isPanel(ShellPart shell, Places places) {
+    return Skin.of(shell, places).filter(Skin::panel).isPresent();
   }
 
   /** Its holes go through the sides, not through the strip that is bent round them. */
@@ -85,9 +95,10 @@ public final class Shells {
     Geometry strip = sheet.strip();
     Geometry area = sheet.area();
     boolean sided = isSided(shell, places);
+    boolean panel = isPanel(shell, places);
     List<Prism> prisms = new ArrayList<>();
     for (Interval i : across) {
-      prisms.add(new Prism(strip, i));
+      prisms.add(new Prism(panel ? area : strip, i));
       if (sided) {
         prisms.add(new Prism(area, new Interval(i.to() - t, i.to())));
         prisms.add(new Prism(area, new Interval(i.from(), i.from() + t)));

@@ -15,8 +15,16 @@ import org.longlow.constraints.layout.SolidPart;
  * @param thicknessMm of the sheet; 0 where nothing says it
  * @param sided whether it has sides besides what runs along its edge
  * @param folded whether its corners are folded; other sheet is laid up or joined there
+ * @param panel whether it is one flat sheet, cut to its outline
  */
-public record Skin(Part.Outlined part, double thicknessMm, boolean sided, boolean folded) {
+public record Skin(
+    Part.Outlined part, double thicknessMm, boolean sided, boolean folded, boolean panel) {
+
+  /**
+   * What is no wider than so many times its sheet has less room within than sheet around it, and is
+   * made as one; judgement.
+   */
+  private static final double PANEL_SHEETS = 4;
 
   private static final Set<Material> FOLDED =
       EnumSet.of(
@@ -37,15 +45,16 @@ public record Skin(Part.Outlined part, double thicknessMm, boolean sided, boolea
     }
     if (part instanceof ShellPart shell) {
       double t = places.value(shell.thickness());
-      boolean sided = !shell.open() && hasArea(shell) && !isThin(shell, t, places);
-      return Optional.of(new Skin(shell, t, sided, folded(shell)));
+      boolean panel = isPanel(shell, t, places);
+      boolean sided = !shell.open() && hasArea(shell) && !panel && !isThin(shell, t, places);
+      return Optional.of(new Skin(shell, t, sided, folded(shell), panel));
     }
     if (part instanceof SolidPart solid
         && OF_SHEET.contains(solid.type())
         && solid.bodies().isEmpty()
         && solid.outline().closed()) {
       double t = solid.formers().skin().map(places::value).orElse(0.0);
-      return Optional.of(new Skin(solid, t, true, folded(solid)));
+      return Optional.of(new Skin(solid, t, true, folded(solid), false));
     }
     return Optional.empty();
   }
@@ -80,9 +89,21 @@ public record Skin(Part.Outlined part, double thicknessMm, boolean sided, boolea
     return shell.outline().closed() || shell.outline().count() > 2;
   }
 
+  private static boolean isPanel(ShellPart shell, double thicknessMm, Places places) {
+    return !shell.open()
+        && shell.outline().closed()
+        && isWithin(PANEL_SHEETS, shell, thicknessMm, places);
+  }
+
   /** Returns whether two sides of a shell would be all of it. */
   private static boolean isThin(ShellPart shell, double thicknessMm, Places places) {
+    return isWithin(2, shell, thicknessMm, places);
+  }
+
+  private static boolean isWithin(
+      double sheets, ShellPart shell, double thicknessMm, Places places) {
     return shell.breadth().isEven(shell.outline())
-        && Spreads.one(shell.base().spread().orElseThrow(), places).length() <= 2 * thicknessMm;
+        && Spreads.one(shell.base().spread().orElseThrow(), places).length()
+            <= sheets * thicknessMm;
   }
 }

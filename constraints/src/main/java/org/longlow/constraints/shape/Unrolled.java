@@ -20,7 +20,8 @@ import org.longlow.rider.words.Words;
  * @param strips how many edge strips, equal but for being turned over
  * @param strip how wide each is at places along it, in turn; none where formers are needed for it
  * @param stripAreaMm2 of one
- * @param sides how many sides; 0 where it is open, or wrapped all round
+ * @param sides how many sides; 0 where it is open, or wrapped all round; of a flat panel, which has
+ *     no strip, how many panels
  * @param sideLongMm true length of the longer side along its x axis; 0 where formers are needed
  * @param sideAreaMm2 of that side; 0 where formers are needed
  * @param sheetAreaMm2 of all its outer face; 0 where all of it lies flat
@@ -69,6 +70,11 @@ public record Unrolled(
   /** Returns the greatest width of a strip, mm. */
   public double stripWideMm() {
     return strip.stream().mapToDouble(Width::wideMm).max().orElse(0);
+  }
+
+  /** Returns whether it is one flat sheet, cut to its outline. */
+  public boolean panel() {
+    return even && sides > 0 && strips == 0;
   }
 
   /** Returns whether it is wrapped all round, without sides and edge strip. */
@@ -135,6 +141,9 @@ public record Unrolled(
   }
 
   private static Unrolled of(Skin skin, Places places) {
+    if (skin.panel()) {
+      return new Unrolled(true, false, 0, List.of(), 0, skin.bodies(), 0, 0, 0, List.of());
+    }
     Loft loft = skin.loft(places);
     Flat flat = FLAT.of(new Sheet(skin, loft));
     int pieces = skin.bodies();

@@ -78,6 +78,8 @@ class VariantsDocumentTest {
           "frontAxle": ["1652 mm", "300 mm"]} ~ "frontAxel": ["1 mm", "3 mm"]} ~ $.asBuilt.pins.frontAxel ~ is no pin here
           "frontAxle": ["1652 mm", "300 mm"]} ~ "frontAxle": ["NaN mm", "3 mm"]} ~ $.asBuilt.pins.frontAxle[0] ~ cannot be read
           "frontAxle": ["1652 mm", "300 mm"]} ~ "frontAxle": ["1 mm"]} ~ $.asBuilt.pins.frontAxle ~ must hold two lengths
+          "frontAxle": ["1652 mm", "300 mm"]} ~ "headTop": ["1250 mm", "700 mm"], "headBottom": ["1250 mm", "700.9 mm"]} ~ $.asBuilt.pins.headTop ~ the steering axis of
+          "frontAxle": ["1652 mm", "300 mm"]} ~ "rearAxle": ["0 mm", "300 mm"], "swingPivot": ["0.3 mm", "300.4 mm"]} ~ $.asBuilt.pins ~ the arm of
           "rake": "27.4 deg" ~ "rake": "27 kg" ~ $.asBuilt.measures.rake ~ needs an angle
           "rake": "27.4 deg" ~ "rook": "27 deg" ~ $.asBuilt.measures.rook ~ is no measure here
           "frontWheel": "13.4 kg" ~ "frontWheel": "0 kg" ~ $.asBuilt.masses.frontWheel ~ must be more than 0
@@ -112,6 +114,7 @@ class VariantsDocumentTest {
       textBlock =
           """
           "is": "178 mm" ~ "is": "1 mm"
+          "frontAxle": ["1652 mm", "300 mm"]} ~ "headTop": ["1250 mm", "700 mm"], "headBottom": ["1250 mm", "701 mm"]}
           "is": "178 mm" ~ "is": "10000 mm"
           "rearWheel": "301 mm" ~ "rearWheel": "1000 mm"
           "rearWheel": "301 mm" ~ "rearWheel": "100 mm"

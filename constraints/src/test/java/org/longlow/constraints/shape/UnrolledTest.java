@@ -82,13 +82,21 @@ class UnrolledTest {
     assertThat(pair.stripWideMm()).isCloseTo(50 - 2 * t, within(1e-9));
   }
 
+  /** As wide as four sheets of 2 mm there is less room within than sheet around it. */
   @Test
-  void twoSidesThatWouldBeAllOfItAreNone() {
-    assertThat(of(BOX, Made.spread(2, 2, false), Breadth.EVEN, 2, false).orElseThrow().sides())
-        .isZero();
-    Unrolled wider = of(BOX, Made.spread(2, 2.1, false), Breadth.EVEN, 2, false).orElseThrow();
+  void whatHasNoRoomWithinIsOneFlatSheet() {
+    for (double half : List.of(2.0, 4.0)) {
+      Unrolled panel =
+          of(BOX, Made.spread(half, half, false), Breadth.EVEN, 2, false).orElseThrow();
+      assertThat(panel.panel()).isTrue();
+      assertThat(panel.sides()).isEqualTo(1);
+      assertThat(panel.strips()).isZero();
+      assertThat(panel.patterns()).isEmpty();
+    }
+    Unrolled wider = of(BOX, Made.spread(4, 4.1, false), Breadth.EVEN, 2, false).orElseThrow();
+    assertThat(wider.panel()).isFalse();
     assertThat(wider.sides()).isEqualTo(2);
-    assertThat(wider.stripWideMm()).isCloseTo(0.1, within(1e-9));
+    assertThat(wider.stripWideMm()).isCloseTo(4.1, within(1e-9));
   }
 
   /** Broad to the left as 200, 100, 150 at 0, 90 and 300, and 50 to the right. */

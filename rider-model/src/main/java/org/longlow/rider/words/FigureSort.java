@@ -39,6 +39,10 @@ public enum FigureSort {
   SPEED(" km/h", 0, 1, " mph", 0, 1 / 1.609344),
   /** An angle in deg, in all units. */
   ANGLE("\u00b0", 1, 1, "\u00b0", 1, 1),
+  /** An acceleration in that of gravity, in all units, with both hundredths. */
+  GRAVITY(" g", 2, 1, " g", 2, 1),
+  /** A number without unit, with both hundredths. */
+  NUMBER("", 2, 1, "", 2, 1),
   /** Part of a whole, 0 to 1, said in per cent, in all units. */
   SHARE(" %", 1, 100, " %", 1, 100);
 

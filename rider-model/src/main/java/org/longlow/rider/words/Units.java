@@ -100,7 +100,13 @@ public enum Units {
     if (shown == FigureSort.LENGTH_IN_TENTHS || shown == FigureSort.MASS_IN_TENTHS) {
       return Decimals.tenths(turned);
     }
-    if (shown == FigureSort.MASS_IN_HUNDREDTHS || shown == FigureSort.CIRCLE && this == MM) {
+    boolean hundredths =
+        switch (shown) {
+          case MASS_IN_HUNDREDTHS, GRAVITY, NUMBER -> true;
+          case CIRCLE -> this == MM;
+          default -> false;
+        };
+    if (hundredths) {
       return String.format(Locale.ROOT, "%.2f", turned);
     }
     return Decimals.upTo(this == MM ? shown.metricDecimals : shown.inchDecimals, turned);

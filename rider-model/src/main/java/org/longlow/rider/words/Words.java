@@ -83,6 +83,18 @@ public sealed interface Words {
     return this;
   }
 
+  /** Returns how it says a figure that is this value, each time that it does. */
+  default List<String> saying(double value, Units units) {
+    return List.of();
+  }
+
+  private static List<String> saying(Collection<?> pieces, double value, Units units) {
+    return pieces.stream()
+        .filter(Words.class::isInstance)
+        .flatMap(p -> ((Words) p).saying(value, units).stream())
+        .toList();
+  }
+
   private static Object finer(Object piece, Set<Double> values, int more) {
     return piece instanceof Words words ? words.finer(values, more) : piece;
   }
@@ -162,6 +174,11 @@ public sealed interface Words {
     }
 
     @Override
+    public List<String> saying(double one, Units units) {
+      return one == value ? List.of(in(units)) : List.of();
+    }
+
+    @Override
     public Words finer(Set<Double> values, int digits) {
       return values.contains(value) ? new Figure(value, shown, rounding, digits) : this;
     }
@@ -181,6 +198,11 @@ public sealed interface Words {
       }
       String said = units.finer(value, shown, more);
       return said.substring(0, said.length() - units.sign(shown).length());
+    }
+
+    @Override
+    public List<String> saying(double one, Units units) {
+      return one == value ? List.of(in(units)) : List.of();
     }
 
     @Override
@@ -204,6 +226,11 @@ public sealed interface Words {
     }
 
     @Override
+    public List<String> saying(double value, Units units) {
+      return Words.saying(pieces, value, units);
+    }
+
+    @Override
     public Words finer(Set<Double> values, int more) {
       return new Pieces(pieces.stream().map(p -> Words.finer(p, values, more)).toList());
     }
@@ -223,6 +250,11 @@ public sealed interface Words {
     }
 
     @Override
+    public List<String> saying(double value, Units units) {
+      return Words.saying(values, value, units);
+    }
+
+    @Override
     public Words finer(Set<Double> figures, int more) {
       return new Filled(pattern, values.stream().map(v -> Words.finer(v, figures, more)).toList());
     }
@@ -238,6 +270,11 @@ public sealed interface Words {
     @Override
     public String in(Units units) {
       return all.stream().map(w -> w.in(units)).collect(Collectors.joining(between));
+    }
+
+    @Override
+    public List<String> saying(double value, Units units) {
+      return Words.saying(all, value, units);
     }
 
     @Override

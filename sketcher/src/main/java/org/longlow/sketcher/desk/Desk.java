@@ -34,6 +34,8 @@ public final class Desk extends Surface implements AutoCloseable {
   private final SlideWork slides = new SlideWork(this, drawnBefore);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
+  private final InTurn turn = new InTurn(edits::isTrying);
+  private final InTurn seen = new InTurn(this::isBehind);
 
   private Session session;
   private BoardState shown;
@@ -131,6 +133,8 @@ public final class Desk extends Surface implements AutoCloseable {
   @Override
   void begin(Session next) {
     files.leave();
+    turn.forget();
+    seen.forget();
     session = next;
     shown = null;
     slides.forget();
@@ -149,6 +153,8 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Goes back to the start page; unsaved work stays in its copy. */
   public void leave() {
     files.leave();
+    turn.forget();
+    seen.forget();
     session = null;
     shown = null;
     slides.forget();
@@ -222,14 +228,30 @@ public final class Desk extends Surface implements AutoCloseable {
 
   public void undo() {
     if (!drags.isBusy()) {
-      edits.undo();
+      inTurn(edits::undo);
     }
   }
 
   public void redo() {
     if (!drags.isBusy()) {
-      edits.redo();
+      inTurn(edits::redo);
     }
+  }
+
+  /** Returns whether an edit is being tried, or a machine worked out for the first time. */
+  public boolean isBehind() {
+    return beginning || edits.isTrying();
+  }
+
+  /** Does something now, or to what the edits asked for before it give. */
+  @Override
+  public void inTurn(Runnable next) {
+    turn.once(next);
+  }
+
+  /** Does something now, or once the machine that it is meant for is on the board. */
+  public void onceSeen(Runnable next) {
+    seen.once(next);
   }
 
   /** The layout was changed: keep a copy and show it. */
@@ -392,6 +414,7 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
   private void failed(RuntimeException e) {
     drags.failed();
+    edits.failed();
     files.failed();
     first.failed();
     beginning = false;
@@ -402,6 +425,8 @@ public final class Desk extends Surface implements AutoCloseable {
   @Override
   void tell() {
     watchers.forEach(Runnable::run);
+    turn.goOn();
+    seen.goOn();
   }
 
   /** Ends the worker. Unsaved work stays in its copy and is offered again. */

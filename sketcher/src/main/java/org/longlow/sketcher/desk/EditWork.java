@@ -20,6 +20,7 @@ final class EditWork {
 
   private Layout preview;
   private Trouble trouble;
+  private int tried;
 
   EditWork(Surface desk, Studio studio) {
     this.desk = desk;
@@ -43,10 +44,21 @@ final class EditWork {
     trouble = null;
   }
 
+  /** Returns whether an edit is being tried. */
+  boolean isTrying() {
+    return tried > 0;
+  }
+
+  /** A job failed: whatever was tried will not come. */
+  void failed() {
+    tried = 0;
+  }
+
   void edit(Edit edit, Target target, String text) {
     if (desk.session().isEmpty()) {
       return;
     }
+    tried++;
     Session mine = desk.session().get();
     Layout base = mine.layout();
     Path folder = mine.folder().orElse(null);
@@ -57,6 +69,7 @@ final class EditWork {
             studio.remember(a.layout(), a.study());
           }
           return () -> {
+            tried = Math.max(0, tried - 1);
             if (!desk.isAt(mine)) {
               return;
             }

@@ -179,6 +179,10 @@ public final class FileWork {
    * file has is asked about first.
    */
   public void saveAs(Path asked) {
+    desk.inTurn(() -> saveNow(asked));
+  }
+
+  private void saveNow(Path asked) {
     Path path = isOwn(asked) || Files.isDirectory(asked) ? asked : LayoutFile.named(asked);
     if (isOwn(path)) {
       saveOwn(path);

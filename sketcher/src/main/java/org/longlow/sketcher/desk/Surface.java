@@ -41,6 +41,9 @@ abstract class Surface {
   /** Does a job on the worker, and what it returns on the owner's thread. */
   abstract void queue(Supplier<Runnable> job);
 
+  /** Does something now, or to what the edits asked for before it give. */
+  abstract void inTurn(Runnable next);
+
   /** Tells the watchers that something has changed. */
   abstract void tell();
 

@@ -2,15 +2,20 @@ package org.longlow.sketcher.edit;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.solve.Diagnosis;
@@ -21,6 +26,12 @@ import org.longlow.rider.geom.OutOfRange;
 
 /** What comes of an edit when it is tried: the new layout, or why it cannot be. */
 public sealed interface Trial {
+
+  /** What the solver puts this near to where it was is not moved, mm. */
+  double STAYS_MM = 1e-4;
+
+  /** The same of angles. */
+  double STAYS_RAD = 1e-7;
 
   /**
    * The edit holds.
@@ -65,7 +76,7 @@ public sealed interface Trial {
     }
     Study study = Study.of(((ReadResult.Read) result).layout());
     if (study.placed().holds() || !before.placed().holds()) {
-      return new Accepted(settled(study.placed()), study);
+      return new Accepted(settled(before.placed(), asked, study.placed()), study);
     }
     return refusal(study.placed());
   }
@@ -80,9 +91,41 @@ public sealed interface Trial {
     return FaultWords.said(asked, "It " + fault.message() + remedy + ".");
   }
 
-  /** Returns the layout with its pins written where the solver put them. */
-  static Layout settled(Placed placed) {
-    return placed.holds() ? placed.problem().withPlaces(placed.report().x()) : placed.layout();
+  /**
+   * Returns the layout with its pins written where the solver put them. What the edit does not move
+   * stays as it is written, though the solver puts it elsewhere by a little: a rate that is typed
+   * writes no coordinates anew.
+   */
+  private static Layout settled(Placed before, Layout asked, Placed placed) {
+    if (!placed.holds()) {
+      return placed.layout();
+    }
+    Layout settled = placed.problem().withPlaces(placed.report().x());
+    Map<String, Pin> stay = new LinkedHashMap<>();
+    settled
+        .pins()
+        .forEach(
+            (name, pin) -> {
+              Pin was = before.layout().pins().get(name);
+              if (was != null
+                  && was.equals(asked.pins().get(name))
+                  && !was.equals(pin)
+                  && before.places().pin(name).distance(placed.places().pin(name)) < STAYS_MM) {
+                stay.put(name, was);
+              }
+            });
+    Layout stayed = stay.isEmpty() ? settled : settled.withPins(stay);
+    for (String name : settled.measures().keySet()) {
+      Measure was = before.layout().measures().get(name);
+      if (was != null
+          && was.equals(asked.measures().get(name))
+          && !was.equals(settled.measures().get(name))
+          && Math.abs(before.places().measures().get(name) - placed.places().measures().get(name))
+              < (was.dim().equals(Dim.ANGLE) ? STAYS_RAD : STAYS_MM)) {
+        stayed = stayed.withMeasure(name, was);
+      }
+    }
+    return stayed;
   }
 
   /** Explains a layout that does not hold. */

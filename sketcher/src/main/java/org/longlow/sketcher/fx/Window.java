@@ -387,7 +387,7 @@ final class Window extends StackPane {
       return false;
     }
     Optional<Deed> meant = everywhere().stream().filter(d -> Keys.isOne(d.keys(), e)).findFirst();
-    meant.ifPresent(d -> d.run().run());
+    meant.ifPresent(d -> desk.onceSeen(d.run()));
     return meant.isPresent();
   }
 
@@ -399,7 +399,10 @@ final class Window extends StackPane {
             && Keys.writes(e)
             && !e.isAltDown()
             && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);
-    if (meant && hands.hand().key(e)) {
+    if (meant && desk.isBehind()) {
+      desk.onceSeen(() -> hands.hand().key(e));
+      e.consume();
+    } else if (meant && hands.hand().key(e)) {
       e.consume();
     }
   }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -93,8 +94,20 @@ public final class OverlayPicture {
     List<Mark> dark = new ArrayList<>();
     was.shapes().forEach((name, s) -> before(s, is.shapes().get(name), light));
     is.shapes().forEach((name, s) -> after(s, was.shapes().get(name), same, dark));
-    people(was, n, Tone.PENCIL, Canvas.FINE_MM, light);
-    people(is, n, Tone.INK, Canvas.EDGE_MM, dark);
+    Map<String, List<Geometry>> sat = people(was, n);
+    Map<String, List<Geometry>> sit = people(is, n);
+    sat.forEach(
+        (who, lines) -> {
+          if (!alike(lines, sit.get(who))) {
+            person(who, lines, Style.line(Tone.PENCIL, Canvas.FINE_MM), light);
+          }
+        });
+    sit.forEach(
+        (who, lines) -> {
+          boolean stays = alike(lines, sat.get(who));
+          double width = stays ? Canvas.HAIR_MM : Canvas.EDGE_MM;
+          person(who, lines, Style.line(Tone.INK, width), stays ? same : dark);
+        });
     List<Layer> layers = new ArrayList<>(road.drawing("").layers());
     add(layers, "before", "As it was", light);
     add(layers, "same", "As before", same);
@@ -141,16 +154,30 @@ public final class OverlayPicture {
         && (a.isEmpty() || b.isEmpty() || DiscreteHausdorffDistance.distance(a, b) >= SAME_MM);
   }
 
-  private static void people(Scene scene, double n, Tone tone, double width, List<Mark> marks) {
+  /** The lines of everybody, by the name of their subject. */
+  private static Map<String, List<Geometry>> people(Scene scene, double n) {
     Canvas canvas = new Canvas(n);
     scene.people().forEach(m -> PersonInk.ghost(canvas, m));
+    Map<String, List<Geometry>> lines = new LinkedHashMap<>();
     for (Layer layer : canvas.drawing("").layers()) {
       for (Mark mark : layer.marks()) {
         if (mark instanceof Mark.Shape s && s.style().stroke() != null) {
-          marks.add(new Mark.Shape(s.subject(), s.geometry(), Style.line(tone, width)));
+          lines.computeIfAbsent(s.subject(), w -> new ArrayList<>()).add(s.geometry());
         }
       }
     }
+    return lines;
+  }
+
+  private static void person(String who, List<Geometry> lines, Style style, List<Mark> marks) {
+    lines.forEach(line -> marks.add(new Mark.Shape(who, line, style)));
+  }
+
+  /** Returns whether somebody sits as before. */
+  private static boolean alike(List<Geometry> a, List<Geometry> b) {
+    return b != null
+        && a.size() == b.size()
+        && IntStream.range(0, a.size()).noneMatch(i -> apart(a.get(i), b.get(i)));
   }
 
   /** Returns how far pins moved that both have, farthest first. */

@@ -21,8 +21,8 @@ public sealed interface CutPlan {
   /** No plan needs fewer. */
   int least();
 
-  /** Pieces that the stock is too small for, in words. */
-  List<String> tooLarge();
+  /** Numbers of the pieces that the stock is too small for, from 0. */
+  List<Integer> tooLarge();
 
   /** How much the pieces are, without kerfs and extras: mm of tube, mm² of sheet. */
   double net();
@@ -35,9 +35,9 @@ public sealed interface CutPlan {
   /** Returns the mass of what is bought, kg; NaN where the density is not known. */
   double massKg();
 
-  /** Returns what is bought costs; NaN where that is not known. */
+  /** Returns what is bought costs; NaN where that is not known, or nothing can be cut from it. */
   default double cost() {
-    return stock().cost(count(), bought(), massKg());
+    return count() == 0 ? Double.NaN : stock().cost(count(), bought(), massKg());
   }
 
   /**
@@ -70,8 +70,8 @@ public sealed interface CutPlan {
     }
 
     @Override
-    public List<String> tooLarge() {
-      return plan.tooLong().stream().map(i -> pieces.get(i).part()).toList();
+    public List<Integer> tooLarge() {
+      return plan.tooLong();
     }
 
     @Override
@@ -120,8 +120,8 @@ public sealed interface CutPlan {
     }
 
     @Override
-    public List<String> tooLarge() {
-      return plan.tooLarge().stream().map(i -> pieces.get(i).part()).toList();
+    public List<Integer> tooLarge() {
+      return plan.tooLarge();
     }
 
     @Override

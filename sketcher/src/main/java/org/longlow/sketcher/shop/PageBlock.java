@@ -2,6 +2,7 @@ package org.longlow.sketcher.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -16,8 +17,11 @@ import org.longlow.svg.drawing.Tone;
  * with y less than 0, down.
  *
  * @param highMm how much of the page it takes, mm
+ * @param follows whether it goes on with the block before it, and so comes after it
+ * @param head of what goes on right below the block before it: stands above it where it begins a
+ *     page
  */
-public record PageBlock(Drawing drawing, double highMm) {
+public record PageBlock(Drawing drawing, double highMm, boolean follows, Optional<PageBlock> head) {
 
   static final double HEAD_MM = 3.5;
   static final double TEXT_MM = 2.5;
@@ -27,6 +31,16 @@ public record PageBlock(Drawing drawing, double highMm) {
 
   /** From one line of words to the next, in heights of capitals. */
   private static final double LEADING = 1.8;
+
+  /** Returns it as one that comes after the block before it. */
+  PageBlock following() {
+    return new PageBlock(drawing, highMm, true, head);
+  }
+
+  /** Returns it as one that goes on right below the block before it. */
+  PageBlock under(PageBlock heading) {
+    return new PageBlock(drawing, highMm, true, Optional.of(heading));
+  }
 
   /** A block being drawn, from above. */
   static final class Pen {
@@ -83,7 +97,8 @@ public record PageBlock(Drawing drawing, double highMm) {
     }
 
     PageBlock done() {
-      return new PageBlock(Drawing.of(title, new Layer("plan", title, marks)), -y);
+      return new PageBlock(
+          Drawing.of(title, new Layer("plan", title, marks)), -y, false, Optional.empty());
     }
   }
 }

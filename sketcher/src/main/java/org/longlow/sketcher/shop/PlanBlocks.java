@@ -25,8 +25,13 @@ final class PlanBlocks {
   /** How high a bar is drawn: lengths are to scale, this is not. */
   private static final double BAR_HIGH_MM = 7;
 
-  /** Most of a page's height that one sheet takes. */
-  private static final double SHEET_SHARE = 0.42;
+  /** Most of a page's height that a sheet of few pieces takes: three with their words fill it. */
+  private static final double FEW_SHARE = 0.25;
+
+  /** The same of a sheet of many pieces. */
+  private static final double MANY_SHARE = 0.42;
+
+  private static final int MANY = 8;
 
   private final CutPlan plan;
   private final SizeWords sizes;
@@ -117,7 +122,7 @@ final class PlanBlocks {
               + ".",
           PageBlock.TEXT_MM,
           Tone.INK);
-      out.add(pen.done());
+      out.add(out.isEmpty() ? pen.done() : pen.done().following());
     }
     return out;
   }
@@ -125,8 +130,9 @@ final class PlanBlocks {
   private List<PageBlock> sheets(CutPlan.Sheets sheets) {
     List<PageBlock> out = new ArrayList<>();
     Bought stock = sheets.stock();
-    double n =
-        Math.max(scale(stock.longMm(), widthMm), scale(stock.wideMm(), heightMm * SHEET_SHARE));
+    boolean many = sheets.plan().sheets().stream().anyMatch(s -> s.laid().size() >= MANY);
+    double high = heightMm * (many ? MANY_SHARE : FEW_SHARE);
+    double n = Math.max(scale(stock.longMm(), widthMm), scale(stock.wideMm(), high));
     for (SheetPlan.Sheet sheet : sheets.plan().sheets()) {
       PageBlock.Pen pen = pen(out.size(), n);
       pen.down(stock.wideMm() / n);
@@ -144,7 +150,7 @@ final class PlanBlocks {
           "Sheet " + (out.size() + 1) + ": " + String.join("; ", legend) + ".",
           PageBlock.TEXT_MM,
           Tone.INK);
-      out.add(pen.done());
+      out.add(out.isEmpty() ? pen.done() : pen.done().following());
     }
     return out;
   }

@@ -14,8 +14,9 @@ public final class PlanWords {
     Bought stock = plan.stock();
     boolean tube = stock.form() == Form.TUBE;
     String one = tube ? "bar" : "sheet";
-    StringBuilder words = new StringBuilder(Counted.of(plan.count(), one));
+    StringBuilder words = new StringBuilder();
     words
+        .append(plan.count() == 0 ? "Nothing fits a " + one : Counted.of(plan.count(), one))
         .append(" of ")
         .append(tube ? sizes.mm(stock.longMm()) : sizes.flat(stock.longMm(), stock.wideMm()))
         .append(stock.sized() ? "" : " (usual size, from memory: ask what you can get)")
@@ -44,10 +45,30 @@ public final class PlanWords {
     if (!plan.tooLarge().isEmpty()) {
       words
           .append(" Larger than the stock, so not in the plan: ")
-          .append(ShopLists.names(plan.tooLarge()))
-          .append("; take larger stock, or join pieces.");
+          .append(tooLarge(plan, sizes))
+          .append("; take stock as large, or join pieces.");
     }
-    return words.toString().strip();
+    return words.toString().strip().replace("  ", " ");
+  }
+
+  /** Returns what the stock is too small for, each piece with the least stock that does. */
+  static String tooLarge(CutPlan plan, SizeWords sizes) {
+    return ShopLists.names(
+        plan.tooLarge().stream()
+            .map(
+                i ->
+                    plan instanceof CutPlan.Bars bars
+                        ? bars.pieces().get(i).part() + " needs " + sizes.mm(longMm(bars, i))
+                        : needs(((CutPlan.Sheets) plan).pieces().get(i), sizes))
+            .toList());
+  }
+
+  private static double longMm(CutPlan.Bars bars, int piece) {
+    return bars.pieces().get(piece).lengthMm() + bars.stock().extraMm();
+  }
+
+  private static String needs(CutPlan.Area piece, SizeWords sizes) {
+    return piece.part() + " needs " + sizes.flat(piece.longMm(), piece.wideMm());
   }
 
   /** The net size of what is in the plan. */

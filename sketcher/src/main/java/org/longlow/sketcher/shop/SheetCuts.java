@@ -66,7 +66,7 @@ final class SheetCuts {
           piece(skin, u.strips(), what, box.getWidth(), box.getHeight(), area / u.strips())
               .notFlat());
     } else if (u.even() && u.sides() > 0) {
-      String what = "side, half of them turned over";
+      String what = u.panel() ? "flat panel" : "side, half of them turned over";
       cuts.add(
           piece(skin, u.sides(), what, box.getWidth(), box.getHeight(), side.getArea())
               .shaped(side));

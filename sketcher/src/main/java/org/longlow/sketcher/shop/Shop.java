@@ -20,7 +20,7 @@ public record Shop(Study study, Cuts cuts, CutPlans plans, Shopping.Basket baske
   public static Shop of(Study study) {
     Cuts cuts = Cuts.of(study);
     CutPlans plans = CutPlans.of(study, cuts);
-    return new Shop(study, cuts, plans, Shopping.of(study, plans));
+    return new Shop(study, cuts, plans, Shopping.of(study, cuts, plans));
   }
 
   private SizeWords sizes() {

@@ -32,23 +32,64 @@ final class ShopPages {
     return paper.portrait().heightMm() - 2 * MARGIN_MM - HEAD_MM;
   }
 
-  /** Returns the pages; none for no blocks. */
+  /**
+   * Returns the pages; none for no blocks. What goes on with nothing and is gone on with by nothing
+   * fills up an earlier page that has room for it.
+   */
   static List<Page> of(String title, List<PageBlock> blocks, Paper paper) {
-    List<List<PageBlock>> on = new ArrayList<>();
-    double left = 0;
-    for (PageBlock block : blocks) {
-      if (on.isEmpty() || block.highMm() > left) {
-        on.add(new ArrayList<>());
-        left = heightMm(paper);
-      }
-      on.get(on.size() - 1).add(block);
-      left -= block.highMm() + BETWEEN_MM;
+    List<Filling> on = new ArrayList<>();
+    for (int i = 0; i < blocks.size(); i++) {
+      PageBlock block = blocks.get(i);
+      boolean alone = !block.follows() && (i + 1 == blocks.size() || !blocks.get(i + 1).follows());
+      int from = alone ? 0 : Math.max(0, on.size() - 1);
+      Filling page =
+          on.subList(from, on.size()).stream()
+              .filter(f -> f.hasRoom(block))
+              .findFirst()
+              .orElseGet(
+                  () -> {
+                    on.add(new Filling(heightMm(paper)));
+                    return on.get(on.size() - 1);
+                  });
+      page.add(block);
     }
     List<Page> pages = new ArrayList<>();
     for (int i = 0; i < on.size(); i++) {
-      pages.add(page(title, on.get(i), paper.portrait(), i + 1, on.size()));
+      pages.add(page(title, on.get(i).blocks, paper.portrait(), i + 1, on.size()));
     }
     return pages;
+  }
+
+  /** A page being filled. */
+  private static final class Filling {
+    private final List<PageBlock> blocks = new ArrayList<>();
+    private double left;
+
+    Filling(double heightMm) {
+      left = heightMm;
+    }
+
+    boolean hasRoom(PageBlock block) {
+      return block.highMm() <= left - (blocks.isEmpty() ? 0 : airMm(block));
+    }
+
+    void add(PageBlock block) {
+      if (blocks.isEmpty()) {
+        block.head().ifPresent(this::put);
+      }
+      left -= blocks.isEmpty() ? 0 : airMm(block);
+      put(block);
+    }
+
+    private void put(PageBlock block) {
+      blocks.add(block);
+      left -= block.highMm();
+    }
+  }
+
+  /** From the block before it to a block. */
+  private static double airMm(PageBlock block) {
+    return block.head().isPresent() ? 0 : BETWEEN_MM;
   }
 
   private static Page page(String title, List<PageBlock> blocks, Paper paper, int number, int of) {
@@ -75,9 +116,11 @@ final class ShopPages {
     pieces.add(
         new Page.Piece(Drawing.of("", new Layer("title", "Title", head)), Affine.IDENTITY, null));
     double y = top - HEAD_MM;
-    for (PageBlock block : blocks) {
+    for (int i = 0; i < blocks.size(); i++) {
+      PageBlock block = blocks.get(i);
+      y -= i == 0 ? 0 : airMm(block);
       pieces.add(new Page.Piece(block.drawing(), Affine.move(MARGIN_MM, y), null));
-      y -= block.highMm() + BETWEEN_MM;
+      y -= block.highMm();
     }
     return new Page(title, paper, pieces);
   }

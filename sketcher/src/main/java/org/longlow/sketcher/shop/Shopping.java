@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Purchase;
@@ -57,13 +59,17 @@ public final class Shopping {
   }
 
   /** Returns what is to be bought for a machine. */
-  public static Basket of(Study study, CutPlans plans) {
+  public static Basket of(Study study, Cuts cuts, CutPlans plans) {
     Shopping list = new Shopping(new SizeWords(study.layout().units()));
     plans.plans().forEach(list::plan);
     plans.shaped().forEach(list::shaped);
     plans.nothing().forEach(list::nothing);
+    ByTemplate.of(study).forEach(list::material);
     Places places = study.placed().places();
-    study.layout().parts().values().forEach(part -> list.part(part, places));
+    Set<String> ofSheet = cuts.sheet().stream().map(FlatCut::part).collect(Collectors.toSet());
+    for (Part part : study.layout().parts().values()) {
+      list.part(part, ofSheet.contains(part.name()), places);
+    }
     ShopTable fasteners = fasteners(study);
     fasteners
         .rows()
@@ -124,11 +130,11 @@ public final class Shopping {
     String over =
         plan.tooLarge().isEmpty()
             ? ""
-            : "; not counted, since too large: " + ShopLists.names(plan.tooLarge());
+            : "; not counted, since too large: " + PlanWords.tooLarge(plan, sizes);
     line(
         plan.wanted().words(sizes),
-        stock.sized() ? size : size + ", as is usual",
-        plan.count(),
+        (plan.count() == 0 ? "too small: " : "") + (stock.sized() ? size : size + ", as is usual"),
+        plan.count() == 0 ? Double.NaN : plan.count(),
         stock.price().orElse(Double.NaN),
         stock.per(),
         plan.cost(),
@@ -158,11 +164,30 @@ public final class Shopping {
         "");
   }
 
-  private void part(Part part, Places places) {
+  private void material(ByTemplate made) {
+    String known = made.netKg() > 0 ? sizes.kg(made.netKg()) + " net" : "";
+    String unknown =
+        made.unknown() > 0 ? Counted.of(made.unknown(), "part") + " of unknown mass" : "";
+    line(
+        (made.material().isEmpty() ? "material not said" : made.material()) + ", by templates",
+        known + (known.isEmpty() || unknown.isEmpty() ? "" : ", ") + unknown,
+        Double.NaN,
+        Double.NaN,
+        Per.PIECE,
+        Double.NaN,
+        ShopLists.names(made.parts()));
+  }
+
+  /**
+   * @param ofSheet whether its sheet is in the list
+   */
+  private void part(Part part, boolean ofSheet, Places places) {
     double price = part.base().purchase().price().map(places::value).orElse(Double.NaN);
-    if (part.traits().make() == Make.BOUGHT || !Double.isNaN(price)) {
+    boolean either = ByTemplate.isBoughtOrMade(part) && !ofSheet;
+    if (part.traits().make() == Make.BOUGHT || either || !Double.isNaN(price)) {
       int pieces = part.paired() ? 2 : 1;
-      line(Said.with(part.name(), part.kind()), "", pieces, Double.NaN, Per.PIECE, price, "");
+      String how = either && Double.isNaN(price) ? "bought, or made to its template" : "";
+      line(Said.with(part.name(), part.kind()), how, pieces, Double.NaN, Per.PIECE, price, "");
     }
   }
 

@@ -25,9 +25,6 @@ final class WeighingSheet {
 
   private static final double ROW_MM = 8.5;
 
-  /** Rows of one block, so that a page is filled. */
-  private static final int ROWS = 8;
-
   private static final double MAY_BE_WIDE = 0.3;
 
   private WeighingSheet() {}
@@ -146,16 +143,24 @@ final class WeighingSheet {
     List<PageBlock> out = new ArrayList<>();
     double first = widthMm * MAY_BE_WIDE;
     double other = (widthMm - first) / (headings.size() - 1);
-    for (int from = 0; from < rows.size(); from += ROWS) {
-      PageBlock.Pen pen = new PageBlock.Pen(title, widthMm);
-      pen.lines(title + (from > 0 ? ", continued" : ""), PageBlock.HEAD_MM, Tone.INK);
-      row(pen, headings, first, other, Tone.PENCIL, false);
-      for (List<String> row : rows.subList(from, Math.min(rows.size(), from + ROWS))) {
-        row(pen, row, first, other, Tone.INK, true);
-      }
-      out.add(pen.done());
+    PageBlock head = headed(title + ", continued", headings, first, other, widthMm).done();
+    for (List<String> row : rows) {
+      PageBlock.Pen pen =
+          out.isEmpty()
+              ? headed(title, headings, first, other, widthMm)
+              : new PageBlock.Pen(title, widthMm);
+      row(pen, row, first, other, Tone.INK, true);
+      out.add(out.isEmpty() ? pen.done() : pen.done().under(head));
     }
     return out;
+  }
+
+  private static PageBlock.Pen headed(
+      String title, List<String> headings, double first, double other, double widthMm) {
+    PageBlock.Pen pen = new PageBlock.Pen(title, widthMm);
+    pen.lines(title, PageBlock.HEAD_MM, Tone.INK);
+    row(pen, headings, first, other, Tone.PENCIL, false);
+    return pen;
   }
 
   private static void row(

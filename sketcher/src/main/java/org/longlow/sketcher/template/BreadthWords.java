@@ -110,6 +110,8 @@ final class BreadthWords {
       lines.add(
           "ITS SIDES ARE NOT FLAT and bend two ways: no flat pattern, build it over formers,");
       lines.add("cut no flat side to this line");
+    } else if (sheet.panel()) {
+      lines.add("one flat sheet: make " + sheet.sides() + " to this line");
     } else if (sheet.even() && sheet.sides() > 0) {
       lines.add("make " + sheet.sides() + " sides to this line, half of them turned over");
     } else if (sheet.sides() > 0) {

@@ -7,7 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -15,6 +17,7 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.picture.Shipped;
 
 /** What becomes of an edit: taken with pins where they went, or refused in the user's names. */
 class TrialTest {
@@ -41,6 +44,24 @@ class TrialTest {
         .isCloseTo(1485, within(1e-6));
     assertThat(taken.study().placed().places().pin("frontAxle").x()).isCloseTo(1700, within(1e-6));
     assertThat(taken.layout().pins().get("gripPin")).isEqualTo(WREN.layout().pins().get("gripPin"));
+  }
+
+  /** Its pins are drawn to tenths, off their ties by hundredths. */
+  @Test
+  void whatAnEditDoesNotMoveStaysAsItIsWritten() {
+    Study heron = Shipped.study("heron");
+    Edit stiffer =
+        new Edit("rate", l -> Change.set(l, Formula.parse("21 N/mm"), "parts", "front", "rate"));
+    Trial.Accepted taken = (Trial.Accepted) Trial.of(heron, stiffer, null);
+    assertThat(taken.layout().pins()).isEqualTo(heron.layout().pins());
+    assertThat(taken.layout().measures()).isEqualTo(heron.layout().measures());
+    Trial.Accepted moved =
+        (Trial.Accepted)
+            Trial.of(heron, Edits.set(new Target.OfMeasure("headHeight"), "645 mm"), null);
+    assertThat(moved.layout().pins().get("headTop"))
+        .isNotEqualTo(heron.layout().pins().get("headTop"));
+    assertThat(moved.layout().pins().get("panFront"))
+        .isEqualTo(heron.layout().pins().get("panFront"));
   }
 
   @Test

@@ -24,7 +24,7 @@ final class Tried {
    */
   static Layout wren() {
     Layout bare = Change.set(Change.set(Wren.layout(), Map.of(), "limits"), Map.of(), "wishes");
-    return Trial.settled(Placer.place(bare));
+    return settled(Placer.place(bare));
   }
 
   /** Returns what an accepted edit gives, which a file of it gives as well. */
@@ -35,7 +35,7 @@ final class Tried {
         .isInstanceOf(ReadResult.Read.class);
     Placed placed = Placer.place(((ReadResult.Read) checked).layout());
     assertThat(placed.holds()).as(edit.name()).isTrue();
-    Layout after = Trial.settled(placed);
+    Layout after = settled(placed);
     ReadResult read = LayoutReader.read(LayoutWriter.toJson(after), null);
     assertThat(read).as(edit.name()).isInstanceOf(ReadResult.Read.class);
     assertThat(((ReadResult.Read) read).layout().equals(after)).as(edit.name()).isTrue();
@@ -45,5 +45,10 @@ final class Tried {
   /** Returns why an edit cannot be applied, which is what its refusal says. */
   static String refusal(Layout layout, Edit edit) {
     return catchThrowableOfType(OutOfRange.class, () -> edit.applied(layout)).getMessage();
+  }
+
+  /** Pins where the solver put them. */
+  private static Layout settled(Placed placed) {
+    return placed.holds() ? placed.problem().withPlaces(placed.report().x()) : placed.layout();
   }
 }

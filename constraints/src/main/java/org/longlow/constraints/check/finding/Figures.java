@@ -20,7 +20,7 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
   private static final double ROUNDING = 1e-13;
 
   /** Values farther from their limits, in any unit, do not read as on them however rounded. */
-  private static final double NEAR = 10;
+  private static final double NEAR = 160;
 
   /** Returns a value held to at least {@code limit}. */
   public static Figures atLeast(double value, double limit, FigureUnit unit) {

@@ -100,8 +100,27 @@ public record Finding(
 
   /** Returns its sentence with figures in these units. */
   public String text(Units units) {
-    int more = figures.near() ? said(units).more() : 0;
-    return (more > 0 ? words.finer(Set.of(value(), limit()), more) : words).in(units);
+    if (!figures.near()) {
+      return words.in(units);
+    }
+    int more = said(units).more();
+    Words said = finer(more);
+    // a sentence may say coarser what a table says in millimetres, such as the road in metres
+    while (more < SaidFigures.MOST
+        && Math.abs(value() - limit()) >= SaidFigures.ALIKE
+        && saysAlike(said, units)) {
+      said = finer(++more);
+    }
+    return said.in(units);
+  }
+
+  private Words finer(int more) {
+    return more > 0 ? words.finer(Set.of(value(), limit()), more) : words;
+  }
+
+  private boolean saysAlike(Words said, Units units) {
+    List<String> limits = said.saying(limit(), units);
+    return said.saying(value(), units).stream().anyMatch(limits::contains);
   }
 
   /** Returns what it is about, in the user's names. */

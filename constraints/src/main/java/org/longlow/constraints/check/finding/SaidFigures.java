@@ -16,10 +16,10 @@ import org.longlow.rider.words.Units;
 public record SaidFigures(String value, String limit, String margin, int more) {
 
   /** More than so many decimals tell nothing to anybody. */
-  private static final int MOST = 8;
+  static final int MOST = 8;
 
   /** What is this near is said alike, in the unit of the figures. */
-  private static final double ALIKE = 1e-6;
+  static final double ALIKE = 1e-6;
 
   private static final Pattern NUMBER =
       Pattern.compile("(-?)(?:(\\d+(?:\\.\\d+)?)(?![\\d/]))?(?: ?(\\d+)/(\\d+))?.*");

@@ -53,6 +53,16 @@ public final class Say {
     return Words.figure(share, FigureSort.SHARE);
   }
 
+  /** Returns an acceleration in that of gravity. */
+  public static Words gravity(double g) {
+    return Words.figure(g, FigureSort.GRAVITY);
+  }
+
+  /** Returns a number without unit, in hundredths. */
+  public static Words hundredths(double value) {
+    return Words.figure(value, FigureSort.NUMBER);
+  }
+
   public static String number(double value) {
     return Decimals.brief(value);
   }

@@ -266,10 +266,11 @@ public final class SeatFindings {
             Figures.atMost(friction, SeatLoad.DESIGN_FRICTION, FigureUnit.NONE),
             HOLD_BASIS,
             Say.format(
-                "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on%s.",
+                "%s needs a friction of %s not to slide %s on the pan; %s can be counted on%s.",
                 who(sitting),
-                friction,
+                Say.hundredths(friction),
                 seated.load().frictionNeeded() >= 0 ? "forward" : "back",
+                Say.hundredths(SeatLoad.DESIGN_FRICTION),
                 friction <= SeatLoad.DESIGN_FRICTION
                     ? ""
                     : seated.load().frictionNeeded() >= 0

@@ -204,9 +204,9 @@ public final class SightFindings {
               Words.of(
                   f.words(),
                   Say.format(
-                      " Over so wide a pan the leg goes %.0f\u00b0 out to the side; %.0f\u00b0 is as far as"
+                      " Over so wide a pan the leg goes %s out to the side; %s is as far as"
                           + " most legs go.",
-                      Math.toDegrees(out), Math.toDegrees(OUT_RAD))));
+                      Say.deg(Math.toDegrees(out)), Say.deg(Math.toDegrees(OUT_RAD)))));
     }
     return f.verdict() == Verdict.PASS && barred
         ? f.withVerdict(Verdict.CAUTION)

@@ -169,9 +169,9 @@ public final class DiveFindings {
     Words text =
         Words.of(
             Say.format(
-                "With %s braking at %.2f g%s leaves the front %s of its %s of travel, %s of trail",
+                "With %s braking at %s%s leaves the front %s of its %s of travel, %s of trail",
                 people,
-                d.brakingG,
+                Say.gravity(d.brakingG),
                 d.lifts ? ", where the rear wheel lifts," : "",
                 Say.mm(d.leftMm),
                 Say.mm(all),
@@ -229,9 +229,9 @@ public final class DiveFindings {
     return switch (d.front) {
       case BOTTOMED ->
           Say.format(
-              "; it is on its stop from %.2f g, where it cannot take a bump: stiffer springs in"
+              "; it is on its stop from %s, where it cannot take a bump: stiffer springs in"
                   + " front%s",
-              d.reachesG,
+              Say.gravity(d.reachesG),
               swings() ? ", or a rod beside the link that holds the brake (brakeRod)" : "");
       case TOPPED_OUT ->
           Words.of(

@@ -30,8 +30,8 @@ public final class AxleFindings {
   private static final FindingKind AXLE =
       new FindingKind("axle", FindingGroup.PLACES, Rests.ON_DRAWING);
 
-  /** So much is lost in rounding a radius and in what a tyre gives at rest, mm; judgement. */
-  static final double CLOSE_MM = 3;
+  /** So much is lost where a radius is rounded to a whole mm or to 1/16 in, mm; judgement. */
+  static final double CLOSE_MM = 1;
 
   private static final List<Basis> BASIS =
       List.of(

@@ -46,6 +46,10 @@ public final class LoadFindings {
 
   private static final Basis LIFT_BASIS = Basis.model("statics; no aerodynamics, level road");
 
+  private static final String IN_ROAD =
+      "the centre of mass lies in the road or under it; look at the places and masses of the heavy"
+          + " parts.";
+
   private LoadFindings() {}
 
   public static List<Finding> of(Layout layout, List<Standing> standings) {
@@ -74,7 +78,19 @@ public final class LoadFindings {
               Say.wholeMm(s.ground().toRoad(s.load().total().at()).z()),
               across(s.load().total().yMm()));
       Optional<Condition> stance = Optional.of(s.condition());
-      if (laden) {
+      if (laden && !isOverRoad(axles)) {
+        findings.add(
+            new Finding(
+                    LOAD,
+                    about(s),
+                    stance,
+                    Verdict.FAIL,
+                    Figures.only(share, FigureUnit.SHARE),
+                    List.of(STATICS, GEAR),
+                    Words.of(text, " That is no place for it: ", IN_ROAD))
+                .at(s.load().total().at()));
+        findings.add(lift(s, axles));
+      } else if (laden) {
         boolean low = share - least < most - share;
         Words limits =
             share < least
@@ -130,21 +146,17 @@ public final class LoadFindings {
 
   /** Whether the centre of mass lies over the road and between the wheels. */
   private static boolean stands(AxleLoads axles) {
-    return axles.total().at().z() > 0 && axles.frontN() > 0 && axles.rearN() > 0;
+    return isOverRoad(axles) && axles.frontN() > 0 && axles.rearN() > 0;
+  }
+
+  private static boolean isOverRoad(AxleLoads axles) {
+    return axles.total().at().z() > 0;
   }
 
   private static Finding lift(Standing s, AxleLoads axles) {
     String people = s.condition().people().isEmpty() ? "nobody on it" : s.condition().people();
-    if (!(axles.total().at().z() > 0)) {
-      return lift(
-          s,
-          Verdict.FAIL,
-          Double.NaN,
-          Words.of(
-              "With "
-                  + people
-                  + " the centre of mass lies in the road or under it; look at the places and"
-                  + " masses of the heavy parts."));
+    if (!isOverRoad(axles)) {
+      return lift(s, Verdict.FAIL, Double.NaN, Words.of("With " + people + " ", IN_ROAD));
     }
     double least = Math.min(axles.brakeLiftG(), axles.driveLiftG());
     return least > 0

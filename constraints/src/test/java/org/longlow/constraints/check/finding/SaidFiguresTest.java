@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 
@@ -127,6 +128,31 @@ class SaidFiguresTest {
         figures,
         List.of(),
         words);
+  }
+
+  /** Metres hide what millimetres tell, and hundredths of g what more of them do. */
+  @Test
+  void aSentenceThatSaysItCoarserTellsTheOrderToo() {
+    Figures road = Figures.atMost(4776.4, 4760, FigureUnit.MM);
+    Words sees =
+        Say.format(
+            "sees from %s where %s are asked",
+            Words.figure(4776.4, FigureSort.ROAD), Words.figure(4760, FigureSort.ROAD));
+    assertThat(sees.in(Units.MM)).isEqualTo("sees from 4.8 m where 4.8 m are asked");
+    assertThat(sentence(road, sees).text(Units.MM))
+        .isEqualTo("sees from 4.78 m where 4.76 m are asked");
+    assertThat(sentence(road, sees).text(Units.IN))
+        .isEqualTo("sees from 15.7 ft where 15.6 ft are asked");
+    Figures stop = Figures.atLeast(0.1484, 0.15, FigureUnit.G);
+    assertThat(
+            sentence(stop, Words.of("from ", Say.gravity(0.1484), " of ", Say.gravity(0.15)))
+                .text(Units.MM))
+        .isEqualTo("from 0.148 g of 0.15 g");
+    Figures same = Figures.atMost(4760, 4760, FigureUnit.MM);
+    assertThat(sentence(same, Words.figure(4760, FigureSort.ROAD)).text(Units.MM))
+        .isEqualTo("4.8 m");
+    assertThat(Words.of(Say.gravity(0.5), " ", Say.hundredths(0.3)).in(Units.IN))
+        .isEqualTo("0.50 g 0.30");
   }
 
   @Test

@@ -31,9 +31,11 @@ class AxleFindingsTest {
   @ParameterizedTest
   @CsvSource({
     "265.8 mm, PASS, 0",
-    "268.7 mm, PASS, 2.9",
-    "262.9 mm, PASS, 2.9",
-    "268.9 mm, CAUTION, 3.1",
+    "266.7 mm, PASS, 0.9",
+    "264.9 mm, PASS, 0.9",
+    "266.9 mm, CAUTION, 1.1",
+    "264.7 mm, CAUTION, 1.1",
+    "268.6 mm, CAUTION, 2.8",
     "200 mm, CAUTION, 65.8",
     "178 mm, CAUTION, 87.8",
     "177.6 mm, FAIL, 88.2",

@@ -172,6 +172,17 @@ class RoadLimitsTest {
     assertThat(f.text()).contains(words);
   }
 
+  /** Front shares of such machines are in order: it is the height that nothing has. */
+  @ParameterizedTest
+  @CsvSource({"0, FAIL", "-300, FAIL", "1, PASS"})
+  void loadsOfAMassInTheRoadDoNotPass(double zMm, Verdict verdict) {
+    List<Finding> both = loads(runabout.layout(), 480, 0, zMm);
+    assertThat(both).extracting(f -> f.kind().word()).containsExactly("load", "lift");
+    assertThat(both).extracting(Finding::verdict).containsOnly(verdict);
+    assertThat(both.get(0).text().contains("lies in the road or under it"))
+        .isEqualTo(verdict == Verdict.FAIL);
+  }
+
   // --- the lowest point
 
   @ParameterizedTest
