@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.Opens;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.TieKind;
@@ -233,6 +234,7 @@ public final class Additions {
                   linkage ? pins.subList(0, 2) : List.of(),
                   linkage ? pins.subList(2, 4) : List.of(),
                   Formula.of(Math.toRadians(OPEN_DEG), Unit.of(Dim.ANGLE)),
+                  Opens.UNSAID,
                   "");
           String name = Fresh.name(layout, "sections", "section");
           Layout with = put(layout, "sections", "section", section);
