@@ -140,7 +140,7 @@ public final class Checks {
                 gaps,
                 placed.places(),
                 LineFindings.bodies(layout, wheels, placed.places()))
-            .all(people));
+            .all(people, standings));
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
         new SectionFindings(

@@ -16,9 +16,9 @@ import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Opens;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
-import org.longlow.constraints.layout.Opens;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.TieKind;
@@ -59,6 +59,12 @@ public final class Additions {
         throw tooFew(count, "pin", pins.size(), what);
       }
       return pins.subList(0, count);
+    }
+
+    /** All pins, which must be at least so many. */
+    List<String> allPins(int fewest, String what) {
+      pins(fewest, what);
+      return pins;
     }
 
     private List<String> parts(int count, String what) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -24,6 +25,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.words.Words;
 
 /**
@@ -63,7 +65,7 @@ public final class HeatFindings {
     this.lines = lines;
   }
 
-  public List<Finding> all(List<PersonBody> people) {
+  public List<Finding> all(List<PersonBody> people, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     boolean any = false;
     for (Part part : layout.parts().values()) {
@@ -71,7 +73,9 @@ public final class HeatFindings {
       if (hot || warms(part)) {
         any = true;
         nearest(people(part, people))
-            .ifPresent(n -> findings.add(finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE)));
+            .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE))
+            .map(f -> f.in(Standing.under(f.who().orElseThrow(), standings)))
+            .ifPresent(findings::add);
       }
       if (hot) {
         List<Part> bears = suffering(part);
@@ -124,8 +128,7 @@ public final class HeatFindings {
         .toList();
   }
 
-  private void of(
-      Part hot, java.util.stream.Stream<Part> suffering, Demands.Key key, List<Finding> findings) {
+  private void of(Part hot, Stream<Part> suffering, Demands.Key key, List<Finding> findings) {
     double limit = open(key);
     List<Near> near = new ArrayList<>();
     suffering.forEach(

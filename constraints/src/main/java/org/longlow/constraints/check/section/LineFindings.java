@@ -25,6 +25,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Names;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
@@ -178,7 +179,7 @@ public final class LineFindings {
             ? Basis.ownDemand("this layout's own least radius of " + name)
             : Basis.practice(
                 "common practice, from memory: along the middle of a "
-                    + line.kind().name().toLowerCase(java.util.Locale.ROOT)
+                    + Names.word(line.kind())
                     + " at least "
                     + Say.number(usual(line.kind()))
                     + " times its diameter");
