@@ -22,7 +22,7 @@ class DemandsTest {
     }
   }
 
-  /** With a catch on its lid and a cable to its bars. */
+  /** With a catch on its lid, a cable to its bars, and rails that are hot. */
   private static TestMachine machine() {
     return TestMachine.tourer()
         .pin("lidEdge", -290, 820)
@@ -35,7 +35,10 @@ class DemandsTest {
         .with(
             "lines",
             "cable",
-            "{'kind': 'cable', 'diameter': 5, 'points': ['grip', 'barRise', 'crank']}");
+            "{'kind': 'cable', 'diameter': 5, 'points': ['grip', 'barRise', 'crank'],"
+                + " 'length': '2 m'}")
+        .part("noseRail", "hot", "true")
+        .part("tailRail", "hot", "true");
   }
 
   @ParameterizedTest

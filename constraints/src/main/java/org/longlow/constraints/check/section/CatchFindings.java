@@ -92,7 +92,6 @@ final class CatchFindings {
                       + " holds nothing: its striker "
                       + held.striker()
                       + " moves with the same section. Name a pin of what it is held to."))
-          .in(condition)
           .at(places.pin(held.jaw()));
     }
     double apart = places.pin(held.jaw()).distance(places.pin(held.striker()));
@@ -144,12 +143,12 @@ final class CatchFindings {
         Finding.held(
                 CATCH,
                 about,
-                Optional.of(condition),
+                at > 0 ? Optional.of(condition) : Optional.empty(),
                 figures,
                 List.of(Sources.of(layout, Demands.Key.ENGAGEMENT), PLAY),
                 text)
-            .openBy(at)
             .at(opener.motion().at(at).apply(places.pin(held.jaw())));
+    f = at > 0 ? f.openBy(at) : f;
     boolean loose = f.verdict() == Verdict.PASS && held.spring().isEmpty();
     return loose ? f.withVerdict(Verdict.CAUTION) : f;
   }
@@ -203,11 +202,10 @@ final class CatchFindings {
         Finding.held(
                 RELEASE,
                 about,
-                Optional.of(Condition.open(opener.name())),
+                Optional.empty(),
                 Figures.atLeast(pull, needed, FigureUnit.NEWTON),
                 List.of(Basis.model("statics with gas springs hot"), PULL),
                 text)
-            .openBy(0)
             .at(places.pin(held.jaw())));
   }
 }

@@ -283,7 +283,7 @@ final class HoldFindings {
     return Finding.held(
             kind,
             new About(o.name(), o.parts(), Optional.empty(), List.of(o.name())),
-            Optional.of(Condition.open(o.name())),
+            kind == SHUT ? Optional.empty() : Optional.of(Condition.open(o.name())),
             figures,
             basis,
             text)
