@@ -35,8 +35,10 @@ class DemandsTest {
         .with(
             "lines",
             "cable",
-            "{'kind': 'cable', 'diameter': 5, 'points': ['grip', 'barRise', 'crank'],"
+            "{'kind': 'cable', 'diameter': 5, 'points': [{'pin': 'grip', 'y': 240},"
+                + " {'pin': 'barRise', 'y': 240}, 'crank'],"
                 + " 'length': '2 m'}")
+        .part("bars", "hot", "true")
         .part("noseRail", "hot", "true")
         .part("tailRail", "hot", "true");
   }
