@@ -14,6 +14,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.AirFindings;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.HeatFindings;
@@ -141,6 +142,7 @@ public final class Checks {
                 placed.places(),
                 LineFindings.bodies(layout, wheels, placed.places()))
             .all(people, standings));
+    findings.addAll(new AirFindings(layout, rules, placed.places()).all(shapes, people, standings));
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
         new SectionFindings(

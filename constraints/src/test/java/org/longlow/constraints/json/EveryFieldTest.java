@@ -143,6 +143,7 @@ class EveryFieldTest {
                 "gasSpring",
                 "counterweight",
                 "catch",
+                "duct",
                 "line",
                 "linePoint",
                 "span"));

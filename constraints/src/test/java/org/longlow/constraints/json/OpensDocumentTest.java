@@ -50,6 +50,8 @@ class OpensDocumentTest {
           "holds": 0.9              ~ "holds": 1.2            ~ holds                ~ 1
           "drive": "hoist"          ~ "drive": 3              ~ drive                ~ text
           , "gripPin"], "length     ~ , {"pin": "headBottom"}], "length ~ points[2]  ~ the pin before it
+          "towards": "lowB"         ~ "towards": "lowC"       ~ duct.towards         ~ where the air leaves
+          "out": "lowC", "tow       ~ "tow                    ~ duct.out             ~ is missing
           "diameter": "7 mm", "po   ~ "diameter": "0 mm", "po ~ diameter             ~ 1 mm
           """)
   void whatCannotBeIsRefusedAtItsField(String found, String instead, String path, String says) {
