@@ -14,8 +14,10 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.AirFindings;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
+import org.longlow.constraints.check.gap.HeatFindings;
 import org.longlow.constraints.check.gap.JointFindings;
 import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
@@ -45,6 +47,8 @@ import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
+import org.longlow.constraints.check.section.LineFindings;
+import org.longlow.constraints.check.section.OpenerFindings;
 import org.longlow.constraints.check.whole.BreadthFindings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
@@ -130,11 +134,22 @@ public final class Checks {
     findings.addAll(joints.all(gaps));
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
+    findings.addAll(
+        new HeatFindings(
+                layout,
+                rules,
+                gaps,
+                placed.places(),
+                LineFindings.bodies(layout, wheels, placed.places()))
+            .all(people, standings));
+    findings.addAll(new AirFindings(layout, rules, placed.places()).all(shapes, people, standings));
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
         new SectionFindings(
                 layout, rules, gaps, joints, placed.places(), people, SectionFindings.Ways.SOUGHT)
             .all());
+    findings.addAll(OpenerFindings.of(layout, placed.places(), shapes, standings));
+    findings.addAll(LineFindings.of(layout, wheels, placed.places(), standings));
     findings.addAll(lock.join());
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     findings.addAll(wheelFaults(wheels));

@@ -121,6 +121,12 @@ public final class Document {
             "What was measured and is kept on the drawing; it tells and holds nothing."),
         group(
             s,
+            "lines",
+            new Nested<>(LineKinds.LINE),
+            Layout::lines,
+            "Cables, hoses and looms, led through points that may move against each other."),
+        group(
+            s,
             "stock",
             new Nested<>(StockKinds.STOCK),
             Layout::stock,

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.Duct;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Occupant;
@@ -67,7 +68,10 @@ final class PartKinds {
     for (SolidPart.Kind type : SolidPart.Kind.values()) {
       all.put(
           Names.word(type),
-          PartKinds.<SolidPart>part("solid", "A body filled to its outline.", s -> solid(type, s)));
+          PartKinds.<SolidPart>part(
+              type == SolidPart.Kind.RADIATOR ? "radiator" : "solid",
+              "A body filled to its outline.",
+              s -> solid(type, s)));
     }
     for (ShellPart.Kind type : ShellPart.Kind.values()) {
       all.put(
@@ -141,7 +145,15 @@ final class PartKinds {
             SolidPart::bodies,
             "What it has besides the body of its outline, such as cylinder heads beside a"
                 + " crankcase."),
-        FormerKinds.formers(s, SolidPart::formers));
+        FormerKinds.formers(s, SolidPart::formers),
+        type == SolidPart.Kind.RADIATOR
+            ? s.or(
+                "duct",
+                new Type.Nested<>(DuctKinds.DUCT),
+                Duct.NONE,
+                SolidPart::duct,
+                "How air is led to it and away; absent where it stands in the wind.")
+            : Duct.NONE);
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {

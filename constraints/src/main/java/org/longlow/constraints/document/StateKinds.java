@@ -106,6 +106,7 @@ final class StateKinds {
             ANGLE.between(-360, 360),
             Section::angle,
             "Turn from shut to fully open, of the section or of the linkage's first arm."),
+        OpensKinds.opens(s),
         s.note(Section::note));
   }
 

@@ -42,7 +42,18 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
         "braking", "0.5", 2, "braking, in that of gravity, that the springs are looked at under"),
     SPEED("speed", "90 km/h", "speed that side wind is looked at"),
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
-    TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least");
+    TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),
+    HAND_FORCE("handForce", "60 N", "force of one hand that opens or shuts a section, at most"),
+    ENGAGEMENT("engagement", "4 mm", "of a catch with all its play against it, at least"),
+    LINE_SLACK("lineSlack", "10 mm", "that a cable, hose or loom is longer than its way, at least"),
+    OPEN_HEAT_PEOPLE("openHeatPeople", "75 mm", "between people and what burns, nothing between"),
+    OPEN_HEAT_FUEL("openHeatFuel", "100 mm", "between tanks and what burns, nothing between"),
+    OPEN_HEAT_WIRING(
+        "openHeatWiring",
+        "50 mm",
+        "between batteries, cables, hoses or looms and what burns, nothing between"),
+    OPEN_HEAT_PANEL(
+        "openHeatPanel", "75 mm", "between cowls or cushions and what burns, nothing between");
 
     private final String word;
     private final Formula standard;

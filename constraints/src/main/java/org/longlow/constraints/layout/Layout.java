@@ -26,6 +26,7 @@ import org.longlow.rider.words.Units;
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
  * @param dimensions what was measured and is kept on the drawing
+ * @param lines cables, hoses and looms
  * @param stock what parts are cut from
  * @param currency in which prices are, in whatever word; may be empty
  * @param variants other states of the same machine
@@ -48,6 +49,7 @@ public record Layout(
     Demands demands,
     Map<String, Photo> photos,
     Map<String, Dimension> dimensions,
+    Map<String, Line> lines,
     Map<String, Stock> stock,
     String currency,
     Map<String, Variant> variants,
@@ -69,6 +71,7 @@ public record Layout(
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
     dimensions = Ordered.copy(dimensions);
+    lines = Ordered.copy(lines);
     stock = Ordered.copy(stock);
     variants = Ordered.copy(variants);
   }
@@ -108,6 +111,7 @@ public record Layout(
         demands,
         photos,
         dimensions,
+        Map.of(),
         Map.of(),
         "",
         Map.of(),
@@ -183,6 +187,7 @@ public record Layout(
         demands,
         photos,
         dimensions,
+        lines,
         stock,
         currency,
         variants,

@@ -16,6 +16,7 @@ import org.longlow.constraints.formula.Formula;
  * @param frameArms the linkage's two pins on the frame
  * @param sectionArms the linkage's two pins on the section
  * @param angle turn from shut to fully open, counter-clockwise positive
+ * @param opens by what it is opened, held open and held shut
  * @param note for people, may be empty
  */
 public record Section(
@@ -24,6 +25,7 @@ public record Section(
     List<String> frameArms,
     List<String> sectionArms,
     Formula angle,
+    Opens opens,
     String note) {
   public Section {
     parts = List.copyOf(parts);

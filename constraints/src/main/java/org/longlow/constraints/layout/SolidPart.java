@@ -13,6 +13,7 @@ import org.longlow.constraints.words.Names;
  * @param breadth how its breadth varies
  * @param bodies what it has besides the body of its outline
  * @param formers asked for as templates
+ * @param duct how air is led to a radiator and away
  */
 public record SolidPart(
     PartBase base,
@@ -21,14 +22,15 @@ public record SolidPart(
     Outline outline,
     Breadth breadth,
     List<FurtherBody> bodies,
-    Formers formers)
+    Formers formers,
+    Duct duct)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
   }
 
-  /** A part without formers. */
+  /** A part without formers or duct. */
   public SolidPart(
       PartBase base,
       Kind type,
@@ -36,12 +38,12 @@ public record SolidPart(
       Outline outline,
       Breadth breadth,
       List<FurtherBody> bodies) {
-    this(base, type, frame, outline, breadth, bodies, Formers.NONE);
+    this(base, type, frame, outline, breadth, bodies, Formers.NONE, Duct.NONE);
   }
 
   /** A part of one body that is as broad everywhere. */
   public SolidPart(PartBase base, Kind type, LocalAxes frame, Outline outline) {
-    this(base, type, frame, outline, Breadth.EVEN, List.of(), Formers.NONE);
+    this(base, type, frame, outline, Breadth.EVEN, List.of());
   }
 
   /** What a body drawn by its outline is. */

@@ -34,7 +34,7 @@ public final class Turned implements Convex {
   }
 
   /** Returns where a point, forward, to the left and up, is turned to. */
-  static double[] point(SteeringAxis axis, double[] p, double turnRad) {
+  public static double[] point(SteeringAxis axis, double[] p, double turnRad) {
     double[] out = new double[3];
     of((d, at) -> {}, axis, turnRad).point(p, out);
     return out;

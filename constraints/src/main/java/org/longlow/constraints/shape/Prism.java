@@ -5,6 +5,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.space.Block;
 import org.longlow.constraints.space.Piece;
+import org.longlow.constraints.space.Rod;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * A body within an outline of the elevation and an interval across the machine.
@@ -21,6 +23,14 @@ public record Prism(Geometry outline, Interval across, List<Piece> pieces) {
   /** A body of constant outline across the machine. */
   public Prism(Geometry outline, Interval across) {
     this(outline, across, List.of());
+  }
+
+  /** Returns a ball. */
+  public static Prism ball(PointMm at, double yMm, double radiusMm) {
+    return new Prism(
+        Curves.bar(at, at, 2 * radiusMm),
+        new Interval(yMm - radiusMm, yMm + radiusMm),
+        List.of(new Rod(at, at, yMm, radiusMm, true, true)));
   }
 
   /** Returns whether it fills its outline over all of its breadth. */

@@ -15,7 +15,7 @@ import org.longlow.rider.geom.PointMm;
 public record Opened(String section, Set<String> parts, RigidMotion motion) {
 
   /** Returns where a pin is that is at {@code shut} when the section is shut. */
-  PointMm pin(Layout layout, String name, PointMm shut) {
+  public PointMm pin(Layout layout, String name, PointMm shut) {
     return layout.pins().get(name).with().equals(section) ? motion.apply(shut) : shut;
   }
 

@@ -22,13 +22,34 @@ class DemandsTest {
     }
   }
 
+  /** With a catch on its lid, a cable to its bars, and rails that are hot. */
+  private static TestMachine machine() {
+    return TestMachine.tourer()
+        .pin("lidEdge", -290, 820)
+        .pin("lidStriker", -290, 820)
+        .field(
+            "sections",
+            "lid",
+            "catches",
+            "[{'jaw': 'lidEdge', 'striker': 'lidStriker', 'depth': '9 mm', 'play': '5 mm'}]")
+        .with(
+            "lines",
+            "cable",
+            "{'kind': 'cable', 'diameter': 5, 'points': [{'pin': 'grip', 'y': 240},"
+                + " {'pin': 'barRise', 'y': 240}, 'crank'],"
+                + " 'length': '2 m'}")
+        .part("bars", "hot", "true")
+        .part("noseRail", "hot", "true")
+        .part("tailRail", "hot", "true");
+  }
+
   @ParameterizedTest
   @EnumSource(Demands.Key.class)
   void eachDemandHoldsSomeFinding(Demands.Key key) {
     List<Set<Held>> answers =
         Stream.of("0.8", "1.25")
             .map(factor -> "'" + factor + " * (" + key.standard().text() + ")'")
-            .map(value -> TestMachine.tourer().with("demands", key.word(), value).findings())
+            .map(value -> machine().with("demands", key.word(), value).findings())
             .map(findings -> findings.stream().map(Held::of).collect(Collectors.toSet()))
             .toList();
     assertThat(answers.get(0)).isNotEqualTo(answers.get(1));

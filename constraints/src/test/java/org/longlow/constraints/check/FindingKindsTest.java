@@ -107,6 +107,12 @@ class FindingKindsTest {
             "SteeringFindings.RAKE",
             "LoadFindings.LOAD",
             "LoadFindings.LIFT",
+            "HoldFindings.HAND_FORCE",
+            "HoldFindings.STAYS_OPEN",
+            "HoldFindings.NO_HELP",
+            "HoldFindings.WAY_OUT",
+            "HoldFindings.SHUT",
+            "CatchFindings.RELEASE",
             "Rulings.LAW_HEIGHT");
     assertThat(those(FindingKind::toldForEach))
         .containsExactlyInAnyOrder(

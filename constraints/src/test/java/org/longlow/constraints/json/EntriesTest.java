@@ -70,6 +70,7 @@ class EntriesTest {
             "crew",
             "photos",
             "dimensions",
+            "lines",
             "stock",
             "variants");
   }

@@ -140,6 +140,12 @@ class EveryFieldTest {
                 "stringer",
                 "variant",
                 "asBuilt",
+                "gasSpring",
+                "counterweight",
+                "catch",
+                "duct",
+                "line",
+                "linePoint",
                 "span"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);

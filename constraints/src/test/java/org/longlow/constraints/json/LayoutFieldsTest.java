@@ -114,6 +114,7 @@ class LayoutFieldsTest {
             "demands",
             "photos",
             "dimensions",
+            "lines",
             "stock",
             "variants",
             "asBuilt");

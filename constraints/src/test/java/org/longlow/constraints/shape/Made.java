@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.Duct;
 import org.longlow.constraints.layout.Former;
 import org.longlow.constraints.layout.Formers;
 import org.longlow.constraints.layout.FurtherBody;
@@ -132,7 +133,8 @@ public final class Made {
         outline,
         breadth,
         List.of(bodies),
-        formers);
+        formers,
+        Duct.NONE);
   }
 
   /** A sheet as {@link #shell} with formers. */

@@ -39,6 +39,7 @@ final class SaidChanges {
           Map.entry("demands", "demand"),
           Map.entry("photos", "photo"),
           Map.entry("dimensions", "dimension"),
+          Map.entry("lines", "line"),
           Map.entry("stock", "stock"),
           Map.entry("variants", "variant"),
           Map.entry("asBuilt", "as built"),

@@ -12,6 +12,7 @@ import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Line;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Stock;
 import org.longlow.constraints.layout.TieKind;
@@ -52,6 +53,10 @@ public record Addable(
         .forEach(k -> all.add(of("stances", k.word(), "", p -> Additions.stance(k))));
     all.add(of("crew", "woman", "Of mean size.", p -> Additions.person(Sex.FEMALE)));
     all.add(of("crew", "man", "Of mean size.", p -> Additions.person(Sex.MALE)));
+    String led = "What is picked leads it, from end to end; it is held against its way.";
+    for (Line.Kind kind : Line.Kind.values()) {
+      all.add(of("lines", Names.word(kind), led, p -> NewLine.of(kind, p)));
+    }
     for (Stock.Form form : Stock.Form.values()) {
       all.add(
           of(
@@ -104,6 +109,7 @@ public record Addable(
           "wishes", "prefer comfort",
           "sections", "hinge lid door flap canopy opening",
           "stances", "state",
+          "lines", "wire wiring harness brake clutch throttle pipe",
           "crew", "rider passenger pillion people driver human body somebody",
           "demands", "requirement law",
           "stock", "bar sheet price cost buy kerf plywood tube foam");

@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Opens;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Section;
@@ -58,6 +59,12 @@ public final class Additions {
         throw tooFew(count, "pin", pins.size(), what);
       }
       return pins.subList(0, count);
+    }
+
+    /** All pins, which must be at least so many. */
+    List<String> allPins(int fewest, String what) {
+      pins(fewest, what);
+      return pins;
     }
 
     private List<String> parts(int count, String what) {
@@ -233,6 +240,7 @@ public final class Additions {
                   linkage ? pins.subList(0, 2) : List.of(),
                   linkage ? pins.subList(2, 4) : List.of(),
                   Formula.of(Math.toRadians(OPEN_DEG), Unit.of(Dim.ANGLE)),
+                  Opens.UNSAID,
                   "");
           String name = Fresh.name(layout, "sections", "section");
           Layout with = put(layout, "sections", "section", section);

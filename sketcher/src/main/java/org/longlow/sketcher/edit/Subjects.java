@@ -33,6 +33,7 @@ public final class Subjects {
     GROUPS.put("stance", "stances");
     GROUPS.put("photo", "photos");
     GROUPS.put("dimension", "dimensions");
+    GROUPS.put("line", "lines");
     GROUPS.put("stock", "stock");
     GROUPS.put("variant", "variants");
   }

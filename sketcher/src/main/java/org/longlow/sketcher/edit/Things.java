@@ -13,6 +13,7 @@ import org.longlow.constraints.document.Type;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Line;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
@@ -128,8 +129,13 @@ public final class Things {
       case "limit" -> pins(layout.limits(), name, Limit::pins);
       case "wish" -> pins(layout.wishes(), name, Wish::pins);
       case "dimension" -> pins(layout.dimensions(), name, Things::pins);
+      case "line" -> pins(layout.lines(), name, Things::points);
       default -> List.of();
     };
+  }
+
+  private static List<String> points(Line line) {
+    return line.points().stream().map(Line.Point::pin).toList();
   }
 
   private static List<String> pins(Dimension dimension) {

@@ -27,7 +27,7 @@ import org.longlow.svg.drawing.Planar;
 final class Picker {
 
   /** What of a drawing can be picked. */
-  private static final List<String> KINDS = List.of("part:", "person:", "dimension:");
+  private static final List<String> KINDS = List.of("part:", "person:", "dimension:", "line:");
 
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;

@@ -55,6 +55,7 @@ public final class ElevationPicture {
     byWidth(scene).forEach(shape -> PartInk.draw(canvas, scene, shape));
     scene.ghosts().forEach(m -> PersonInk.ghost(canvas, m));
     scene.people().forEach(m -> PersonInk.seated(canvas, m));
+    LineInk.draw(canvas, scene);
     phantoms(canvas, scene);
     MachineInk.steering(canvas, scene);
     MachineInk.sight(canvas, scene);

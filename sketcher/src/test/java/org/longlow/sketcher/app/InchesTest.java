@@ -71,6 +71,7 @@ class InchesTest {
         l.demands(),
         l.photos(),
         l.dimensions(),
+        l.lines(),
         l.stock(),
         l.currency(),
         l.variants(),

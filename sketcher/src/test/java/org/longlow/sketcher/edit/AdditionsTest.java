@@ -16,6 +16,7 @@ import org.longlow.constraints.document.Type;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Line;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
@@ -206,6 +207,7 @@ class AdditionsTest {
                 "photos",
                 PhotoEdits.put("side", "side.png", 800, 400, new Envelope(0, 2000, 0, 1000))),
             Map.entry("dimensions", kept(LOOSE, "pin", "pin2")),
+            Map.entry("lines", NewLine.of(Line.Kind.HOSE, picked)),
             Map.entry("variants", Additions.variant()),
             Map.entry("stock", NewStock.of(Stock.Form.SHEET)),
             Map.entry("crew", Additions.person(Sex.MALE)));

@@ -106,7 +106,7 @@ class MarksOnPeopleTest {
   private static double allowedMm(Finding f) {
     String family = f.id().substring(0, f.id().indexOf('.'));
     return switch (family) {
-      case "gap", "open" -> Math.max(0, f.value()) + DRAWN_MM;
+      case "gap", "open", "heat" -> Math.max(0, f.value()) + DRAWN_MM;
       case "sink" -> CUSHION_MM;
       case "reach" -> Math.max(0, f.value()) + 60; // a rest is held by hand or sole round it
       case "sight", "foot" -> 1500; // what hides the road, and the road under the foot

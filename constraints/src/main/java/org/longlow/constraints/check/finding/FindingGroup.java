@@ -26,7 +26,7 @@ public enum FindingGroup {
       "gaps",
       "Gaps are those of the drawing: tubes are bent by hand and tyres grow. Measure them before"
           + " you ride, with the springs pressed to their stops and the steering at full lock: stops,"
-          + " cables, hoses and sections that are open are not looked at while it turns."),
+          + " what cables and hoses meet, and sections that are open are not looked at while it turns."),
   OPENING(
       "opening",
       "What opens can fall shut on hands and heads: prop it, keep fingers out of its links, and make"

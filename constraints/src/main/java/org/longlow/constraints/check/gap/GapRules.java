@@ -148,6 +148,11 @@ public final class GapRules {
     return mayNotTouch[index.get(a)][index.get(b)];
   }
 
+  /** Returns whether the layout has a limit of its own for the gap of two things. */
+  boolean hasOwnLimit(String a, String b) {
+    return asked.containsKey(key(a, b));
+  }
+
   /** Returns whether people must stay clear of a part, at least with what does not rest on it. */
   public boolean clearOfPeople(String part) {
     String key = key(part, RIDER);

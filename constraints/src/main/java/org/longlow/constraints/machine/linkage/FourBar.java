@@ -152,6 +152,24 @@ public record FourBar(
   /**
    * {@inheritDoc}
    *
+   * <p>The output pin goes square to its link, which tells how fast the section turns.
+   */
+  @Override
+  public MotionRate rate(double opening) {
+    Pose now = pose(opening * openRad);
+    PointMm driven = now.inputPin().minus(inputPivot).left().times(openRad);
+    PointMm output = now.outputPin().minus(outputPivot);
+    PointMm across = now.outputPin().minus(now.inputPin()).left();
+    // on a dead point it turns as fast as can be said
+    double square = across.dot(output);
+    double turn =
+        -driven.dot(output) / Math.copySign(Math.max(Math.abs(square), IN_LINE_MM), square);
+    return MotionRate.of(turn, now.inputPin(), driven);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
    * <p>The driving pin goes along its arc. The section's direction is that from the pin to the
    * output pivot, plus or minus the angle there in the triangle of section and output link; both
    * are bounded over the distances of pin and pivot that occur.

@@ -25,6 +25,11 @@ public record Hinge(PointMm pivot, double openRad) implements SectionMotion {
   }
 
   @Override
+  public MotionRate rate(double opening) {
+    return MotionRate.of(openRad, pivot, PointMm.ORIGIN);
+  }
+
+  @Override
   public Swing swing(double from, double to) {
     return new Swing(pivot, 0, Math.abs(openRad) * (to - from));
   }

@@ -14,6 +14,13 @@ public interface SectionMotion {
   RigidMotion at(double opening);
 
   /**
+   * Returns how fast it moves at an opening; very fast where the mechanism is at a dead point.
+   *
+   * @param opening 0 shut to 1 open
+   */
+  MotionRate rate(double opening);
+
+  /**
    * Returns a bound of how much the section moves between any two of a range of openings.
    *
    * @param from 0 shut to 1 open

@@ -1,0 +1,206 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.words.Words;
+
+/**
+ * What is nearer to something that burns than it may be with nothing between them. That it is not
+ * nearer than it may be behind a shield, the gaps tell.
+ */
+public final class HeatFindings {
+
+  /** Something near what burns. */
+  static final FindingKind HEAT = new FindingKind("heat", FindingGroup.GAPS, Rests.ON_DRAWING);
+
+  private static final Basis AS_DRAWN = Basis.model("distance of bodies, machine as drawn");
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final GapFindings parts;
+  private final Places places;
+  private final List<Solid> lines;
+
+  /**
+   * Something near what burns.
+   *
+   * @param words what it is
+   * @param name of the part or line; empty for a person
+   */
+  private record Near(String words, String name, Gap gap, About about) {}
+
+  /**
+   * @param lines bodies of cables, hoses and looms
+   */
+  public HeatFindings(
+      Layout layout, GapRules rules, GapFindings parts, Places places, List<Solid> lines) {
+    this.layout = layout;
+    this.rules = rules;
+    this.parts = parts;
+    this.places = places;
+    this.lines = lines;
+  }
+
+  public List<Finding> all(List<PersonBody> people, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    boolean any = false;
+    for (Part part : layout.parts().values()) {
+      boolean hot = part.base().hot();
+      if (hot || warms(part)) {
+        any = true;
+        nearest(people(part, people))
+            .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE))
+            .map(f -> f.in(Standing.under(f.who().orElseThrow(), standings)))
+            .ifPresent(findings::add);
+      }
+      if (hot) {
+        List<Part> bears = suffering(part);
+        of(part, bears.stream().filter(HeatFindings::isTank), Demands.Key.OPEN_HEAT_FUEL, findings);
+        of(
+            part,
+            bears.stream().filter(HeatFindings::isBattery),
+            Demands.Key.OPEN_HEAT_WIRING,
+            findings);
+        of(
+            part,
+            bears.stream().filter(p -> !isTank(p) && !isBattery(p)),
+            Demands.Key.OPEN_HEAT_PANEL,
+            findings);
+      }
+    }
+    if (any && findings.isEmpty()) {
+      findings.add(
+          Finding.note(
+              HEAT,
+              About.thing("what burns"),
+              Verdict.PASS,
+              AS_DRAWN,
+              Words.of(
+                  "People, tanks, wiring, cowls and cushions keep their open distances from what"
+                      + " burns.")));
+    }
+    return findings;
+  }
+
+  /** An engine and the air behind a radiator burn skin, though they may be near all else. */
+  private static boolean warms(Part part) {
+    return part instanceof SolidPart s
+        && (s.type() == SolidPart.Kind.ENGINE || s.type() == SolidPart.Kind.RADIATOR);
+  }
+
+  private static boolean isTank(Part part) {
+    return part instanceof SolidPart s && s.type() == SolidPart.Kind.TANK;
+  }
+
+  private static boolean isBattery(Part part) {
+    return part instanceof SolidPart s && s.type() == SolidPart.Kind.BATTERY;
+  }
+
+  private List<Part> suffering(Part hot) {
+    return layout.parts().values().stream()
+        .filter(p -> p.traits().heat() == Heat.SUFFERS && !p.base().hot())
+        .filter(p -> rules.mayNotTouch(hot.name(), p.name()))
+        .filter(p -> !rules.hasOwnLimit(hot.name(), p.name()))
+        .toList();
+  }
+
+  private void of(Part hot, Stream<Part> suffering, Demands.Key key, List<Finding> findings) {
+    double limit = open(key);
+    List<Near> near = new ArrayList<>();
+    suffering.forEach(
+        part -> {
+          for (Gap gap : apart(hot, parts.drawn(part.name()), limit)) {
+            About about = About.parts(hot.name(), part.name());
+            near.add(new Near(part.name(), part.name(), gap, about));
+          }
+        });
+    if (key == Demands.Key.OPEN_HEAT_WIRING) {
+      for (Solid line : lines) {
+        for (Gap gap : apart(hot, line, limit)) {
+          About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
+          near.add(new Near(line.name(), line.name(), gap, about.named(hot.name(), line.name())));
+        }
+      }
+    }
+    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key)));
+  }
+
+  private double open(Demands.Key key) {
+    return places.value(layout.demands().limit(key));
+  }
+
+  private List<Gap> apart(Part hot, Solid other, double limitMm) {
+    return Gaps.between(
+        List.of(parts.drawn(hot.name())), List.of(other), limitMm, (a, b) -> limitMm);
+  }
+
+  private List<Near> people(Part hot, List<PersonBody> people) {
+    List<Near> near = new ArrayList<>();
+    if (!rules.clearOfPeople(hot.name()) || rules.hasOwnLimit(hot.name(), GapRules.RIDER)) {
+      return near;
+    }
+    double limit = open(Demands.Key.OPEN_HEAT_PEOPLE);
+    for (PersonBody person : people) {
+      About about = About.beside(hot.name(), person.sitting().occupant());
+      for (Gap gap : apart(hot, person.clearOf(hot, rules), limit)) {
+        near.add(new Near(person.sitting().occupant().words(), "", gap, about));
+      }
+    }
+    return near;
+  }
+
+  private static Optional<Near> nearest(List<Near> near) {
+    return near.stream().min(Comparator.comparingDouble(n -> n.gap().gapMm()));
+  }
+
+  /** What is nearer than common practice has it needs care; what the layout itself asks holds. */
+  private Finding finding(Part hot, Near near, Demands.Key key) {
+    double limit = open(key);
+    boolean own = layout.demands().limits().containsKey(key);
+    Figures figures = Figures.atLeast(near.gap().gapMm(), limit, FigureUnit.MM);
+    Words text =
+        Words.of(
+            near.words() + " and " + hot.name() + " are ",
+            Say.mm(Math.max(0, figures.value())),
+            " apart; with nothing between them ",
+            Words.atLeast(limit),
+            " are asked: move one of them ",
+            Words.atLeast(Math.max(0, -figures.margin())),
+            (warms(hot) ? ", guide its warm air away" : "")
+                + ", or put a shield with air behind it between them and"
+                + " give the gap a limit of its own.");
+    return new Finding(
+            HEAT,
+            near.about(),
+            Optional.empty(),
+            figures.margin() >= 0 ? Verdict.PASS : own ? Verdict.FAIL : Verdict.CAUTION,
+            figures,
+            List.of(Sources.of(layout, key), AS_DRAWN),
+            text)
+        .at(near.gap().where());
+  }
+}

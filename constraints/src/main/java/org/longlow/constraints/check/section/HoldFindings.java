@@ -1,0 +1,292 @@
+package org.longlow.constraints.check.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.machine.section.GasLaw;
+import org.longlow.constraints.machine.section.SectionForces;
+import org.longlow.constraints.machine.section.SectionForces.Most;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
+
+/** What a hand needs to open and shut a section, and what holds it open and shut without one. */
+final class HoldFindings {
+
+  /** The most a hand needs on the way. */
+  static final FindingKind HAND_FORCE = kind("hand-force");
+
+  /** Whether it stays open. */
+  static final FindingKind STAYS_OPEN = kind("stays-open");
+
+  /** What happens when what helps it fails. */
+  static final FindingKind NO_HELP = kind("no-help");
+
+  /** Whether somebody gets out when that has failed. */
+  static final FindingKind WAY_OUT = kind("way-out");
+
+  /** What holds it shut. */
+  static final FindingKind SHUT = kind("shut");
+
+  private static final Basis STATICS =
+      Basis.model(
+          "statics of the parts that move, level road, hinges without friction; gas springs as"
+              + " straight lines");
+
+  private static final Basis SHARES =
+      Basis.practice(
+          "gas springs: a tenth of the force lost over the years, common practice, from memory;"
+              + " −10 to 40 °C, judgement; force goes with absolute temperature");
+
+  private final Layout layout;
+  private final Places places;
+
+  HoldFindings(Layout layout, Places places) {
+    this.layout = layout;
+    this.places = places;
+  }
+
+  private static FindingKind kind(String word) {
+    return new FindingKind(word, FindingGroup.OPENING, Rests.ON_MASSES);
+  }
+
+  List<Finding> of(Opener opener) {
+    List<Finding> findings = new ArrayList<>();
+    findings.add(handForce(opener));
+    findings.add(staysOpen(opener));
+    boolean gas = !opener.opens().gasSprings().isEmpty();
+    if (gas || !opener.opens().drive().isEmpty()) {
+      findings.add(noHelp(opener));
+    }
+    if (opener.opens().wayOut()) {
+      findings.add(wayOut(opener));
+    }
+    if (opener.opens().isHelped() || !opener.opens().catches().isEmpty()) {
+      findings.add(shut(opener));
+    }
+    return findings;
+  }
+
+  private Finding handForce(Opener o) {
+    SectionForces forces = o.forces();
+    double to = o.held(places);
+    Most up = forces.mostToOpen(to, GasLaw.COLD_AND_WORN, o.grip());
+    Most down = forces.mostToShut(to, GasLaw.HOT, o.grip());
+    boolean heavy = up.value() >= down.value();
+    Most most = heavy ? up : down;
+    double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
+    Words need =
+        Words.of(
+            "Section " + o.name() + ": to open it a hand " + o.gripWords() + " needs ",
+            force(up),
+            ", to shut it ",
+            force(down),
+            "; at most ",
+            Say.newton(limit),
+            " are asked. ");
+    Words text =
+        most.value() > limit
+            ? Words.of(
+                need,
+                heavy
+                    ? lighter(o, up, limit)
+                    : "Take weaker gas springs, or move" + " their ends nearer to the hinge.")
+            : Words.of(need, byItself(forces, to));
+    return finding(
+            HAND_FORCE,
+            o,
+            Figures.atMost(Math.max(0, most.value()), limit, FigureUnit.NEWTON),
+            text)
+        .openBy(most.opening())
+        .at(o.motion().at(most.opening()).apply(o.grip()));
+  }
+
+  private static Words force(Most most) {
+    return most.value() > 0
+        ? Words.of(Say.newton(most.value()), " (most at ", Say.percent(most.opening()), " open)")
+        : Words.of("nothing");
+  }
+
+  /** What makes it lighter: gas springs scaled so far that the hand needs what is asked. */
+  private static Words lighter(Opener o, Most up, double limit) {
+    SectionForces forces = o.forces();
+    double all = forces.opening(up.opening(), GasLaw.COLD_AND_WORN);
+    double gas = all - forces.opening(up.opening(), GasLaw.DEAD);
+    double lacking = -all * (1 - limit / up.value());
+    return gas > 0
+        ? Say.format(
+            "Take gas springs some %.1f times as strong, or move their ends farther from the hinge.",
+            Math.ceil(10 * (1 + lacking / gas)) / 10)
+        : Words.of(
+            "Let gas springs or a counterweight help, make it lighter, or take hold farther from"
+                + " the hinge.");
+  }
+
+  private static Words byItself(SectionForces forces, double to) {
+    Optional<Double> from = forces.turnsOver(to, 1);
+    if (from.isEmpty()) {
+      return Words.of("It does not go up by itself.");
+    }
+    return from.get() > 0
+        ? Words.of("It goes on by itself from ", Say.percent(from.get()), " open.")
+        : Words.of("It opens by itself from shut on.");
+  }
+
+  private Finding staysOpen(Opener o) {
+    double to = o.held(places);
+    double holds = -o.forces().handN(to, GasLaw.COLD_AND_WORN, o.grip());
+    Words begin = Words.of("Section " + o.name() + ", held ", Say.percent(to), " open, ");
+    Words text =
+        holds >= 0
+            ? Words.of(
+                begin,
+                "stays there, pressed on with ",
+                Say.newton(holds),
+                " "
+                    + o.gripWords()
+                    + (o.opens().gasSprings().isEmpty() ? "." : ", gas springs cold and worn."))
+            : Words.of(
+                begin,
+                "falls shut: ",
+                Say.newton(-holds),
+                " "
+                    + o.gripWords()
+                    + " are lacking"
+                    + (o.opens().isHelped()
+                        ? ". Take more help, open it farther, or fit a prop that cannot slip."
+                        : ". Fit a prop that cannot slip, or gas springs."));
+    Finding f =
+        finding(STAYS_OPEN, o, Figures.atLeast(holds, 0, FigureUnit.NEWTON), text)
+            .openBy(to)
+            .at(o.motion().at(to).apply(o.grip()));
+    // with a prop, which is on no drawing, it is well
+    return f.verdict() == Verdict.FAIL && !o.opens().isHelped()
+        ? f.withVerdict(Verdict.CAUTION)
+        : f;
+  }
+
+  private Finding noHelp(Opener o) {
+    double to = o.held(places);
+    SectionForces forces = o.forces();
+    double falls = forces.handN(to, GasLaw.DEAD, o.grip());
+    PointMm centre = forces.centre();
+    double drop = forces.down().dot(centre.minus(forces.motion().at(to).apply(centre)));
+    String drive = o.opens().drive();
+    String what =
+        drive.isEmpty()
+            ? "its gas springs dead"
+            : "the power of "
+                + drive
+                + " gone"
+                + (o.opens().gasSprings().isEmpty() ? "" : " and its gas springs dead");
+    Words text =
+        falls > 0
+            ? Words.of(
+                "With " + what + ", section " + o.name() + " falls shut from where it is held, ",
+                Say.newton(falls),
+                " " + o.gripWords() + "; its ",
+                Say.kg(forces.massKg()),
+                " come down ",
+                Say.mm(drop),
+                " on whatever is in the gap: have a prop for hands and heads, and a way to open it"
+                    + " by hand from both sides.")
+            : Words.of(
+                "With "
+                    + what
+                    + ", section "
+                    + o.name()
+                    + " stays open by its weight"
+                    + (drive.isEmpty() ? "." : "; see that it can be moved by hand."));
+    Verdict verdict = falls > 0 || !drive.isEmpty() ? Verdict.CAUTION : Verdict.PASS;
+    return finding(NO_HELP, o, Figures.only(Math.max(0, falls), FigureUnit.NEWTON), text)
+        .withVerdict(verdict)
+        .openBy(to);
+  }
+
+  private Finding wayOut(Opener o) {
+    Most most = o.forces().mostToOpen(o.held(places), GasLaw.DEAD, o.grip());
+    double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
+    Words text =
+        Words.of(
+            "Somebody gets out through section "
+                + o.name()
+                + ": with all that helps it dead, a"
+                + " hand "
+                + o.gripWords()
+                + " needs ",
+            force(most),
+            "; at most ",
+            Say.newton(limit),
+            most.value() > limit
+                ? " are asked. Make it lighter, let a counterweight help, or give another way out."
+                : " are asked. See that it opens from inside, without power, with the machine on its"
+                    + " side too.");
+    return finding(
+            WAY_OUT, o, Figures.atMost(Math.max(0, most.value()), limit, FigureUnit.NEWTON), text)
+        .openBy(most.opening());
+  }
+
+  private Finding shut(Opener o) {
+    double pushes = -o.forces().handN(0, GasLaw.HOT, o.grip());
+    boolean caught = !o.opens().catches().isEmpty();
+    Words text;
+    if (pushes > 0) {
+      text =
+          Words.of(
+              "Shut, section " + o.name() + " is pushed open with ",
+              Say.newton(pushes),
+              " "
+                  + o.gripWords()
+                  + (caught
+                      ? "; its catch holds that."
+                      : ", and nothing is said to hold it: fit a catch, or move an end of the gas"
+                          + " springs so that they pull it shut."));
+    } else {
+      text =
+          Words.of(
+              "Shut, section " + o.name() + " lies there with ",
+              Say.newton(-pushes),
+              " "
+                  + o.gripWords()
+                  + (caught
+                      ? "; its catch holds it besides."
+                      : ", and nothing else is said to hold it: bumps and wind under its edge are"
+                          + " more than that, so fit a catch."));
+    }
+    Verdict verdict = caught ? Verdict.PASS : pushes > 0 ? Verdict.FAIL : Verdict.CAUTION;
+    return finding(SHUT, o, Figures.only(pushes, FigureUnit.NEWTON), text).withVerdict(verdict);
+  }
+
+  private Finding finding(FindingKind kind, Opener o, Figures figures, Words text) {
+    List<Basis> basis = new ArrayList<>();
+    if (kind == HAND_FORCE || kind == WAY_OUT) {
+      basis.add(Sources.of(layout, Demands.Key.HAND_FORCE));
+    }
+    basis.add(STATICS);
+    if (!o.opens().gasSprings().isEmpty()) {
+      basis.add(SHARES);
+    }
+    return Finding.held(
+            kind,
+            new About(o.name(), o.parts(), Optional.empty(), List.of(o.name())),
+            kind == SHUT ? Optional.empty() : Optional.of(Condition.open(o.name())),
+            figures,
+            basis,
+            text)
+        .at(o.grip());
+  }
+}

@@ -1,0 +1,251 @@
+package org.longlow.constraints.check.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.section.LineWays.Way;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Line;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.line.LinePath;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Names;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
+
+/** Whether cables, hoses and looms are long enough in every state, and how sharply they bend. */
+public final class LineFindings {
+
+  /** How long a line must be. */
+  static final FindingKind LINE = new FindingKind("line", FindingGroup.GAPS, Rests.ON_DRAWING);
+
+  /** How sharply it bends. */
+  static final FindingKind BEND = new FindingKind("bend", FindingGroup.GAPS, Rests.ON_DRAWING);
+
+  private static final Basis HOW =
+      Basis.model(
+          "a thin rod through its points (natural spline), wheels, steering to both locks and"
+              + " sections moved");
+
+  /** Balls so far apart are no more than 1 mm farther from what is 40 mm off than the line, mm. */
+  private static final double BALLS_MM = 15;
+
+  private LineFindings() {}
+
+  public static List<Finding> of(
+      Layout layout, Wheels wheels, Places drawn, List<Standing> standings) {
+    if (layout.lines().isEmpty()) {
+      return List.of();
+    }
+    LineWays ways = new LineWays(layout, wheels, drawn, standings);
+    List<Finding> findings = new ArrayList<>();
+    layout
+        .lines()
+        .forEach(
+            (name, line) -> {
+              Extremes found = new Extremes();
+              ways.each(line, found::see);
+              findings.add(length(layout, drawn, name, line, found));
+              findings.add(bend(drawn, name, line, found));
+            });
+    return findings;
+  }
+
+  /** Returns the bodies of lines as drawn, as balls along them. */
+  public static List<Solid> bodies(Layout layout, Wheels wheels, Places drawn) {
+    LineWays ways = new LineWays(layout, wheels, drawn, List.of());
+    List<Solid> bodies = new ArrayList<>();
+    layout
+        .lines()
+        .forEach(
+            (name, line) -> {
+              double radius = drawn.value(line.diameter()) / 2;
+              List<Prism> balls = new ArrayList<>();
+              for (double[] p : ways.drawn(line).evenly(BALLS_MM)) {
+                balls.add(Prism.ball(new PointMm(p[0], p[2]), p[1], radius));
+              }
+              bodies.add(new Solid(name, balls));
+            });
+    return bodies;
+  }
+
+  /** What is worst of all states. */
+  private static final class Extremes {
+
+    /** What differs by less is alike, so that of two like states the first is told, mm. */
+    private static final double ALIKE_MM = 1e-6;
+
+    private Way longest;
+    private double mostMm = Double.NEGATIVE_INFINITY;
+    private double leastMm = Double.POSITIVE_INFINITY;
+    private Way bent;
+    private LinePath.Bend tightest;
+
+    void see(Way way) {
+      double length = way.path().lengthMm();
+      if (length > mostMm + ALIKE_MM) {
+        mostMm = length;
+        longest = way;
+      }
+      leastMm = Math.min(leastMm, length);
+      LinePath.Bend bend = way.path().tightest();
+      if (tightest == null || bend.radiusMm() < tightest.radiusMm() - ALIKE_MM) {
+        tightest = bend;
+        bent = way;
+      }
+    }
+  }
+
+  private static Finding length(
+      Layout layout, Places drawn, String name, Line line, Extremes found) {
+    double slack = drawn.value(layout.demands().limit(Demands.Key.LINE_SLACK));
+    Words way =
+        Words.of(
+            "The way of " + name + " is ",
+            Say.mm(found.leastMm),
+            " to ",
+            Say.mm(found.mostMm),
+            " long",
+            found.mostMm - found.leastMm > Extremes.ALIKE_MM
+                ? Words.of(" (most", state(found.longest), ")")
+                : "");
+    Finding f;
+    if (line.length().isEmpty()) {
+      f =
+          new Finding(
+              LINE,
+              About.thing(name, name),
+              Optional.of(found.longest.condition()),
+              Verdict.CAUTION,
+              Figures.only(found.mostMm, FigureUnit.MM),
+              List.of(Sources.of(layout, Demands.Key.LINE_SLACK), HOW),
+              Words.of(
+                  way,
+                  "; cut it to at least ",
+                  Words.atLeast(found.mostMm + slack),
+                  " and say so."));
+    } else {
+      double cut = drawn.value(line.length().get());
+      Figures figures = Figures.atLeast(cut - found.mostMm, slack, FigureUnit.MM);
+      f =
+          Finding.held(
+              LINE,
+              About.thing(name, name),
+              Optional.of(found.longest.condition()),
+              figures,
+              List.of(Sources.of(layout, Demands.Key.LINE_SLACK), HOW),
+              Words.of(
+                  way,
+                  "; cut to ",
+                  Say.mm(cut),
+                  figures.margin() >= 0
+                      ? Words.of(
+                          " it has ",
+                          Say.mm(cut - found.mostMm),
+                          " to spare, and up to ",
+                          Say.mm(cut - found.leastMm),
+                          " hang loose: tie those away from wheels, chain and heat.")
+                      : Words.of(
+                          cut < found.mostMm ? " it is torn: " : " it is tight: ",
+                          "make it ",
+                          Words.atLeast(-figures.margin()),
+                          " longer, or lead it nearer to what it turns about.")));
+    }
+    return placed(f, found.longest, middle(found.longest.path()));
+  }
+
+  private static Finding bend(Places drawn, String name, Line line, Extremes found) {
+    double diameter = drawn.value(line.diameter());
+    double limit = line.bend().map(drawn::value).orElse(usual(line.kind()) * diameter);
+    double radius = found.tightest.radiusMm();
+    Basis basis =
+        line.bend().isPresent()
+            ? Basis.ownDemand("this layout's own least radius of " + name)
+            : Basis.practice(
+                "common practice, from memory: along the middle of a "
+                    + Names.word(line.kind())
+                    + " at least "
+                    + Say.number(usual(line.kind()))
+                    + " times its diameter");
+    if (Double.isInfinite(radius)) {
+      return new Finding(
+          BEND,
+          About.thing(name, name),
+          Optional.empty(),
+          Verdict.PASS,
+          Figures.only(0, FigureUnit.NONE),
+          List.of(basis, HOW),
+          Words.of("The way of " + name + " is straight."));
+    }
+    Figures figures = Figures.atLeast(radius, limit, FigureUnit.MM);
+    Finding f =
+        Finding.held(
+            BEND,
+            About.thing(name, name),
+            Optional.of(found.bent.condition()),
+            figures,
+            List.of(basis, HOW),
+            Words.of(
+                "Where it is sharpest",
+                state(found.bent),
+                ", " + name + " bends to a radius of ",
+                Say.mm(radius),
+                "; at least ",
+                Say.mm(limit),
+                figures.margin() >= 0
+                    ? " are asked. What is slack bends more there."
+                    : " are asked: set its points farther apart, or in an easier curve."));
+    return placed(f, found.bent, found.tightest.at());
+  }
+
+  /** How many diameters the middle of a line bends to: common practice, from memory. */
+  private static double usual(Line.Kind kind) {
+    return switch (kind) {
+      case CABLE -> 12;
+      case HOSE -> 6;
+      case LOOM -> 4;
+    };
+  }
+
+  private static double[] middle(LinePath path) {
+    List<double[]> points = path.evenly(BALLS_MM);
+    return points.get(points.size() / 2);
+  }
+
+  private static Finding placed(Finding f, Way way, double[] at) {
+    Finding there = f.at(new PointMm(at[0], at[2]), at[1]);
+    return way.condition().kind() == Stance.Kind.OPEN ? there.openBy(way.opening()) : there;
+  }
+
+  private static Words state(Way way) {
+    if (way.condition().kind() == Stance.Kind.OPEN) {
+      return Words.of(
+          ", section " + way.condition().stance().section() + " ",
+          Say.percent(way.opening()),
+          " open");
+    }
+    if (way.turnRad() == 0) {
+      return Words.of(", steering straight");
+    }
+    return Words.of(
+        ", steering ",
+        Say.deg(Math.toDegrees(Math.abs(way.turnRad()))),
+        way.turnRad() > 0 ? " to the left" : " to the right");
+  }
+}

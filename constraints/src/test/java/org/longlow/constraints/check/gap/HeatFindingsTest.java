@@ -1,0 +1,96 @@
+package org.longlow.constraints.check.gap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.study.TestMachine;
+
+/** A hot box over something that heat spoils, so far apart as it is drawn. */
+class HeatFindingsTest {
+
+  /**
+   * A box of 40 mm, hot, far over the machine, with something of a kind so far below it.
+   *
+   * @param side 1 left, -1 right
+   */
+  private static TestMachine apart(String kind, double mm, int side) {
+    String box = "'outline': {'points': [[0, 0], [40, 0], [40, 40], [0, 40]]}";
+    String across = side > 0 ? "'left': 90, 'right': -50" : "'left': -50, 'right': 90";
+    return TestMachine.runabout()
+        .pin("stove", 700, 2000)
+        .pin("below", 700, 2000 - 40 - mm)
+        .with(
+            "parts",
+            "stove",
+            "{'kind': 'box', 'frame': 'stove', 'hot': true, 'mass': 1, "
+                + box
+                + ", "
+                + across
+                + "}")
+        .with(
+            "parts",
+            "spoilt",
+            "{'kind': '"
+                + kind
+                + "', 'frame': 'below', 'mass': 1, "
+                + (kind.equals("cowl") ? "'thickness': 3, " : "")
+                + box
+                + ", "
+                + across
+                + "}");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "tank, 99, 100, CAUTION", "tank, 101, 100,",
+    "battery, 49, 50, CAUTION", "battery, 51, 50,",
+    "cowl, 74, 75, CAUTION", "cowl, 76, 75,",
+    "box, 30, 75,"
+  })
+  void eachHasItsOpenDistance(String kind, double mm, double limit, Verdict verdict) {
+    for (int side : new int[] {1, -1}) {
+      var found = apart(kind, mm, side).finding("heat.stove.spoilt");
+      if (verdict == null) {
+        assertThat(found).isEmpty();
+      } else {
+        assertThat(found.orElseThrow().verdict()).isEqualTo(verdict);
+        assertThat(found.orElseThrow().value()).isCloseTo(mm, within(1e-6));
+        assertThat(found.orElseThrow().limit()).isEqualTo(limit);
+      }
+    }
+  }
+
+  @Test
+  void whatTheLayoutAsksItselfFails() {
+    TestMachine machine = apart("tank", 90, 1).with("demands", "openHeatFuel", "'90.5 mm'");
+    assertThat(machine.verdict("heat.stove.spoilt")).isEqualTo(Verdict.FAIL);
+    machine.with("demands", "openHeatFuel", "'90 mm'");
+    assertThat(machine.finding("heat.stove.spoilt").map(Finding::verdict))
+        .isNotEqualTo(java.util.Optional.of(Verdict.FAIL));
+  }
+
+  @Test
+  void aShieldedGapHasALimitOfItsOwn() {
+    TestMachine machine =
+        apart("tank", 50, 1)
+            .with("limits", "shield", "{'limit': 'gap', 'parts': ['stove', 'spoilt'], 'from': 40}");
+    assertThat(machine.finding("heat.stove.spoilt")).isEmpty();
+    assertThat(machine.verdict("heat")).isEqualTo(Verdict.PASS);
+  }
+
+  /** An engine burns skin, and nothing else is asked to keep so far from it. */
+  @Test
+  void anEngineIsKeptFromPeopleOnly() {
+    assertThat(TestMachine.asFiled("tourer").findings())
+        .filteredOn(f -> f.id().startsWith("heat.engine"))
+        .allMatch(f -> f.who().isPresent() && f.stance().isPresent());
+    assertThat(TestMachine.asFiled("runabout").findings())
+        .as("nothing burns on it")
+        .noneMatch(f -> f.id().startsWith("heat."));
+  }
+}

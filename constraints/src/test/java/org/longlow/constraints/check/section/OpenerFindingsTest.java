@@ -1,0 +1,257 @@
+package org.longlow.constraints.check.section;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * A lid on a hinge, held by gas springs and a catch, on both sides of each limit. Figures are
+ * worked out again with levers: the mass of the lid, where its centre is, the sine rule for a gas
+ * spring.
+ */
+class OpenerFindingsTest {
+
+  private static final double G = 9.80665;
+
+  /** The hinge of the lid of the tourer. */
+  private static final PointMm HINGE = new PointMm(-560, 950);
+
+  /** What is as far from the hinge and level with it. */
+  private static TestMachine grip(TestMachine machine) {
+    return machine.pin("lift", -260, 950).field("sections", "lid", "grip", "'lift'");
+  }
+
+  private static TestMachine lid() {
+    return grip(TestMachine.tourer());
+  }
+
+  private static TestMachine sprung(String force) {
+    return lid()
+        .pin("foot", -520, 790)
+        .pin("eye", -450, 945)
+        .field(
+            "sections",
+            "lid",
+            "gasSprings",
+            "[{'frame': 'foot', 'section': 'eye', 'force': '"
+                + force
+                + "', 'length': '260 mm', 'stroke': '100 mm'}]");
+  }
+
+  private static Finding of(TestMachine machine, String id) {
+    return machine.finding(id).orElseThrow();
+  }
+
+  @Test
+  void aLidOfWhichNothingIsSaidHasNoSuchFinding() {
+    assertThat(TestMachine.tourer().findings())
+        .noneMatch(f -> f.id().startsWith("hand-force") || f.id().startsWith("stays-open"));
+  }
+
+  /** By the lever of weight and hand, where the lid is shut and its weight farthest out. */
+  @Test
+  void aHandLiftsItsWeightByLevers() {
+    TestMachine machine = lid();
+    PartShape lid = machine.study().shapes().get("lid");
+    Finding f = of(machine, "hand-force.lid");
+    double most = 0;
+    for (int deg = 0; deg <= 80; deg++) {
+      PointMm arm = lid.centre().minus(HINGE).turned(Math.toRadians(deg));
+      most = Math.max(most, lid.massKg() * G * arm.x() / 300);
+    }
+    assertThat(f.value()).isCloseTo(most, within(0.02 * most));
+    assertThat(f.limit()).isEqualTo(60);
+    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(f.text()).contains("It does not go up by itself.");
+  }
+
+  @Test
+  void whatIsHeavierThanAHandMayLiftFails() {
+    double needs = of(lid(), "hand-force.lid").value();
+    assertThat(
+            lid()
+                .with("demands", "handForce", Double.toString(needs + 0.01))
+                .verdict("hand-force.lid"))
+        .isEqualTo(Verdict.PASS);
+    Finding over =
+        of(lid().with("demands", "handForce", Double.toString(needs - 0.01)), "hand-force.lid");
+    assertThat(over.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(over.text()).contains("Let gas springs or a counterweight help");
+    // done as it says: less to lift
+    assertThat(
+            lid()
+                .part("lid", "mass", "'1 kg'")
+                .with("demands", "handForce", Double.toString(needs - 0.01))
+                .verdict("hand-force.lid"))
+        .isEqualTo(Verdict.PASS);
+  }
+
+  /** By the lever of the spring's line about the hinge: the area of a triangle over its base. */
+  @Test
+  void aGasSpringHoldsItByLevers() {
+    Finding f = of(sprung("100 N"), "stays-open.lid");
+    PointMm foot = new PointMm(-520, 790).minus(HINGE);
+    PointMm eye = new PointMm(-450, 945).minus(HINGE).turned(Math.toRadians(80));
+    double length = eye.distance(foot);
+    double push = 100 * (1 + 0.3 * (260 - length) / 100) * 0.9 * 263.15 / 293.15;
+    double arm = foot.cross(eye) / length;
+    PartShape lid = sprung("100 N").study().shapes().get("lid");
+    PointMm centre = lid.centre().minus(HINGE).turned(Math.toRadians(80));
+    double level = (push * arm - lid.massKg() * G * centre.x()) / 300;
+    // the road slopes by the sag of the empty machine, less than a degree
+    assertThat(f.value()).isCloseTo(level, within(0.3));
+    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+  }
+
+  @Test
+  void tooWeakASpringLetsItFall() {
+    Finding weak = of(sprung("1 N"), "stays-open.lid");
+    assertThat(weak.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(weak.text()).contains("falls shut").contains("Take more help");
+    // without any help it is propped
+    assertThat(lid().verdict("stays-open.lid")).isEqualTo(Verdict.CAUTION);
+    assertThat(lid().finding("no-help.lid")).isEmpty();
+  }
+
+  @Test
+  void deadSpringsAreTold() {
+    Finding dead = of(sprung("100 N"), "no-help.lid");
+    assertThat(dead.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(dead.value()).isCloseTo(-of(lid(), "stays-open.lid").value(), within(1e-9));
+    Finding power = of(lid().field("sections", "lid", "drive", "'hoist'"), "no-help.lid");
+    assertThat(power.text()).contains("the power of hoist gone");
+  }
+
+  @Test
+  void aWayOutIsLiftedWithoutHelp() {
+    TestMachine out = sprung("100 N").field("sections", "lid", "wayOut", "true");
+    Finding f = of(out, "way-out.lid");
+    assertThat(f.value()).isCloseTo(of(lid(), "hand-force.lid").value(), within(1e-9));
+    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    double over = f.value() - 0.01;
+    assertThat(out.with("demands", "handForce", Double.toString(over)).verdict("way-out.lid"))
+        .isEqualTo(Verdict.FAIL);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"270, 100, PASS", "170, 100, FAIL", "330, 100, FAIL", "270, 40, FAIL"})
+  void aGasSpringIsAsLongAsItsWay(double length, double stroke, Verdict verdict) {
+    TestMachine machine =
+        sprung("50 N")
+            .field(
+                "sections",
+                "lid",
+                "gasSprings",
+                "[{'frame': 'foot', 'section': 'eye', 'force': 50, 'length': "
+                    + length
+                    + ", 'stroke': "
+                    + stroke / (length < 200 ? 2 : 1)
+                    + "}]");
+    Finding f = of(machine, "gas-spring.lid.1");
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    if (stroke < 50) {
+      assertThat(f.text()).contains("with a stroke of at least");
+    }
+  }
+
+  private static TestMachine caught(String depth, double ahead, String more) {
+    return sprung("200 N")
+        .pin("jaw", -290, 820)
+        .pin("striker", -290 + ahead, 820)
+        .field(
+            "sections",
+            "lid",
+            "catches",
+            "[{'jaw': 'jaw', 'striker': 'striker', 'depth': '"
+                + depth
+                + "', 'play': '3 mm'"
+                + more
+                + "}]");
+  }
+
+  @Test
+  void aCatchEngagesByWhatItsPlayLeaves() {
+    Finding f = of(caught("9 mm", 2, ", 'spring': 12"), "catch.lid.1");
+    assertThat(f.value()).isCloseTo(4, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(caught("9 mm", -2, ", 'spring': 12").verdict("catch.lid.1")).isEqualTo(Verdict.PASS);
+    assertThat(caught("9 mm", 2.01, ", 'spring': 12").verdict("catch.lid.1"))
+        .isEqualTo(Verdict.FAIL);
+    // nothing keeps its jaw shut
+    assertThat(caught("9 mm", 2, "").verdict("catch.lid.1")).isEqualTo(Verdict.CAUTION);
+  }
+
+  @Test
+  void aPushedLidNeedsACatch() {
+    assertThat(sprung("200 N").verdict("shut.lid")).isEqualTo(Verdict.FAIL);
+    assertThat(caught("9 mm", 0, "").verdict("shut.lid")).isEqualTo(Verdict.PASS);
+    assertThat(sprung("1 N").verdict("shut.lid")).isEqualTo(Verdict.CAUTION);
+  }
+
+  /** The load of the jaw by levers: what pushes at the grip, 300 mm from the hinge. */
+  @Test
+  void aReleaseIsPulledAgainstSpringAndFriction() {
+    TestMachine machine = caught("9 mm", 0, ", 'spring': 12, 'pull': 500");
+    double jaw = new PointMm(-290, 820).distance(HINGE);
+    double load = of(machine, "shut.lid").value() * 300 / jaw;
+    Finding f = of(machine, "release.lid.1");
+    assertThat(f.limit()).isCloseTo(12 + 0.3 * load, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    String less = ", 'spring': 12, 'pull': " + (f.limit() - 0.01);
+    assertThat(caught("9 mm", 0, less).verdict("release.lid.1")).isEqualTo(Verdict.FAIL);
+  }
+
+  /** Two lids on one drive: what one grips on the other goes away from it as both open. */
+  @Test
+  void aCatchBetweenTwoOfOneDriveIsHeldOverTheirWay() {
+    TestMachine apart = two("");
+    assertThat(of(apart, "catch.lid.1").value()).isCloseTo(6, within(1e-9));
+    TestMachine together = two("'hoist'");
+    PointMm jaw = new PointMm(-290, 820);
+    PointMm one = jaw.turnedAbout(HINGE, Math.toRadians(80));
+    PointMm other = jaw.turnedAbout(new PointMm(-560, 940), Math.toRadians(80));
+    Finding f = of(together, "catch.lid.1");
+    assertThat(f.value()).isCloseTo(9 - 3 - one.distance(other), within(1e-6));
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).contains("driven together with bin");
+  }
+
+  private static TestMachine two(String drive) {
+    String driven = drive.isEmpty() ? "" : ", 'drive': " + drive;
+    TestMachine machine =
+        caught("9 mm", 0, ", 'spring': 12")
+            .pin("low", -560, 940)
+            .with(
+                "sections",
+                "bin",
+                "{'parts': ['boot'], 'pivot': 'low', 'angle': '80 deg'" + driven + "}")
+            .with("pins", "striker", "{'at': [-290, 820], 'nailed': true, 'with': 'bin'}");
+    return drive.isEmpty() ? machine : machine.field("sections", "lid", "drive", drive);
+  }
+
+  @Test
+  void aStrikerOnTheSameSectionHoldsNothing() {
+    TestMachine machine =
+        caught("9 mm", 0, ", 'spring': 12")
+            .with("pins", "striker", "{'at': [-290, 820], 'nailed': true, 'with': 'lid'}");
+    assertThat(machine.verdict("catch.lid.1")).isEqualTo(Verdict.FAIL);
+    assertThat(of(machine, "catch.lid.1").text()).contains("holds nothing");
+  }
+
+  @Test
+  void aMachineOfTwoWheelsGivesFiguresOrNone() {
+    List<Finding> all = sprung("100 N").field("sections", "lid", "angle", "'0 deg'").findings();
+    assertThat(all)
+        .filteredOn(f -> f.about().words().startsWith("lid"))
+        .noneMatch(f -> f.text().contains("NaN") || f.text().contains("Infinity"));
+  }
+}
