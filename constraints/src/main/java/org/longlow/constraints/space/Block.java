@@ -1,5 +1,7 @@
 package org.longlow.constraints.space;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
@@ -34,6 +36,16 @@ public final class Block extends Piece {
   @Override
   Piece of(double[] numbers) {
     return new Block(numbers);
+  }
+
+  @Override
+  public List<double[]> corners() {
+    List<double[]> all = new ArrayList<>();
+    for (int i = 0; i < corners; i += 2) {
+      all.add(new double[] {numbers[i], numbers[corners], numbers[i + 1]});
+      all.add(new double[] {numbers[i], numbers[corners + 1], numbers[i + 1]});
+    }
+    return all;
   }
 
   @Override

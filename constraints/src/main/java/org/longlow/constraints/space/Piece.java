@@ -1,6 +1,7 @@
 package org.longlow.constraints.space;
 
 import java.util.Arrays;
+import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 
 /**
@@ -62,6 +63,36 @@ public abstract class Piece implements Convex {
       box = known;
     }
     return known;
+  }
+
+  /**
+   * Returns points whose hull holds it: its own corners, or, of what is round, corners about it
+   * that stand out by no more than 8 % of its radius.
+   */
+  public abstract List<double[]> corners();
+
+  /** Corners about a circle: this many, half a percent of the radius outside of it. */
+  private static final int ROUND = 32;
+
+  /**
+   * Adds corners about a circle.
+   *
+   * @param a a direction in its plane, a unit vector
+   * @param b the direction square to that
+   */
+  static void addCircle(
+      List<double[]> to, double[] centre, double[] a, double[] b, double radiusMm) {
+    double out = radiusMm / Math.cos(Math.PI / ROUND);
+    for (int i = 0; i < ROUND; i++) {
+      double c = out * Math.cos(2 * Math.PI * i / ROUND);
+      double s = out * Math.sin(2 * Math.PI * i / ROUND);
+      to.add(
+          new double[] {
+            centre[0] + c * a[0] + s * b[0],
+            centre[1] + c * a[1] + s * b[1],
+            centre[2] + c * a[2] + s * b[2]
+          });
+    }
   }
 
   /** Returns it moved in the elevation. */

@@ -1,5 +1,7 @@
 package org.longlow.constraints.space;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
@@ -63,6 +65,28 @@ public final class Rod extends Piece {
   Piece of(double[] n) {
     return new Rod(
         new PointMm(n[0], n[1]), new PointMm(n[2], n[3]), n[4], n[5], n[6] > 0.5, n[7] > 0.5);
+  }
+
+  @Override
+  public List<double[]> corners() {
+    List<double[]> all = new ArrayList<>();
+    addEnd(all, from, roundFrom, -1);
+    addEnd(all, to, roundTo, 1);
+    return all;
+  }
+
+  /** A round end is held by the eight-sided outline about it. */
+  private void addEnd(List<double[]> all, PointMm end, boolean round, int way) {
+    double[] across = {0, 1, 0};
+    double[] square = {-along.z(), 0, along.x()};
+    double narrow = radius * (Math.sqrt(2) - 1);
+    double[][] rings =
+        round ? new double[][] {{narrow, radius}, {radius, narrow}} : new double[][] {{0, radius}};
+    for (double[] ring : rings) {
+      double on = way * ring[0];
+      double[] middle = {end.x() + on * along.x(), y, end.z() + on * along.z()};
+      addCircle(all, middle, across, square, ring[1]);
+    }
   }
 
   @Override
