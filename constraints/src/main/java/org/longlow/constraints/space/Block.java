@@ -1,6 +1,5 @@
 package org.longlow.constraints.space;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
@@ -39,13 +38,16 @@ public final class Block extends Piece {
   }
 
   @Override
-  public List<double[]> corners() {
-    List<double[]> all = new ArrayList<>();
-    for (int i = 0; i < corners; i += 2) {
-      all.add(new double[] {numbers[i], numbers[corners], numbers[i + 1]});
-      all.add(new double[] {numbers[i], numbers[corners + 1], numbers[i + 1]});
+  public List<double[][]> rings() {
+    return List.of(ring(numbers[corners]), ring(numbers[corners + 1]));
+  }
+
+  private double[][] ring(double y) {
+    double[][] ring = new double[corners / 2][];
+    for (int i = 0; i < ring.length; i++) {
+      ring[i] = new double[] {numbers[2 * i], y, numbers[2 * i + 1]};
     }
-    return all;
+    return ring;
   }
 
   @Override

@@ -48,10 +48,10 @@ public final class Hull extends Piece {
   }
 
   @Override
-  public List<double[]> corners() {
-    List<double[]> all = new ArrayList<>();
+  public List<double[][]> rings() {
+    List<double[][]> all = new ArrayList<>();
     for (int i = 0; i < numbers.length; i += 3) {
-      all.add(Arrays.copyOfRange(numbers, i, i + 3));
+      all.add(new double[][] {Arrays.copyOfRange(numbers, i, i + 3)});
     }
     return all;
   }

@@ -75,11 +75,11 @@ public final class Rings extends Piece {
   }
 
   @Override
-  public List<double[]> corners() {
-    List<double[]> all = new ArrayList<>();
+  public List<double[][]> rings() {
+    List<double[][]> all = new ArrayList<>();
     for (int k = 0; k < y.length; k++) {
       double[] middle = {centre.x(), y[k], centre.z()};
-      addCircle(all, middle, new double[] {1, 0, 0}, new double[] {0, 0, 1}, radius[k]);
+      all.add(ring(middle, new double[] {1, 0, 0}, new double[] {0, 0, 1}, radius[k]));
     }
     return all;
   }

@@ -68,25 +68,25 @@ public final class Rod extends Piece {
   }
 
   @Override
-  public List<double[]> corners() {
-    List<double[]> all = new ArrayList<>();
-    addEnd(all, from, roundFrom, -1);
-    addEnd(all, to, roundTo, 1);
+  public List<double[][]> rings() {
+    double narrow = radius * (Math.sqrt(2) - 1);
+    List<double[][]> all = new ArrayList<>();
+    // a round end is held by the eight-sided outline about it
+    if (roundFrom) {
+      all.add(ring(from, -radius, narrow));
+    }
+    all.add(ring(from, roundFrom ? -narrow : 0, radius));
+    all.add(ring(to, roundTo ? narrow : 0, radius));
+    if (roundTo) {
+      all.add(ring(to, radius, narrow));
+    }
     return all;
   }
 
-  /** A round end is held by the eight-sided outline about it. */
-  private void addEnd(List<double[]> all, PointMm end, boolean round, int way) {
-    double[] across = {0, 1, 0};
+  private double[][] ring(PointMm end, double on, double radiusMm) {
+    double[] middle = {end.x() + on * along.x(), y, end.z() + on * along.z()};
     double[] square = {-along.z(), 0, along.x()};
-    double narrow = radius * (Math.sqrt(2) - 1);
-    double[][] rings =
-        round ? new double[][] {{narrow, radius}, {radius, narrow}} : new double[][] {{0, radius}};
-    for (double[] ring : rings) {
-      double on = way * ring[0];
-      double[] middle = {end.x() + on * along.x(), y, end.z() + on * along.z()};
-      addCircle(all, middle, across, square, ring[1]);
-    }
+    return ring(middle, new double[] {0, 1, 0}, square, radiusMm);
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.longlow.constraints.space.Piece;
 
 /**
  * A convex body as seen from a point: the convex polygon of its corners, each told by how far it is
@@ -27,28 +28,40 @@ final class Tangents {
   /**
    * Returns how a body is seen.
    *
-   * @param corners ahead, to the side and up of the point, mm: the body is their hull
+   * @param rings of its corners as {@link Piece#rings} tells them, each ahead, to the side and up
+   *     of the point, mm
    */
-  static Tangents of(List<double[]> corners) {
+  static Tangents of(List<double[][]> rings) {
     List<double[]> seen = new ArrayList<>();
-    for (double[] c : corners) {
-      if (c[0] >= NEAREST_MM) {
-        seen.add(new double[] {c[1] / c[0], c[2] / c[0]});
-        continue;
-      }
-      for (double[] d : corners) {
-        if (d[0] > NEAREST_MM) {
-          // where the line between the two comes near enough to the face
-          double share = (NEAREST_MM - c[0]) / (d[0] - c[0]);
-          seen.add(
-              new double[] {
-                (c[1] + share * (d[1] - c[1])) / NEAREST_MM,
-                (c[2] + share * (d[2] - c[2])) / NEAREST_MM
-              });
+    for (int k = 0; k < rings.size(); k++) {
+      double[][] ring = rings.get(k);
+      for (int i = 0; i < ring.length; i++) {
+        double[] c = ring[i];
+        if (c[0] >= NEAREST_MM) {
+          seen.add(new double[] {c[1] / c[0], c[2] / c[0]});
+        }
+        if (ring.length == 1) {
+          rings.subList(k + 1, rings.size()).forEach(other -> addCut(c, other[0], seen));
+        } else {
+          addCut(c, ring[(i + 1) % ring.length], seen);
+          if (k + 1 < rings.size()) {
+            addCut(c, rings.get(k + 1)[i], seen);
+          }
         }
       }
     }
     return new Tangents(hull(seen));
+  }
+
+  /** Adds where an edge comes as near to the face as is looked, if it comes from beyond that. */
+  private static void addCut(double[] c, double[] d, List<double[]> seen) {
+    if (c[0] < NEAREST_MM != d[0] < NEAREST_MM) {
+      double share = (NEAREST_MM - c[0]) / (d[0] - c[0]);
+      seen.add(
+          new double[] {
+            (c[1] + share * (d[1] - c[1])) / NEAREST_MM, (c[2] + share * (d[2] - c[2])) / NEAREST_MM
+          });
+    }
   }
 
   /** Corners of the hull, against the clock (Andrew's chain). */
@@ -86,8 +99,8 @@ final class Tangents {
   }
 
   /**
-   * Returns the first angle to one side at which the body stands somewhere between two elevations;
-   * infinity if it does nowhere.
+   * Returns the first angle to one side at which the body stands somewhere between two elevations,
+   * rad; a right angle if it does nowhere.
    *
    * @param side 1 or -1
    * @param most as far as is looked, less than a right angle, rad
@@ -106,12 +119,13 @@ final class Tangents {
         crossings(side * p[0], p[1], side * q[0], q[1], tangent, sides);
       }
     }
-    return sides.stream()
-        .filter(s -> s >= 0 && s <= end && stands(side * s, tangents))
-        .mapToDouble(Double::doubleValue)
-        .map(Math::atan)
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
+    double first = Double.POSITIVE_INFINITY;
+    for (double s : sides) {
+      if (s >= 0 && s <= end && s < first && stands(side * s, tangents)) {
+        first = s;
+      }
+    }
+    return Math.atan(first);
   }
 
   /** Where an edge crosses the rays of an elevation, which rise as the root of 1 + s². */

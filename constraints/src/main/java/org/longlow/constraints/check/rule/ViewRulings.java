@@ -6,7 +6,8 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Say;
-import org.longlow.constraints.check.rule.LampViews.View;
+import org.longlow.constraints.check.rule.LampView.Seen;
+import org.longlow.constraints.check.rule.LampView.View;
 import org.longlow.constraints.check.rule.Ruling.Outcome;
 import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.FieldOfView;
@@ -18,9 +19,6 @@ import org.longlow.rider.words.Words;
 
 /** From where the lamps of a machine are seen, against one row of the tables. */
 final class ViewRulings {
-
-  /** So much farther than asked it is looked, for the figure to say what is to spare, degrees. */
-  private static final double BEYOND_DEG = 10;
 
   /** A face that lies deeper in another part than this is told, mm; ours, not the law's. */
   private static final double LET_IN_MM = 5;
@@ -49,91 +47,83 @@ final class ViewRulings {
     }
     ViewRulings rulings = new ViewRulings(row, views);
     return LampRulings.parts(lamps).stream()
-        .map(part -> lamps.stream().filter(l -> l.part().equals(part)).map(rulings::seen).toList())
-        .map(each -> each.stream().min(Comparator.comparingDouble(Seen::toSpare)).orElseThrow())
+        .map(part -> lamps.stream().filter(l -> l.part().equals(part)).map(rulings::worst).toList())
+        .map(each -> each.stream().min(Comparator.comparingDouble(Worst::toSpare)).orElseThrow())
         .map(rulings::ruling)
         .toList();
   }
 
-  /** How far a lamp is seen, and what stands before some of its face if not before its centre. */
-  private record Seen(LampItem lamp, View centre, boolean out, double asked, String edgeBy) {
+  /** How far a lamp is seen to the side where less is to spare. */
+  private record Worst(Seen seen, boolean out, double asked) {
+
+    LampItem lamp() {
+      return seen.lamp();
+    }
+
+    View centre() {
+      return seen.centre();
+    }
 
     double angle() {
-      return out ? centre.out() : centre.in();
+      return out ? centre().out() : centre().in();
     }
 
     String by() {
-      return out ? centre.outBy() : centre.inBy();
+      return out ? centre().outBy() : centre().inBy();
     }
 
     double toSpare() {
-      return angle() - asked - (edgeBy.isEmpty() ? 0 : 1e-3);
+      return angle() - asked - (seen.edgeBy().isEmpty() ? 0 : 1e-3);
     }
   }
 
-  private Seen seen(LampItem lamp) {
-    View centre = views.of(lamp, field, 0, 0, BEYOND_DEG);
-    boolean out = centre.out() - field.out() <= centre.in() - field.in();
-    double asked = out ? field.out() : field.in();
-    return new Seen(lamp, centre, out, asked, edgeHiddenBy(lamp));
+  private Worst worst(LampItem lamp) {
+    Seen seen = views.of(lamp).seen(field);
+    boolean out = seen.centre().out() - field.out() <= seen.centre().in() - field.in();
+    return new Worst(seen, out, out ? field.out() : field.in());
   }
 
-  private String edgeHiddenBy(LampItem lamp) {
-    // the face of one that looks sideways is drawn from the side, its length is not told
-    boolean sideways = lamp.kind() == LampPart.Kind.SIDE_REFLECTOR;
-    double wide = sideways ? 0 : lamp.halfWidthMm();
-    double high = lamp.halfHeightMm();
-    double[][] edges = {{wide, 0}, {-wide, 0}, {0, high}, {0, -high}};
-    for (double[] edge : edges) {
-      View view = views.of(lamp, field, edge[0], edge[1], 0);
-      if (!view.outBy().isEmpty() || !view.inBy().isEmpty()) {
-        return view.outBy().isEmpty() ? view.inBy() : view.outBy();
-      }
-    }
-    return "";
-  }
-
-  private Ruling ruling(Seen seen) {
-    Figures figures = Figures.atLeast(seen.angle(), seen.asked(), FigureUnit.DEG);
-    boolean covered = seen.centre().letInMm() > LET_IN_MM;
-    boolean partly = !seen.edgeBy().isEmpty();
+  private Ruling ruling(Worst worst) {
+    Figures figures = Figures.atLeast(worst.angle(), worst.asked(), FigureUnit.DEG);
+    boolean covered = worst.centre().letInMm() > LET_IN_MM;
+    boolean partly = !worst.seen().edgeBy().isEmpty();
     Outcome outcome =
         !figures.inside() ? Outcome.OUTSIDE : covered || partly ? Outcome.CARE : Outcome.INSIDE;
     return Ruling.of(
         row,
-        About.parts(seen.lamp().part()).named(row.name(), "seen", seen.lamp().part()),
+        About.parts(worst.lamp().part()).named(row.name(), "seen", worst.lamp().part()),
         outcome,
         figures,
-        words(seen, figures.inside(), covered, partly));
+        words(worst, figures.inside(), covered, partly));
   }
 
-  private Words words(Seen seen, boolean inside, boolean covered, boolean partly) {
-    boolean free = seen.by().isEmpty();
+  private Words words(Worst worst, boolean inside, boolean covered, boolean partly) {
+    boolean free = worst.by().isEmpty();
     Words what =
         Say.format(
             "%s: towards the %s its centre is seen to %s%s off straight %s, at least %s asked, from"
                 + " %s above to %s below the level, nobody aboard",
-            seen.lamp().part(),
-            side(seen),
-            Say.deg(seen.angle()),
+            worst.lamp().part(),
+            side(worst),
+            Say.deg(worst.angle()),
             free ? " or more" : "",
-            straight(seen.lamp()),
-            Say.deg(seen.asked()),
+            straight(worst.lamp()),
+            Say.deg(worst.asked()),
             Say.deg(field.up()),
-            Say.deg(field.down(seen.lamp().zMm())));
+            Say.deg(field.down(worst.lamp().zMm())));
     Words hidden =
         inside
             ? Words.of("")
-            : Words.of("; there " + seen.by() + " hides it: move the lamp, or cut that part back");
+            : Words.of("; there " + worst.by() + " hides it: move the lamp, or cut that part back");
     Words edge =
         inside && partly
-            ? Words.of("; part of its face is hidden by " + seen.edgeBy())
+            ? Words.of("; part of its face is hidden by " + worst.seen().edgeBy())
             : Words.of("");
     Words holder =
         covered
             ? Say.format(
                 "; its face lies %s deep in %s and is taken as flush with it",
-                Say.mm(seen.centre().letInMm()), seen.centre().holder())
+                Say.mm(worst.centre().letInMm()), worst.centre().holder())
             : Words.of("");
     return Words.of(what, hidden, edge, holder);
   }
@@ -145,11 +135,11 @@ final class ViewRulings {
     return Lamps.facesForward(lamp.kind()) ? "ahead" : "behind";
   }
 
-  private static String side(Seen seen) {
-    if (seen.lamp().kind() == LampPart.Kind.SIDE_REFLECTOR) {
-      return seen.out() ? "front" : "rear";
+  private static String side(Worst worst) {
+    if (worst.lamp().kind() == LampPart.Kind.SIDE_REFLECTOR) {
+      return worst.out() ? "front" : "rear";
     }
-    boolean left = seen.lamp().yMm() >= 0 == seen.out();
+    boolean left = worst.lamp().yMm() >= 0 == worst.out();
     return left ? "left" : "right";
   }
 }

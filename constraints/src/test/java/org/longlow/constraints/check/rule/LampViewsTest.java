@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.longlow.constraints.check.rule.LampViews.View;
+import org.longlow.constraints.check.rule.LampView.View;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.law.FieldOfView;
@@ -87,7 +87,7 @@ class LampViewsTest {
     for (int i = 0; i < boxes.size(); i++) {
       shapes.add(boxes.get(i).shape(NAMES.get(i)));
     }
-    return new LampViews(shapes, (a, b) -> meant, LEVEL).of(lamp, field, 0, 0, 9);
+    return new LampViews(shapes, (a, b) -> meant, LEVEL).of(lamp).seen(field).centre();
   }
 
   @Test
@@ -95,7 +95,7 @@ class LampViewsTest {
     Box beside = new Box(1000, 1500, 50, 90, 0, 900);
     View view = view(lamp(Kind.HEADLAMP, 1500, 0, 700), WIDE, List.of(beside));
     assertThat(view.out()).isEqualTo(89);
-    assertThat(view.in()).isEqualTo(54);
+    assertThat(view.in()).isEqualTo(55);
     assertThat(view.outBy()).isEmpty();
     assertThat(view.inBy()).isEmpty();
   }
@@ -198,7 +198,7 @@ class LampViewsTest {
       LampItem head = lamp(Kind.HEADLAMP, 1500, 20, 700);
       View view = view(head, WIDE, boxes);
       double left = byRays(head, boxes, 1, 89);
-      double right = byRays(head, boxes, -1, 54);
+      double right = byRays(head, boxes, -1, 55);
       // rays may pass by what lies between two of them, and what is found lies up to one step
       // nearer
       assertThat(view.out()).isBetween(left - 0.51, left + FINE);
