@@ -1,9 +1,9 @@
 package org.longlow.constraints.check.rule;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,8 +39,8 @@ public final class LawFindings {
 
   /** Returns what the rules in force say; nothing if the layout is held to none. */
   public static List<Finding> of(Layout layout, List<Sitting> sittings, List<Standing> standings) {
-    Set<RuleSet> inForce = EnumSet.noneOf(RuleSet.class);
-    Arrays.stream(RuleSet.values())
+    Set<RuleSet> inForce = new LinkedHashSet<>();
+    LawTables.sets().stream()
         .filter(rules -> layout.demands().rules().contains(rules.id()))
         .forEach(inForce::add);
     if (inForce.isEmpty()) {

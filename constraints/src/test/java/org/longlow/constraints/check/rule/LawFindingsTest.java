@@ -298,7 +298,7 @@ class LawFindingsTest {
       Finding f =
           only(
               Rulings.findings(
-                  LawFindings.lampRulings(Set.of(RuleSet.US_FEDERAL), List.of(tail), -300),
+                  LawFindings.lampRulings(Set.of(Sets.US_FEDERAL), List.of(tail), -300),
                   Condition.empty(Stance.Kind.UNLADEN),
                   Map.of()),
               id);
@@ -451,7 +451,7 @@ class LawFindingsTest {
 
   @Test
   void everyNotCoveredRowIsAFinding() {
-    for (RuleSet rules : RuleSet.values()) {
+    for (RuleSet rules : LawTables.sets()) {
       List<Finding> findings = law(study(Map.of(), "\"" + rules.id() + "\""));
       LawTables.rows().stream()
           .filter(row -> row.rules() == rules && row.asked() == Asked.NOT_COVERED)
