@@ -1,5 +1,6 @@
 package org.longlow.constraints.check.rule;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,11 +23,44 @@ final class LampView {
 
   private final LampItem lamp;
   private final List<Before> before;
+
+  /** So far ahead of the face all of it is clear of what it is let into, mm. */
+  private final double letIn;
+
+  private final String holder;
   private final Map<FieldOfView, Seen> known = new ConcurrentHashMap<>();
 
   LampView(LampItem lamp, List<Before> before) {
     this.lamp = lamp;
     this.before = before;
+    List<double[]> points = new ArrayList<>(edges());
+    points.add(new double[2]);
+    double deepest = 0;
+    String in = "";
+    for (Before b : before) {
+      for (double[] p : points) {
+        double end = b.opened() && b.mayHold(p[0], p[1]) ? b.endMm(p[0], p[1]) : 0;
+        if (end > deepest && end < Before.DEEPEST_MM) {
+          deepest = end;
+          in = b.part();
+        }
+      }
+    }
+    letIn = deepest;
+    holder = in;
+  }
+
+  /** Middles of the edges of its face, outwards and up of its centre, mm. */
+  private List<double[]> edges() {
+    // the face of one that looks sideways is drawn from the side, its length is not told
+    boolean sideways = lamp.kind() == LampPart.Kind.SIDE_REFLECTOR;
+    double wide = sideways ? 0 : lamp.halfWidthMm();
+    double high = lamp.halfHeightMm();
+    return List.of(
+        new double[] {wide, 0},
+        new double[] {-wide, 0},
+        new double[] {0, high},
+        new double[] {0, -high});
   }
 
   /**
@@ -36,10 +70,8 @@ final class LampView {
    * @param in degrees inwards
    * @param outBy what hides it there, empty where it is seen as far as was looked
    * @param inBy likewise
-   * @param letInMm how far behind the surface of a part the point lies that has an opening for it
-   * @param holder which part that is, empty if there is none
    */
-  record View(double out, double in, String outBy, String inBy, double letInMm, String holder) {}
+  record View(double out, double in, String outBy, String inBy) {}
 
   /**
    * How far a lamp is seen.
@@ -47,22 +79,20 @@ final class LampView {
    * @param lamp which one
    * @param centre how far the centre of its face is seen
    * @param edgeBy what stands before some of its face within the field, empty if nothing does
+   * @param letInMm how far behind the surface of a part some of its face lies that has an opening
+   *     for it
+   * @param holder which part that is, empty if there is none
    */
-  record Seen(LampItem lamp, View centre, String edgeBy) {}
+  record Seen(LampItem lamp, View centre, String edgeBy, double letInMm, String holder) {}
 
   /** Returns how far it is seen. */
   Seen seen(FieldOfView field) {
     return known.computeIfAbsent(
-        field, f -> new Seen(lamp, at(f, 0, 0, BEYOND_DEG), edgeHiddenBy(f)));
+        field, f -> new Seen(lamp, at(f, 0, 0, BEYOND_DEG), edgeHiddenBy(f), letIn, holder));
   }
 
   private String edgeHiddenBy(FieldOfView field) {
-    // the face of one that looks sideways is drawn from the side, its length is not told
-    boolean sideways = lamp.kind() == LampPart.Kind.SIDE_REFLECTOR;
-    double wide = sideways ? 0 : lamp.halfWidthMm();
-    double high = lamp.halfHeightMm();
-    double[][] edges = {{wide, 0}, {-wide, 0}, {0, high}, {0, -high}};
-    for (double[] edge : edges) {
+    for (double[] edge : edges()) {
       View view = at(field, edge[0], edge[1], 0);
       if (!view.outBy().isEmpty() || !view.inBy().isEmpty()) {
         return view.outBy().isEmpty() ? view.inBy() : view.outBy();
@@ -79,15 +109,6 @@ final class LampView {
    * @param beyondDeg how much farther than the field asks to look
    */
   private View at(FieldOfView field, double out, double up, double beyondDeg) {
-    double letIn = 0;
-    String holder = "";
-    for (Before b : before) {
-      double end = b.opened() && b.mayHold(out, up) ? b.endMm(out, up) : 0;
-      if (end > letIn && end < Before.DEEPEST_MM) {
-        letIn = end;
-        holder = b.part();
-      }
-    }
     double[] seen = {
       Math.min(MOST_DEG, field.out() + beyondDeg), Math.min(MOST_DEG, field.in() + beyondDeg)
     };
@@ -112,6 +133,6 @@ final class LampView {
         }
       }
     }
-    return new View(seen[0], seen[1], by[0], by[1], letIn, holder);
+    return new View(seen[0], seen[1], by[0], by[1]);
   }
 }

@@ -85,7 +85,7 @@ final class ViewRulings {
 
   private Ruling ruling(Worst worst) {
     Figures figures = Figures.atLeast(worst.angle(), worst.asked(), FigureUnit.DEG);
-    boolean covered = worst.centre().letInMm() > LET_IN_MM;
+    boolean covered = worst.seen().letInMm() > LET_IN_MM;
     boolean partly = !worst.seen().edgeBy().isEmpty();
     Outcome outcome =
         !figures.inside() ? Outcome.OUTSIDE : covered || partly ? Outcome.CARE : Outcome.INSIDE;
@@ -123,7 +123,7 @@ final class ViewRulings {
         covered
             ? Say.format(
                 "; its face lies %s deep in %s and is taken as flush with it",
-                Say.mm(worst.centre().letInMm()), worst.centre().holder())
+                Say.mm(worst.seen().letInMm()), worst.seen().holder())
             : Words.of("");
     return Words.of(what, hidden, edge, holder);
   }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.longlow.constraints.check.rule.LampView.Seen;
 import org.longlow.constraints.check.rule.LampView.View;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -83,11 +84,15 @@ class LampViewsTest {
   }
 
   private static View view(LampItem lamp, FieldOfView field, List<Box> boxes, boolean meant) {
+    return seen(lamp, field, boxes, meant).centre();
+  }
+
+  private static Seen seen(LampItem lamp, FieldOfView field, List<Box> boxes, boolean meant) {
     List<PartShape> shapes = new ArrayList<>();
     for (int i = 0; i < boxes.size(); i++) {
       shapes.add(boxes.get(i).shape(NAMES.get(i)));
     }
-    return new LampViews(shapes, (a, b) -> meant, LEVEL).of(lamp).seen(field).centre();
+    return new LampViews(shapes, (a, b) -> meant, LEVEL).of(lamp).seen(field);
   }
 
   @Test
@@ -159,20 +164,33 @@ class LampViewsTest {
   void aLampIsFlushWithWhatItIsLetInto() {
     Box cowl = new Box(1300, 1530, -200, 200, 500, 900);
     LampItem head = lamp(Kind.HEADLAMP, 1500, 0, 700);
-    View let = view(head, WIDE, List.of(cowl), true);
+    Seen let = seen(head, WIDE, List.of(cowl), true);
     assertThat(let.letInMm()).isCloseTo(30, within(0.2));
     assertThat(let.holder()).isEqualTo(NAMES.get(0));
-    assertThat(let.outBy()).isEmpty();
-    View buried = view(head, WIDE, List.of(cowl), false);
-    assertThat(buried.out()).isZero();
+    assertThat(let.centre().outBy()).isEmpty();
+    Seen buried = seen(head, WIDE, List.of(cowl), false);
+    assertThat(buried.centre().out()).isZero();
     assertThat(buried.letInMm()).isZero();
     // a sheet before the lamp, whose opening is as deep as the gap to it
     Box sheet = new Box(1520, 1523, -200, 200, 500, 900);
-    assertThat(view(head, WIDE, List.of(sheet), true).letInMm()).isCloseTo(23, within(0.2));
+    assertThat(seen(head, WIDE, List.of(sheet), true).letInMm()).isCloseTo(23, within(0.2));
     assertThat(view(head, WIDE, List.of(sheet), false).out()).isZero();
     // what stands too far before it cannot have an opening for it
     Box far = new Box(1650, 1653, -200, 200, 500, 900);
     assertThat(view(head, WIDE, List.of(far), true).out()).isZero();
+  }
+
+  /** A lip under the face stands out farther than the surface at its centre. */
+  @Test
+  void theWholeFaceIsClearOfWhatItIsLetInto() {
+    LampItem head = lamp(Kind.HEADLAMP, 1500, 0, 700);
+    Box wall = new Box(1300, 1510, -200, 200, 500, 900);
+    Box lip = new Box(1300, 1525, -200, 200, 500, 685);
+    Seen seen = seen(head, WIDE, List.of(wall, lip), true);
+    assertThat(seen.letInMm()).isCloseTo(25, within(0.2));
+    assertThat(seen.holder()).isEqualTo(NAMES.get(1));
+    assertThat(seen.centre().outBy()).isEmpty();
+    assertThat(seen.edgeBy()).isEmpty();
   }
 
   /** Random boxes against rays each half a degree across and up. */
