@@ -46,6 +46,13 @@ public enum Asked {
   /** Upper edge at most so far above the other's. */
   NOT_ABOVE(Subject.SPACING),
 
+  /** Seen past the machine from so far to each side, up and down. */
+  SEEN(Subject.VIEW),
+  /** As {@link #SEEN}, of a lamp that does the work alone. */
+  SEEN_ALONE(Subject.VIEW),
+  /** As {@link #SEEN}, of each of several that share the work. */
+  SEEN_SHARED(Subject.VIEW),
+
   /** Something that no row can answer; the text is its name in ids, then what it is. */
   NOT_COVERED(Subject.MACHINE),
   FOOT_RESTS(Subject.MACHINE),
@@ -65,6 +72,8 @@ public enum Asked {
     LAMP,
     /** Distances between lamps. */
     SPACING,
+    /** From where lamps are seen. */
+    VIEW,
     /** Everything else. */
     MACHINE
   }

@@ -23,6 +23,10 @@ public final class LawTables {
   /** Columns in which an empty cell repeats the one above: all but what is asked and how much. */
   private static final Set<Integer> REPEATED = Set.of(0, 1, 2, 7, 8, 9, 10);
 
+  /** Begins a line that names a body of rules: its short name, then its name for reports. */
+  private static final String SET = "rules:";
+
+  private static final List<RuleSet> SETS = sets(text());
   private static final List<Row> ROWS = rows(text());
 
   private LawTables() {}
@@ -30,6 +34,19 @@ public final class LawTables {
   /** Returns all rows, set by set. */
   public static List<Row> rows() {
     return ROWS;
+  }
+
+  /** Returns all bodies of rules, as the file names them. */
+  public static List<RuleSet> sets() {
+    return SETS;
+  }
+
+  private static List<RuleSet> sets(String text) {
+    return text.lines()
+        .filter(l -> l.startsWith(SET))
+        .map(l -> l.substring(SET.length()).split("\\|"))
+        .map(words -> new RuleSet(words[0].strip(), words[1].strip()))
+        .toList();
   }
 
   private static String text() {
@@ -43,7 +60,8 @@ public final class LawTables {
   private static List<Row> rows(String text) {
     List<Row> rows = new ArrayList<>();
     String[] above = new String[COLUMNS];
-    for (String line : text.lines().filter(l -> !l.startsWith("#")).toList()) {
+    for (String line :
+        text.lines().filter(l -> !l.startsWith("#") && !l.startsWith(SET)).toList()) {
       String[] cells =
           Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
       String[] full = Arrays.copyOf(cells, COLUMNS);
@@ -76,10 +94,7 @@ public final class LawTables {
           .forEach(colours::add);
     }
     return new Row(
-        Arrays.stream(RuleSet.values())
-            .filter(r -> r.id().equals(cells[0]))
-            .findFirst()
-            .orElseThrow(),
+        SETS.stream().filter(r -> r.id().equals(cells[0])).findFirst().orElseThrow(),
         lamp ? Optional.of(word(LampPart.Kind.class, cells[1])) : Optional.empty(),
         lamp ? word(Row.Zone.class, cells[2]) : Row.Zone.ANYWHERE,
         asked,

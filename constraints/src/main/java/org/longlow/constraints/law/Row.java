@@ -17,7 +17,7 @@ import org.longlow.constraints.words.Names;
  * @param most most of it; infinity if there is none
  * @param colours allowed colours of light
  * @param other the lamps it is measured to, where there are such
- * @param text a state, or what is not answered
+ * @param text a state, a field of view, or what is not answered
  * @param sources where it stands, the first one first
  */
 public record Row(
@@ -42,6 +42,11 @@ public record Row(
   /** Returns the kind of lamp it is about, which it must have. */
   public LampPart.Kind kind() {
     return lamp.orElseThrow();
+  }
+
+  /** Returns from where its lamps have to be seen, if it is about that. */
+  public FieldOfView field() {
+    return FieldOfView.read(text);
   }
 
   /** Returns whether this row asks for a least figure. */

@@ -1,5 +1,6 @@
 package org.longlow.constraints.space;
 
+import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
@@ -34,6 +35,19 @@ public final class Block extends Piece {
   @Override
   Piece of(double[] numbers) {
     return new Block(numbers);
+  }
+
+  @Override
+  public List<double[][]> rings() {
+    return List.of(ring(numbers[corners]), ring(numbers[corners + 1]));
+  }
+
+  private double[][] ring(double y) {
+    double[][] ring = new double[corners / 2][];
+    for (int i = 0; i < ring.length; i++) {
+      ring[i] = new double[] {numbers[2 * i], y, numbers[2 * i + 1]};
+    }
+    return ring;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.longlow.constraints.space;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
@@ -44,6 +45,15 @@ public final class Hull extends Piece {
   @Override
   Piece of(double[] numbers) {
     return new Hull(numbers);
+  }
+
+  @Override
+  public List<double[][]> rings() {
+    List<double[][]> all = new ArrayList<>();
+    for (int i = 0; i < numbers.length; i += 3) {
+      all.add(new double[][] {Arrays.copyOfRange(numbers, i, i + 3)});
+    }
+    return all;
   }
 
   @Override

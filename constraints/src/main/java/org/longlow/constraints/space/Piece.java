@@ -1,6 +1,7 @@
 package org.longlow.constraints.space;
 
 import java.util.Arrays;
+import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 
 /**
@@ -62,6 +63,36 @@ public abstract class Piece implements Convex {
       box = known;
     }
     return known;
+  }
+
+  /**
+   * Returns rings of corners whose hull holds it: its own corners, or, of what is round, corners
+   * about it that stand out by no more than 8 % of its radius. Its edges go round each ring and
+   * from each corner to that of the next ring; where rings are single points they may go between
+   * any two.
+   */
+  public abstract List<double[][]> rings();
+
+  /** Corners about a circle: this many, half a percent of the radius outside of it. */
+  private static final int ROUND = 32;
+
+  /**
+   * Returns corners about a circle.
+   *
+   * @param a a direction in its plane, a unit vector
+   * @param b the direction square to that
+   */
+  static double[][] ring(double[] centre, double[] a, double[] b, double radiusMm) {
+    double out = radiusMm / Math.cos(Math.PI / ROUND);
+    double[][] ring = new double[ROUND][3];
+    for (int i = 0; i < ROUND; i++) {
+      double c = out * Math.cos(2 * Math.PI * i / ROUND);
+      double s = out * Math.sin(2 * Math.PI * i / ROUND);
+      for (int k = 0; k < 3; k++) {
+        ring[i][k] = centre[k] + c * a[k] + s * b[k];
+      }
+    }
+    return ring;
   }
 
   /** Returns it moved in the elevation. */

@@ -1,6 +1,8 @@
 package org.longlow.constraints.space;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
@@ -70,6 +72,16 @@ public final class Rings extends Piece {
         new PointMm(n[0], n[1]),
         Arrays.copyOfRange(n, 2, 2 + count),
         Arrays.copyOfRange(n, 2 + count, n.length));
+  }
+
+  @Override
+  public List<double[][]> rings() {
+    List<double[][]> all = new ArrayList<>();
+    for (int k = 0; k < y.length; k++) {
+      double[] middle = {centre.x(), y[k], centre.z()};
+      all.add(ring(middle, new double[] {1, 0, 0}, new double[] {0, 0, 1}, radius[k]));
+    }
+    return all;
   }
 
   @Override

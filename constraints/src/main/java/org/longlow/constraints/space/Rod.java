@@ -1,5 +1,7 @@
 package org.longlow.constraints.space;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
@@ -63,6 +65,28 @@ public final class Rod extends Piece {
   Piece of(double[] n) {
     return new Rod(
         new PointMm(n[0], n[1]), new PointMm(n[2], n[3]), n[4], n[5], n[6] > 0.5, n[7] > 0.5);
+  }
+
+  @Override
+  public List<double[][]> rings() {
+    double narrow = radius * (Math.sqrt(2) - 1);
+    List<double[][]> all = new ArrayList<>();
+    // a round end is held by the eight-sided outline about it
+    if (roundFrom) {
+      all.add(ring(from, -radius, narrow));
+    }
+    all.add(ring(from, roundFrom ? -narrow : 0, radius));
+    all.add(ring(to, roundTo ? narrow : 0, radius));
+    if (roundTo) {
+      all.add(ring(to, radius, narrow));
+    }
+    return all;
+  }
+
+  private double[][] ring(PointMm end, double on, double radiusMm) {
+    double[] middle = {end.x() + on * along.x(), y, end.z() + on * along.z()};
+    double[] square = {-along.z(), 0, along.x()};
+    return ring(middle, new double[] {0, 1, 0}, square, radiusMm);
   }
 
   @Override

@@ -1,9 +1,9 @@
 package org.longlow.constraints.start;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Occupant;
@@ -90,7 +90,7 @@ record Brief(
         answers.box().orElseGet(() -> room(answers.tracing(), drive, place)),
         answers.tracing(),
         answers.front().orElse(FrontPart.Kind.TELESCOPIC),
-        answers.law().orElseGet(() -> Arrays.stream(RuleSet.values()).map(RuleSet::id).toList()));
+        answers.law().orElseGet(() -> LawTables.sets().stream().map(RuleSet::id).toList()));
   }
 
   /** Returns whom the answers name, on the seats they are for; nobody who was not answered. */

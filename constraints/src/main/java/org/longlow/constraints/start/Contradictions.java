@@ -1,10 +1,10 @@
 package org.longlow.constraints.start;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -213,7 +213,7 @@ final class Contradictions {
   }
 
   private void law() {
-    List<String> known = Arrays.stream(RuleSet.values()).map(RuleSet::id).toList();
+    List<String> known = LawTables.sets().stream().map(RuleSet::id).toList();
     for (String rules : answers.law().orElse(List.of())) {
       if (!known.contains(rules)) {
         add(

@@ -50,6 +50,11 @@ public final class LampSet {
   /** Of the lowest lamp behind, mm over the road. */
   private static final double LOWEST_BEHIND_MM = 430;
 
+  /**
+   * A reflector of the side has free room so far forward and rearward, to be seen from there, mm.
+   */
+  private static final double SEEN_ALONG_MM = 120;
+
   /** A plate's lamp is so far ahead of the plate that it lights it, mm. */
   private static final double LIT_FROM_MM = 22;
 
@@ -270,7 +275,23 @@ public final class LampSet {
             : turns ? spots.onAxis(up).x() : spots.front.x() - BEHIND_LOCKED * spots.front.z();
     PointMm at = new PointMm(x, up);
     LampPart lamp = specimen(LampPart.Kind.SIDE_REFLECTOR);
-    return spots.free(at, mm(lamp.y()), room(LampPart.Kind.SIDE_REFLECTOR), STILL, 10);
+    double high = mm(lamp.halfHeight());
+    LampSpots.Room seen =
+        new LampSpots.Room(
+            new Envelope(-SEEN_ALONG_MM, SEEN_ALONG_MM, -high, high + SEEN_ALONG_MM / 2),
+            SEEN_ALONG_MM);
+    LampSpots.Spot beside =
+        spots.free(at, mm(lamp.y()), room(LampPart.Kind.SIDE_REFLECTOR), STILL, 10);
+    // what turns keeps clear of feet at lock by going forward, what stays by going outwards
+    boolean forward = ahead && turns;
+    LampSpots.Spot clear =
+        spots.free(
+            beside.at(),
+            beside.yMm() + SEEN_ALONG_MM,
+            seen,
+            forward ? FORWARD : STILL,
+            forward ? 0 : 10);
+    return new LampSpots.Spot(clear.at(), clear.yMm() - SEEN_ALONG_MM);
   }
 
   /** Nails a pin so far from the axle at its end as it is now. */

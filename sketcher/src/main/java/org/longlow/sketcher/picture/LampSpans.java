@@ -1,7 +1,6 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import java.util.Set;
 import org.longlow.constraints.check.rule.LitLamps;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LampNeeds;
+import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Stance;
@@ -44,7 +44,7 @@ final class LampSpans {
       return Optional.empty();
     }
     List<RuleSet> inForce =
-        Arrays.stream(RuleSet.values()).filter(r -> spans.rules.contains(r.id())).toList();
+        LawTables.sets().stream().filter(r -> spans.rules.contains(r.id())).toList();
     return Optional.of(
         "Lamps to their centres: ahead at the right, behind at the left"
             + (inForce.isEmpty()

@@ -1,9 +1,9 @@
 package org.longlow.constraints.check.rule;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,8 +39,8 @@ public final class LawFindings {
 
   /** Returns what the rules in force say; nothing if the layout is held to none. */
   public static List<Finding> of(Layout layout, List<Sitting> sittings, List<Standing> standings) {
-    Set<RuleSet> inForce = EnumSet.noneOf(RuleSet.class);
-    Arrays.stream(RuleSet.values())
+    Set<RuleSet> inForce = new LinkedHashSet<>();
+    LawTables.sets().stream()
         .filter(rules -> layout.demands().rules().contains(rules.id()))
         .forEach(inForce::add);
     if (inForce.isEmpty()) {
@@ -57,6 +57,11 @@ public final class LawFindings {
     Standing standing = unladen.get();
     List<LampItem> lamps = LitLamps.of(layout, standing.places(), standing.ground());
     List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
+    LampViews views =
+        new LampViews(standing.shapes().values(), (a, b) -> meet(layout, a, b), standing.ground());
+    for (Row row : rows(inForce, Asked.Subject.VIEW)) {
+      rulings.addAll(ViewRulings.of(row, lamps, views));
+    }
     MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);
     for (Row row : rows(inForce, Asked.Subject.MACHINE)) {
       rulings.addAll(machine.of(row));
@@ -128,6 +133,11 @@ public final class LawFindings {
               false));
     }
     return rulings;
+  }
+
+  private static boolean meet(Layout layout, String one, String other) {
+    return layout.parts().get(one).base().touches().contains(other)
+        || layout.parts().get(other).base().touches().contains(one);
   }
 
   private static double rearmostXMm(Standing standing) {

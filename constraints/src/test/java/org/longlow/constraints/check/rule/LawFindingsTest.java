@@ -49,7 +49,7 @@ class LawFindingsTest {
     lamps.put("reflector", lamp("rear-reflector", "platePin", "0 mm", false, "40 mm", "15 mm"));
     lamps.put("plateLight", lamp("plate-lamp", "tailPin", "0 mm", false, "20 mm", "8 mm"));
     lamps.put("plate", lamp("plate", "platePin", "0 mm", false, "90 mm", "70 mm"));
-    lamps.put("frontSides", lamp("side-reflector", "nose", "120 mm", true, "5 mm", "20 mm"));
+    lamps.put("frontSides", lamp("side-reflector", "nose", "280 mm", true, "5 mm", "20 mm"));
     lamps.put(
         "rearSides",
         lamp("side-reflector", "platePin", "120 mm", true, "5 mm", "20 mm")
@@ -298,7 +298,7 @@ class LawFindingsTest {
       Finding f =
           only(
               Rulings.findings(
-                  LawFindings.lampRulings(Set.of(RuleSet.US_FEDERAL), List.of(tail), -300),
+                  LawFindings.lampRulings(Set.of(Sets.US_FEDERAL), List.of(tail), -300),
                   Condition.empty(Stance.Kind.UNLADEN),
                   Map.of()),
               id);
@@ -417,9 +417,41 @@ class LawFindingsTest {
         .contains("wheel straight ahead");
   }
 
+  /** A bag to 230 mm behind the stop lamp, from 60 mm to the left of it: atan(60 / 230). */
+  @Test
+  void aLampBehindBodyworkIsNotSeen() {
+    Map<String, String> parts = lamps();
+    assertThat(only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp").verdict())
+        .isEqualTo(Verdict.PASS);
+    parts.put("bag", bag("60 mm"));
+    Finding hidden = only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp");
+    assertThat(hidden.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(hidden.figures().value()).isCloseTo(14.62, within(0.01));
+    assertThat(hidden.text())
+        .contains("towards the left its centre is seen to 14.6° off straight behind", "bag hides");
+    // 300 mm: atan(300 / 230), and atan(240 / 230) = 46.2 deg from the left edge of the face
+    parts.put("bag", bag("300 mm"));
+    Finding seen = only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp");
+    assertThat(seen.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(seen.figures().value()).isCloseTo(52.52, within(0.01));
+    // 250 mm: the centre is seen to 47.4 deg, the left edge of the face only to 39.6
+    parts.put("bag", bag("250 mm"));
+    Finding partly = only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp");
+    assertThat(partly.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(partly.text()).contains("part of its face is hidden by bag");
+  }
+
+  private static String bag(String fromY) {
+    return """
+        {"kind": "tank", "frame": "tailPin", "outline": {"points": [["-200 mm", "-300 mm"],
+         ["-230 mm", "-300 mm"], ["-230 mm", "300 mm"], ["-200 mm", "300 mm"]]},
+         "left": "600 mm", "right": "-%s", "mass": "1 kg"}"""
+        .formatted(fromY);
+  }
+
   @Test
   void everyNotCoveredRowIsAFinding() {
-    for (RuleSet rules : RuleSet.values()) {
+    for (RuleSet rules : LawTables.sets()) {
       List<Finding> findings = law(study(Map.of(), "\"" + rules.id() + "\""));
       LawTables.rows().stream()
           .filter(row -> row.rules() == rules && row.asked() == Asked.NOT_COVERED)

@@ -198,7 +198,7 @@ class LawRowsTest {
   }
 
   static Stream<Restated> rows() {
-    return Stream.of(rows(RuleSet.US_FEDERAL, US), rows(RuleSet.UN_R53, UN), rows(RuleSet.UK, UK))
+    return Stream.of(rows(Sets.US_FEDERAL, US), rows(Sets.UN_R53, UN), rows(Sets.UK, UK))
         .flatMap(Function.identity());
   }
 
@@ -269,7 +269,7 @@ class LawRowsTest {
 
   private static List<String> withRules(RuleSet rules, String[] words) {
     List<String> all = new ArrayList<>(List.of(words));
-    all.add(0, rules.name());
+    all.add(0, rules.id());
     return all;
   }
 
@@ -291,7 +291,7 @@ class LawRowsTest {
         .forEach(
             row ->
                 byLamp
-                    .computeIfAbsent(row.rules() + " " + row.name(), k -> new ArrayList<>())
+                    .computeIfAbsent(row.rules().id() + " " + row.name(), k -> new ArrayList<>())
                     .add(row));
     assertThat(byLamp.values().stream().map(LawRowsTest::words))
         .containsExactlyElementsOf(restated);
@@ -467,8 +467,7 @@ class LawRowsTest {
     assertThat(unread)
         .containsExactly(
             "uk.tail", "uk.front-signal", "uk.rear-signal", "uk.rear-reflector", "uk.plate");
-    Restated uk =
-        rows(RuleSet.UK, UK).filter(r -> r.name().equals("tail")).findFirst().orElseThrow();
+    Restated uk = rows(Sets.UK, UK).filter(r -> r.name().equals("tail")).findFirst().orElseThrow();
     Finding f = uk.finding("not-covered", List.of());
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(f.text()).startsWith("Not covered: number and place");
@@ -484,7 +483,7 @@ class LawRowsTest {
     }
     // both dates for indicators, for the sources disagree
     assertThat(LawTables.rows())
-        .filteredOn(row -> row.rules() == RuleSet.UK && row.asked() == Asked.NOT_COVERED)
+        .filteredOn(row -> row.rules() == Sets.UK && row.asked() == Asked.NOT_COVERED)
         .filteredOn(none -> none.name().equals("indicator-date"))
         .singleElement()
         .satisfies(none -> assertThat(none.text()).contains("1 Apr 1986", "1 Aug 1986"));

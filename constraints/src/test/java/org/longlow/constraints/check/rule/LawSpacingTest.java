@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -67,23 +68,24 @@ class LawSpacingTest {
   // R53: from memory; Sch. 4 of SI 1989/1796: from memory.
   @ParameterizedTest
   @CsvSource({
-    "US_FEDERAL, headlamp.pair-gap, 200, TRANSCRIBED",
-    "US_FEDERAL, front-signal.apart, 406.4, TRANSCRIBED",
-    "US_FEDERAL, rear-signal.apart, 228.6, TRANSCRIBED",
-    "US_FEDERAL, front-signal.headlamp-gap, 101.6, TRANSCRIBED",
-    "US_FEDERAL, rear-signal.tail-gap, 101.6, TRANSCRIBED",
-    "US_FEDERAL, rear-signal.stop-gap, 101.6, TRANSCRIBED",
-    "UN_R53, headlamp.pair-gap, 200, FROM_MEMORY",
-    "UN_R53, front-signal.edges-apart, 240, FROM_MEMORY",
-    "UN_R53, rear-signal.edges-apart, 180, FROM_MEMORY",
-    "UN_R53, front-signal.outside-headlamp, 0, FROM_MEMORY",
-    "UN_R53, front-signal.headlamp-gap, 75, FROM_MEMORY",
-    "UN_R53, rear-signal.ahead, 300, FROM_MEMORY",
-    "UN_R53, front-fog.below-headlamp, 0, FROM_MEMORY",
-    "UN_R53, rear-fog.stop-gap, 100, FROM_MEMORY",
-    "UK, headlamp.pair-gap, 200, FROM_MEMORY"
+    "us, headlamp.pair-gap, 200, TRANSCRIBED",
+    "us, front-signal.apart, 406.4, TRANSCRIBED",
+    "us, rear-signal.apart, 228.6, TRANSCRIBED",
+    "us, front-signal.headlamp-gap, 101.6, TRANSCRIBED",
+    "us, rear-signal.tail-gap, 101.6, TRANSCRIBED",
+    "us, rear-signal.stop-gap, 101.6, TRANSCRIBED",
+    "un-r53, headlamp.pair-gap, 200, FROM_MEMORY",
+    "un-r53, front-signal.edges-apart, 240, FROM_MEMORY",
+    "un-r53, rear-signal.edges-apart, 180, FROM_MEMORY",
+    "un-r53, front-signal.outside-headlamp, 0, FROM_MEMORY",
+    "un-r53, front-signal.headlamp-gap, 75, FROM_MEMORY",
+    "un-r53, rear-signal.ahead, 300, FROM_MEMORY",
+    "un-r53, front-fog.below-headlamp, 0, FROM_MEMORY",
+    "un-r53, rear-fog.stop-gap, 100, FROM_MEMORY",
+    "uk, headlamp.pair-gap, 200, FROM_MEMORY"
   })
-  void figuresAndHowWellTheyAreKnown(RuleSet rules, String name, double limit, Known status) {
+  void figuresAndHowWellTheyAreKnown(
+      @ConvertWith(Sets.class) RuleSet rules, String name, double limit, Known status) {
     List<Row> spacing =
         LawTables.rows().stream()
             .filter(row -> row.asked().about() == Asked.Subject.SPACING)
@@ -100,8 +102,9 @@ class LawSpacingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"US_FEDERAL, us, PASS", "UN_R53, un-r53, CAUTION", "UK, uk, CAUTION"})
-  void headlampsSideBySideStandClose(RuleSet rules, String id, Verdict inside) {
+  @CsvSource({"us, us, PASS", "un-r53, un-r53, CAUTION", "uk, uk, CAUTION"})
+  void headlampsSideBySideStandClose(
+      @ConvertWith(Sets.class) RuleSet rules, String id, Verdict inside) {
     // 2 y - 2 · 60
     String what = "law." + id + ".headlamp.pair-gap.pair";
     List<LampItem> close = pair(LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1500, 160, 60);
@@ -122,8 +125,8 @@ class LawSpacingTest {
   })
   void usSignalsStandApart(
       LampPart.Kind kind, LampPart.Colour colour, double x, double half, String id) {
-    held(only(RuleSet.US_FEDERAL, pair(kind, colour, x, half, 25), id), 0, Verdict.PASS);
-    held(only(RuleSet.US_FEDERAL, pair(kind, colour, x, half - 1, 25), id), -2, Verdict.FAIL);
+    held(only(Sets.US_FEDERAL, pair(kind, colour, x, half, 25), id), 0, Verdict.PASS);
+    held(only(Sets.US_FEDERAL, pair(kind, colour, x, half - 1, 25), id), -2, Verdict.FAIL);
   }
 
   @ParameterizedTest
@@ -133,11 +136,8 @@ class LawSpacingTest {
   })
   void unIndicatorsStandApart(LampPart.Kind kind, double x, double limit, String id) {
     double y = limit / 2 + 25;
-    held(only(RuleSet.UN_R53, pair(kind, LampPart.Colour.AMBER, x, y, 25), id), 0, Verdict.CAUTION);
-    held(
-        only(RuleSet.UN_R53, pair(kind, LampPart.Colour.AMBER, x, y - 1, 25), id),
-        -2,
-        Verdict.FAIL);
+    held(only(Sets.UN_R53, pair(kind, LampPart.Colour.AMBER, x, y, 25), id), 0, Verdict.CAUTION);
+    held(only(Sets.UN_R53, pair(kind, LampPart.Colour.AMBER, x, y - 1, 25), id), -2, Verdict.FAIL);
   }
 
   @Test
@@ -149,12 +149,12 @@ class LawSpacingTest {
           new ArrayList<>(pair(LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, y, 25));
       lamps.add(lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 0, 800, 90));
       held(
-          only(RuleSet.US_FEDERAL, lamps, id),
+          only(Sets.US_FEDERAL, lamps, id),
           y - 115 - 101.6,
           y < 216.6 ? Verdict.FAIL : Verdict.PASS);
       // one beside the other headlamp is no excuse: off the centreline the worse side counts
       lamps.set(2, lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 10, 800, 90));
-      assertThat(only(RuleSet.US_FEDERAL, lamps, id).margin())
+      assertThat(only(Sets.US_FEDERAL, lamps, id).margin())
           .isCloseTo(y - 125 - 101.6, within(1e-9));
     }
   }
@@ -170,20 +170,20 @@ class LawSpacingTest {
               "rear", false, kind, LampPart.Colour.RED, false, -200, 0, 800, 60, 30, false));
       // y - 25 - 60 against 101.6
       held(
-          only(RuleSet.US_FEDERAL, lamps, id + ".pair+rear"),
+          only(Sets.US_FEDERAL, lamps, id + ".pair+rear"),
           y - 85 - 101.6,
           y < 186.6 ? Verdict.FAIL : Verdict.PASS);
     }
     List<LampItem> amber =
         new ArrayList<>(pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, -200, 115, 25));
     amber.add(lamp("rear", kind, LampPart.Colour.RED, -200, 0, 800, 60));
-    assertThat(only(RuleSet.US_FEDERAL, amber, id).verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+    assertThat(only(Sets.US_FEDERAL, amber, id).verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
     // twins off the centreline: letter of 21 Nov 1984
     List<LampItem> twins =
         new ArrayList<>(pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.RED, -200, 115, 25));
     LampItem twin = lamp("twin", kind, LampPart.Colour.RED, -200, 40, 800, 20);
     twins.addAll(List.of(twin, twin.mirrored()));
-    assertThat(only(RuleSet.US_FEDERAL, twins, id).verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+    assertThat(only(Sets.US_FEDERAL, twins, id).verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
   }
 
   @Test
@@ -194,11 +194,11 @@ class LawSpacingTest {
               pair(LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 80 + 25 + gap, 25));
       lamps.add(lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 0, 800, 80));
       held(
-          only(RuleSet.UN_R53, lamps, "law.un-r53.front-signal.outside-headlamp.pair+head"),
+          only(Sets.UN_R53, lamps, "law.un-r53.front-signal.outside-headlamp.pair+head"),
           gap,
           gap < 0 ? Verdict.FAIL : Verdict.CAUTION);
       // 75 mm at 90 cd, 40 at 175, 20 at 250, less at 400: never fails, never passes
-      Finding f = only(RuleSet.UN_R53, lamps, "law.un-r53.front-signal.headlamp-gap.pair+head");
+      Finding f = only(Sets.UN_R53, lamps, "law.un-r53.front-signal.headlamp-gap.pair+head");
       held(f, gap - 75, Verdict.CAUTION);
       assertThat(f.text().contains("less may be allowed")).isEqualTo(gap < 75);
     }
@@ -228,15 +228,12 @@ class LawSpacingTest {
             lamp("leftHead", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 100, 800, 60),
             lamp("rightHead", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, -40, 800, 60));
     String id = "law.un-r53.front-signal.outside-headlamp.";
-    Finding left = only(RuleSet.UN_R53, lamps, id + "leftSignal+leftHead");
+    Finding left = only(Sets.UN_R53, lamps, id + "leftSignal+leftHead");
     held(left, 200 - 25 - 100 - 60, Verdict.CAUTION);
     assertThat(left.text())
         .contains("leftSignal, leftHead: distance outside the other's outer edge is 15 mm");
-    held(
-        only(RuleSet.UN_R53, lamps, id + "rightSignal+rightHead"),
-        124 - 25 - 40 - 60,
-        Verdict.FAIL);
-    assertThat(findings(RuleSet.UN_R53, lamps))
+    held(only(Sets.UN_R53, lamps, id + "rightSignal+rightHead"), 124 - 25 - 40 - 60, Verdict.FAIL);
+    assertThat(findings(Sets.UN_R53, lamps))
         .noneMatch(f -> f.id().equals(id + "leftSignal+rightHead"))
         .noneMatch(f -> f.id().equals(id + "rightSignal+leftHead"));
   }
@@ -246,7 +243,7 @@ class LawSpacingTest {
   void unRearIndicatorsStandNearTheRearEnd(double x, Verdict verdict) {
     held(
         only(
-            RuleSet.UN_R53,
+            Sets.UN_R53,
             pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, x, 200, 25),
             "law.un-r53.rear-signal.ahead.pair"),
         300 - (x - REAR_END_MM),
@@ -274,12 +271,9 @@ class LawSpacingTest {
                   30));
       Verdict verdict = over > 0 ? Verdict.FAIL : Verdict.CAUTION;
       held(
-          only(RuleSet.UN_R53, lamps, "law.un-r53.front-fog.below-headlamp.fog+head"),
-          -over,
-          verdict);
-      held(
-          only(RuleSet.UN_R53, lamps, "law.un-r53.rear-fog.stop-gap.rearFog+stop"), -over, verdict);
-      assertThat(findings(RuleSet.UN_R53, lamps))
+          only(Sets.UN_R53, lamps, "law.un-r53.front-fog.below-headlamp.fog+head"), -over, verdict);
+      held(only(Sets.UN_R53, lamps, "law.un-r53.rear-fog.stop-gap.rearFog+stop"), -over, verdict);
+      assertThat(findings(Sets.UN_R53, lamps))
           .anyMatch(f -> f.text().contains("height of the upper edge above the other's is "))
           .anyMatch(
               f -> f.text().contains("gap between the lit areas, seen along the machine is "));

@@ -59,7 +59,7 @@ class LawWordsTest {
 
   @Test
   void lampsAreCountedInWords() {
-    RuleSet us = RuleSet.US_FEDERAL;
+    RuleSet us = Sets.US_FEDERAL;
     assertThat(text(us, "tail.count"))
         .startsWith(
             "tail lamp: none given, 1 to 2 asked; add a part of kind lamp that is a tail (");
@@ -76,13 +76,13 @@ class LawWordsTest {
     assertThat(text(us, "plate-lamp.count", plate, more))
         .contains("2 given, 1 asked; whether more are allowed was not read (");
     LampItem fog = lamp("f", LampPart.Kind.FRONT_FOG, LampPart.Colour.WHITE, 1500, 0, 600);
-    assertThat(text(RuleSet.UN_R53, "front-fog.count", fog))
+    assertThat(text(Sets.UN_R53, "front-fog.count", fog))
         .startsWith("front fog lamp: 1 given, at most 2 allowed (");
   }
 
   @Test
   void aLampInTheOtherHalfIsNotCountedAndSaidSo() {
-    RuleSet us = RuleSet.US_FEDERAL;
+    RuleSet us = Sets.US_FEDERAL;
     LampItem ahead = lamp("a", LampPart.Kind.TAIL, LampPart.Colour.RED, 1500, 0, 700);
     assertThat(text(us, "tail.count", ahead))
         .contains("none given, 1 to 2 asked; add a part")
@@ -93,13 +93,13 @@ class LawWordsTest {
     assertThat(text(us, "headlamp.count", behind)).contains("; 1 in the rear half not counted (");
     // an optional lamp that is astray is told of too
     LampItem fog = lamp("f", LampPart.Kind.FRONT_FOG, LampPart.Colour.WHITE, 0, 0, 600);
-    assertThat(text(RuleSet.UN_R53, "front-fog.count", fog)).contains("1 in the rear half");
+    assertThat(text(Sets.UN_R53, "front-fog.count", fog)).contains("1 in the rear half");
   }
 
   // US: 381 mm to the centre at least; UN: 250 mm to the lower edge, 1500 to the upper
   @Test
   void heightsSayWhichPointAndWhichWay() {
-    RuleSet us = RuleSet.US_FEDERAL;
+    RuleSet us = Sets.US_FEDERAL;
     assertThat(text(us, "tail.height.a", tail("a", 0, 380)))
         .startsWith(
             "a: the centre is 380 mm above the road, at least 381 mm asked; raise it by 1 mm");
@@ -108,7 +108,7 @@ class LawWordsTest {
             "a: the centre is 1830 mm above the road, at most 1828.8 mm asked; lower it by 1.2");
     assertThat(text(us, "tail.height.a", tail("a", 0, 400)))
         .startsWith("a: the centre is 400 mm above the road, at least 381 mm asked (");
-    RuleSet un = RuleSet.UN_R53;
+    RuleSet un = Sets.UN_R53;
     assertThat(text(un, "tail.height.a", tail("a", 0, 300)))
         .startsWith(
             "a: the lower edge of the lit area is 270 mm above the road, at least 250 mm asked (");
@@ -135,7 +135,7 @@ class LawWordsTest {
   @Test
   void aPairIsSaidOnce() {
     LampItem left = lamp("pair", LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, -250, 160, 700);
-    List<Finding> findings = all(RuleSet.UN_R53, left, left.mirrored());
+    List<Finding> findings = all(Sets.UN_R53, left, left.mirrored());
     assertThat(findings)
         .filteredOn(f -> f.id().equals("law.un-r53.rear-signal.colour.pair"))
         .hasSize(1);
@@ -149,7 +149,7 @@ class LawWordsTest {
         .satisfies(f -> assertThat(f.subject()).isEqualTo("pair"));
     LampItem other =
         lamp("other", LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, -250, -160, 700);
-    assertThat(all(RuleSet.UN_R53, left, other))
+    assertThat(all(Sets.UN_R53, left, other))
         .filteredOn(f -> f.id().equals("law.un-r53.rear-signal.count"))
         .singleElement()
         .satisfies(f -> assertThat(f.subject()).isEqualTo("pair, other"));
@@ -159,14 +159,14 @@ class LawWordsTest {
   void distancesSayWhatIsMeasuredAndByHowMuchToMove() {
     LampItem left = lamp("l", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 190, 700);
     LampItem right = lamp("r", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, -190, 700);
-    assertThat(text(RuleSet.US_FEDERAL, "front-signal.apart.l+r", left, right))
+    assertThat(text(Sets.US_FEDERAL, "front-signal.apart.l+r", left, right))
         .startsWith(
             "l, r: distance between the centres is 380 mm, at least 406.4 mm asked; move it by 26.4 mm");
     // 380 mm less half of 80 on each side
-    assertThat(text(RuleSet.UN_R53, "front-signal.edges-apart.l+r", left, right))
+    assertThat(text(Sets.UN_R53, "front-signal.edges-apart.l+r", left, right))
         .startsWith("l, r: distance between the inner edges is 300 mm, at least 240 mm asked (");
     LampItem far = lamp("b", LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, 10, 160, 700);
-    assertThat(text(RuleSet.UN_R53, "rear-signal.ahead.b", far))
+    assertThat(text(Sets.UN_R53, "rear-signal.ahead.b", far))
         .startsWith(
             "b: distance ahead of the rear end is 310 mm, at most 300 mm asked; move it by 10 mm");
   }
@@ -174,7 +174,7 @@ class LawWordsTest {
   /** The lowest on the left is set against the lowest on the right. */
   @Test
   void sidesAreComparedFromTheLowestUp() {
-    RuleSet uk = RuleSet.UK;
+    RuleSet uk = Sets.UK;
     LampItem a = lamp("a", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 200, 800);
     LampItem b = lamp("b", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 200, 700);
     LampItem c = lamp("c", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, -200, 700);
