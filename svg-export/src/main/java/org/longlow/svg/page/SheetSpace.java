@@ -36,6 +36,18 @@ public final class SheetSpace {
         LEFT_MM, paper.widthMm() - MARGIN_MM, MARGIN_MM, paper.heightMm() - MARGIN_MM);
   }
 
+  /** Returns the same with room for what was changed, where that stands over the title block. */
+  public static Envelope pictureSpace(Paper paper, TitleBlock title) {
+    Envelope s = pictureSpace(paper);
+    double bottom = s.getMinY() + RevisionTable.overMm(paper, title);
+    return new Envelope(s.getMinX(), s.getMaxX(), Math.min(bottom, s.getMaxY()), s.getMaxY());
+  }
+
+  /** Returns how long a sheet must be for a picture that is so wide, mm. */
+  public static double longFor(double pictureMm) {
+    return LEFT_MM + MARGIN_MM + Math.max(TITLE_WIDTH_MM, pictureMm + 2 * AIR_MM);
+  }
+
   /** Returns whether paper is large enough for the title block and a picture over it. */
   public static boolean serves(Paper paper) {
     Envelope s = drawingSpace(paper);
