@@ -71,12 +71,12 @@ final class AspectDimensions {
     List<Envelope> words = new ArrayList<>();
     List<Mark> marks = new ArrayList<>();
     double any = Double.POSITIVE_INFINITY;
-    marks.addAll(new Tiers(dims, Tiers.Side.BELOW, under, any, words, Silhouette.NONE).lay(below));
+    marks.addAll(new Tiers(dims, Tiers.Side.BELOW, under, any, words, BodyEdges.NONE).lay(below));
     marks.addAll(
-        new Tiers(dims, Tiers.Side.LEFT, machine.getMinX() - beside, any, words, Silhouette.NONE)
+        new Tiers(dims, Tiers.Side.LEFT, machine.getMinX() - beside, any, words, BodyEdges.NONE)
             .lay(left));
     marks.addAll(
-        new Tiers(dims, Tiers.Side.RIGHT, machine.getMaxX() + beside, any, words, Silhouette.NONE)
+        new Tiers(dims, Tiers.Side.RIGHT, machine.getMaxX() + beside, any, words, BodyEdges.NONE)
             .lay(right));
     return marks;
   }

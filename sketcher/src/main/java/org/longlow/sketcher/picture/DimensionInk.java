@@ -44,7 +44,7 @@ final class DimensionInk {
   private final List<Tiers.Span> right = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
   private final WordSpots spots;
-  private final Silhouette silhouette;
+  private final BodyEdges bodies;
 
   /** What is written on the machine itself, once it is known where lines run down from it. */
   private final List<Runnable> onMachine = new ArrayList<>();
@@ -53,7 +53,7 @@ final class DimensionInk {
     this.scene = scene;
     this.n = denominator;
     this.spots = new WordSpots(picture, denominator);
-    this.silhouette = Silhouette.of(picture);
+    this.bodies = BodyEdges.of(picture);
     this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
     this.box = MachineInk.bounds(scene);
     for (Manikin m : scene.people()) {
@@ -92,7 +92,7 @@ final class DimensionInk {
   }
 
   private void lay(Tiers.Side side, double base, double end, List<Tiers.Span> spans) {
-    marks.addAll(new Tiers(dims, side, base, end, spots.taken(), silhouette).lay(spans));
+    marks.addAll(new Tiers(dims, side, base, end, spots.taken(), bodies).lay(spans));
   }
 
   private PointMm road(PointMm frame) {

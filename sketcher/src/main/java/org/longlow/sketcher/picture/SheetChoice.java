@@ -8,6 +8,7 @@ import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.page.Frame;
 import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.RevisionTable;
 import org.longlow.svg.page.Scale;
 import org.longlow.svg.page.SheetSpace;
 import org.longlow.svg.page.TitleBlock;
@@ -109,7 +110,7 @@ record SheetChoice(
       if (!SheetSpace.serves(turned)) {
         continue;
       }
-      Envelope space = SheetSpace.pictureSpace(turned, title);
+      Envelope space = RevisionTable.pictureSpace(turned, title);
       if (!fits(least, space, scale.factor())) {
         continue;
       }
@@ -136,7 +137,7 @@ record SheetChoice(
     }
     String name = String.format(Locale.ROOT, "%s cut to %.0f mm", paper.name(), length);
     Paper piece = new Paper(name, length, paper.widthMm());
-    return SheetSpace.serves(piece) && fits(box, SheetSpace.pictureSpace(piece, title), 1)
+    return SheetSpace.serves(piece) && fits(box, RevisionTable.pictureSpace(piece, title), 1)
         ? Optional.of(
             new DimensionedElevation.Sheet(Frame.sheet(piece, title, drawing, scale), scale))
         : Optional.empty();

@@ -68,7 +68,7 @@ final class Tiers {
   private final double base;
   private final double end;
   private final List<Envelope> words;
-  private final Silhouette silhouette;
+  private final BodyEdges bodies;
   private final List<Mark> onTop = new ArrayList<>();
   private final List<List<double[]>> taken = new ArrayList<>();
   private double step = STEP;
@@ -80,17 +80,12 @@ final class Tiers {
    * @param base edge of the picture on that side, drawing mm
    * @param end how far along the tiers words better reach at most, drawing mm
    * @param words boxes of words that are on the drawing already; added to
-   * @param silhouette what extension lines do not run through
+   * @param bodies what extension lines do not run through
    */
   Tiers(
-      Dimensions dims,
-      Side side,
-      double base,
-      double end,
-      List<Envelope> words,
-      Silhouette silhouette) {
+      Dimensions dims, Side side, double base, double end, List<Envelope> words, BodyEdges bodies) {
     this.words = words;
-    this.silhouette = silhouette;
+    this.bodies = bodies;
     this.dims = dims;
     this.side = side;
     this.base = base;
@@ -247,7 +242,7 @@ final class Tiers {
     if (way * (to - from) <= 0) {
       return;
     }
-    double out = silhouette.left(side != Side.BELOW, at, from, line);
+    double out = bodies.left(side != Side.BELOW, at, from, line);
     double clear = out + way * Dimensions.GAP_MM * n;
     double begun = from + way * BEGUN_MM * n;
     if (way * (clear - begun) <= BEGUN_MM * n) {

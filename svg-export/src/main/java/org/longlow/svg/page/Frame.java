@@ -45,7 +45,7 @@ public final class Frame {
    * @throws IllegalArgumentException if the shapes do not fit at this scale
    */
   public static Page sheet(Paper paper, TitleBlock title, Drawing drawing, Scale scale) {
-    Envelope space = SheetSpace.pictureSpace(paper, title);
+    Envelope space = RevisionTable.pictureSpace(paper, title);
     Drawing onPaper = drawing.scaled(scale.factor());
     Envelope box = onPaper.paperBoundsMm();
     if (box.isNull()) {
@@ -199,14 +199,8 @@ public final class Frame {
    */
   private static List<Mark> checkBar(Paper paper, boolean inches) {
     Envelope f = SheetSpace.drawingSpace(paper);
-    return !hasCheckBar(paper)
+    return !SheetSpace.hasCheckBar(paper)
         ? List.of()
         : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, inches);
-  }
-
-  /** Whether there is room for that bar. */
-  static boolean hasCheckBar(Paper paper) {
-    double room = SheetSpace.drawingSpace(paper).getWidth() - SheetSpace.TITLE_WIDTH_MM;
-    return room >= ScaleBar.BLOCK_LONG_MM + 4;
   }
 }

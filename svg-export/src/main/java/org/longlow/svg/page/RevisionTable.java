@@ -15,7 +15,7 @@ import org.longlow.svg.drawing.Tone;
  * What was changed on a drawing and when, the newest last: left of the title block where the sheet
  * has the room, else over it.
  */
-final class RevisionTable {
+public final class RevisionTable {
 
   /** As many fit beside the title block; older ones are in the layout. */
   private static final int MOST = 5;
@@ -34,9 +34,15 @@ final class RevisionTable {
 
   private RevisionTable() {}
 
-  /** Returns how much of the height over the title block it takes, mm. */
-  static double overMm(Paper paper, TitleBlock title) {
-    return title.revisions().isEmpty() || besideMm(paper) >= LEAST_MM ? 0 : highMm(title);
+  /**
+   * Returns the space for a picture over the title block and, where the table stands over that,
+   * over the table too, page mm.
+   */
+  public static Envelope pictureSpace(Paper paper, TitleBlock title) {
+    Envelope s = SheetSpace.pictureSpace(paper);
+    boolean over = !title.revisions().isEmpty() && besideMm(paper) < LEAST_MM;
+    double bottom = s.getMinY() + (over ? highMm(title) : 0);
+    return new Envelope(s.getMinX(), s.getMaxX(), Math.min(bottom, s.getMaxY()), s.getMaxY());
   }
 
   /** Returns its marks; none where nothing was changed. */
@@ -96,6 +102,6 @@ final class RevisionTable {
   /** Returns how much room there is left of the title block and right of the scale bar, mm. */
   private static double besideMm(Paper paper) {
     double room = SheetSpace.drawingSpace(paper).getWidth() - SheetSpace.TITLE_WIDTH_MM;
-    return Frame.hasCheckBar(paper) ? room - ScaleBar.BLOCK_LONG_MM - 6 : room - 2;
+    return SheetSpace.hasCheckBar(paper) ? room - ScaleBar.BLOCK_LONG_MM - 6 : room - 2;
   }
 }

@@ -36,13 +36,6 @@ public final class SheetSpace {
         LEFT_MM, paper.widthMm() - MARGIN_MM, MARGIN_MM, paper.heightMm() - MARGIN_MM);
   }
 
-  /** Returns the same with room for what was changed, where that stands over the title block. */
-  public static Envelope pictureSpace(Paper paper, TitleBlock title) {
-    Envelope s = pictureSpace(paper);
-    double bottom = s.getMinY() + RevisionTable.overMm(paper, title);
-    return new Envelope(s.getMinX(), s.getMaxX(), Math.min(bottom, s.getMaxY()), s.getMaxY());
-  }
-
   /** Returns how long a sheet must be for a picture that is so wide, mm. */
   public static double longFor(double pictureMm) {
     return LEFT_MM + MARGIN_MM + Math.max(TITLE_WIDTH_MM, pictureMm + 2 * AIR_MM);
@@ -72,5 +65,10 @@ public final class SheetSpace {
               paper.heightMm()));
     }
     return new Envelope(s.getMinX() + AIR_MM, s.getMaxX() - AIR_MM, bottom, s.getMaxY() - AIR_MM);
+  }
+
+  /** Whether there is room for a bar to measure by beside the title block. */
+  static boolean hasCheckBar(Paper paper) {
+    return drawingSpace(paper).getWidth() - TITLE_WIDTH_MM >= ScaleBar.BLOCK_LONG_MM + 4;
   }
 }

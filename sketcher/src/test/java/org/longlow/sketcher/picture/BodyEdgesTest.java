@@ -15,7 +15,7 @@ import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
 /** Where lines leave what is filled, against cutting them with it. */
-class SilhouetteTest {
+class BodyEdgesTest {
 
   private static Drawing picture(String subject, Geometry... areas) {
     return Drawing.of(
@@ -46,7 +46,7 @@ class SilhouetteTest {
     for (int i = 0; i < 400; i++) {
       Geometry a = blot(random, 0, 0);
       Geometry b = blot(random, 90, 30);
-      Silhouette silhouette = Silhouette.of(picture("part:x", a, b));
+      BodyEdges bodies = BodyEdges.of(picture("part:x", a, b));
       boolean level = i % 2 == 0;
       double at = -80 + 200 * random.nextDouble();
       double from = -100 + 200 * random.nextDouble();
@@ -61,7 +61,7 @@ class SilhouetteTest {
         wanted = to > from ? high : low;
         met++;
       }
-      assertThat(silhouette.left(level, at, from, to)).isCloseTo(wanted, within(1e-6));
+      assertThat(bodies.left(level, at, from, to)).isCloseTo(wanted, within(1e-6));
     }
     assertThat(met).isGreaterThan(100);
   }
@@ -69,9 +69,9 @@ class SilhouetteTest {
   @Test
   void onlyPartsAndPeopleCount() {
     Geometry box = Planar.rectangle(0, 0, 10, 10);
-    assertThat(Silhouette.of(picture("part:a", box)).left(true, 5, -1, 20)).isEqualTo(10);
-    assertThat(Silhouette.of(picture("person:a", box)).left(true, 5, 20, -1)).isEqualTo(0);
-    assertThat(Silhouette.of(picture("ground", box)).left(true, 5, -1, 20)).isEqualTo(-1);
-    assertThat(Silhouette.NONE.left(true, 5, -1, 20)).isEqualTo(-1);
+    assertThat(BodyEdges.of(picture("part:a", box)).left(true, 5, -1, 20)).isEqualTo(10);
+    assertThat(BodyEdges.of(picture("person:a", box)).left(true, 5, 20, -1)).isEqualTo(0);
+    assertThat(BodyEdges.of(picture("ground", box)).left(true, 5, -1, 20)).isEqualTo(-1);
+    assertThat(BodyEdges.NONE.left(true, 5, -1, 20)).isEqualTo(-1);
   }
 }

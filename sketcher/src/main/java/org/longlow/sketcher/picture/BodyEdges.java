@@ -16,21 +16,21 @@ import org.longlow.svg.drawing.Mark;
  * <p>Only where a line leaves for the last time is asked, so holes and areas that lie over each
  * other need no care.
  */
-final class Silhouette {
+final class BodyEdges {
 
   /** Nothing is anywhere. */
-  static final Silhouette NONE = new Silhouette(List.of());
+  static final BodyEdges NONE = new BodyEdges(List.of());
 
   private record Ring(Envelope box, CoordinateSequence points) {}
 
   private final List<Ring> rings;
 
-  private Silhouette(List<Ring> rings) {
+  private BodyEdges(List<Ring> rings) {
     this.rings = rings;
   }
 
   /** Returns that of everything on a picture that is filled and is a part or a person. */
-  static Silhouette of(Drawing picture) {
+  static BodyEdges of(Drawing picture) {
     List<Ring> rings = new ArrayList<>();
     for (Layer layer : picture.layers()) {
       for (Mark mark : layer.marks()) {
@@ -42,7 +42,7 @@ final class Silhouette {
         }
       }
     }
-    return new Silhouette(rings);
+    return new BodyEdges(rings);
   }
 
   private static boolean isBody(Mark.Shape shape) {
@@ -52,7 +52,7 @@ final class Silhouette {
   }
 
   /**
-   * Returns where a line that comes from within leaves the silhouette for the last time.
+   * Returns where a line that comes from within leaves the bodies for the last time.
    *
    * @param level whether the line is level, at a height; else it is upright, at an x
    * @param at that height or x, drawing mm
