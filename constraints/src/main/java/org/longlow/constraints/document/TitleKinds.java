@@ -1,6 +1,7 @@
 package org.longlow.constraints.document;
 
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.TitleEntries;
 
 /** What drawings say in and beside their title block. */
@@ -22,6 +23,15 @@ final class TitleKinds {
           TitleKinds::entries);
 
   private TitleKinds() {}
+
+  /** Returns a revision to begin with, named after those that are there: A, B, then numbers. */
+  static Optional<?> begun(Kind<?> kind, List<Object> there) {
+    int n = there.size();
+    String index = n < 26 ? String.valueOf((char) ('A' + n)) : Integer.toString(n + 1);
+    return kind == REVISION
+        ? Optional.of(new TitleEntries.Revision(index, "", ""))
+        : Optional.empty();
+  }
 
   private static TitleEntries.Revision revision(Source<TitleEntries.Revision> s) {
     return new TitleEntries.Revision(

@@ -158,6 +158,7 @@ public final class Typing {
       begun = begun.isPresent() ? begun : FormerKinds.begun(nested.kind(), there);
       begun = begun.isPresent() ? begun : BuiltKinds.begun(nested.kind(), layout, there);
       begun = begun.isPresent() ? begun : StockKinds.begun(nested.kind());
+      begun = begun.isPresent() ? begun : TitleKinds.begun(nested.kind(), there);
       if (begun.isPresent()) {
         return begun.get();
       }

@@ -140,6 +140,8 @@ class EveryFieldTest {
                 "stringer",
                 "variant",
                 "asBuilt",
+                "titleBlock",
+                "revision",
                 "span"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);

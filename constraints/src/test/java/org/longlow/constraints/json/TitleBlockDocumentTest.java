@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.document.Typing;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TitleEntries;
 
 /** What may be said beside the picture of a drawing. */
@@ -54,5 +57,14 @@ class TitleBlockDocumentTest {
       ReadResult read = LayoutReader.read(text, Path.of("."));
       assertThat(read instanceof ReadResult.Read).as(n + " notes").isEqualTo(n == 8);
     }
+  }
+
+  @Test
+  void aFurtherRevisionTakesTheNextLetter() {
+    Layout more = Typing.added(Plank.layout(), "", List.of("titleBlock", "revisions"));
+    assertThat(more.titleBlock().revisions())
+        .extracting(TitleEntries.Revision::index)
+        .containsExactly("A", "B", "C");
+    assertThat(more.titleBlock().revisions().get(2).what()).isEmpty();
   }
 }
