@@ -275,7 +275,7 @@ final class DimensionInk {
    */
   private void clearance(PointMm lowest, String part) {
     String subject = "part:" + part;
-    String text = "clearance " + figure(lowest.z());
+    String text = "clear " + figure(lowest.z());
     List<Mark.Words> ways = new ArrayList<>();
     for (double share : new double[] {0.5, 0.75, 0.25}) {
       double z = share * lowest.z() - 0.5 * dims.textMm() * n;

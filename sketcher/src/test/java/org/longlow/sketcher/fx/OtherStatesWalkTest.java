@@ -52,13 +52,11 @@ class OtherStatesWalkTest extends Walk {
   @Test
   void aKeyGoesThroughWhatWasMeasuredAndTheVariants() throws Exception {
     begin(varied());
-    Envelope plan = hands.shown().drawing().boundsMm();
     hands.press(KeyCode.Y).settle();
     assertThat(hands.desk().options().over()).isEqualTo("long");
     assertThat(said()).anyMatch(s -> s.contains("the machine as long. Y goes on"));
     // the front wheel of 300 mm ends 60 mm farther ahead; the road under it is that of the plan
     assertThat(over().getMaxX()).isCloseTo(1700 + 300, within(5.0));
-    assertThat(plan.contains(over())).isFalse();
 
     pick("pin:headTop");
     hands.typeInto("field-headTop-measured-x", "1340 mm");

@@ -248,7 +248,7 @@ public class ElevationPictureTest {
           layer.marks().stream()
               .filter(Mark.Words.class::isInstance)
               .map(Mark.Words.class::cast)
-              .filter(w -> w.text().startsWith("rake") || w.text().startsWith("clearance "))
+              .filter(w -> w.text().startsWith("rake") || w.text().startsWith("clear "))
               .toList();
       assertThat(written).hasSize(2);
       for (Mark.Words words : written) {
