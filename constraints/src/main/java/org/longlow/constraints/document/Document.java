@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.TitleEntries;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.words.Names;
 import org.longlow.rider.words.Units;
@@ -47,6 +48,12 @@ public final class Document {
             Layout::name,
             "Short name of the layout."),
         s.text("title", Layout::title, "One line for title blocks."),
+        s.or(
+            "titleBlock",
+            new Nested<>(TitleKinds.TITLE_BLOCK),
+            TitleEntries.NONE,
+            Layout::titleBlock,
+            "What drawings say beside their picture."),
         s.or(
             "units",
             Type.words(Units.class),

@@ -95,10 +95,10 @@ public record Form(String name, String help, List<Row> rows) {
     return new Form(kind.name(), kind.help(), walk.rows);
   }
 
-  /** Returns the form of name, title and notes of the layout. */
+  /** Returns the form of name, title, title block and notes of the layout. */
   public static Form whole(Layout layout) {
     Walk walk = new Walk(layout);
-    for (String key : List.of("name", "title", "notes")) {
+    for (String key : List.of("name", "title", "titleBlock", "notes")) {
       walk.field(Document.LAYOUT.field(key), layout, List.of(), "", 0);
     }
     return new Form(Document.LAYOUT.name(), Document.LAYOUT.help(), walk.rows);

@@ -12,6 +12,7 @@ import org.longlow.rider.words.Units;
  *
  * @param name short name, such as {@code heron}
  * @param title one line for title blocks
+ * @param titleBlock what drawings say beside their picture
  * @param units in which figures are shown to people; none of what is stored hangs on it
  * @param notes free text for people
  * @param measures named quantities and formulas
@@ -35,6 +36,7 @@ import org.longlow.rider.words.Units;
 public record Layout(
     String name,
     String title,
+    TitleEntries titleBlock,
     Units units,
     List<String> notes,
     Map<String, Measure> measures,
@@ -97,6 +99,7 @@ public record Layout(
     this(
         name,
         title,
+        TitleEntries.NONE,
         units,
         notes,
         measures,
@@ -173,6 +176,7 @@ public record Layout(
     return new Layout(
         name,
         title,
+        titleBlock,
         units,
         notes,
         measures,

@@ -146,6 +146,8 @@ class EveryFieldTest {
                 "duct",
                 "line",
                 "linePoint",
+                "titleBlock",
+                "revision",
                 "span"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);

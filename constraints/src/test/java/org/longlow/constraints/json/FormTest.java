@@ -154,6 +154,7 @@ class FormTest {
     return switch (path.get(0)) {
       case "demands" -> Form.demands(layout);
       case "asBuilt" -> Form.asBuilt(layout);
+      case "titleBlock" -> Form.whole(layout);
       case "name", "title", "notes" -> Form.whole(layout);
       default -> Form.of(layout, new Entries.Entry(path.get(0), path.get(1))).orElseThrow();
     };

@@ -103,6 +103,17 @@ public record TemplateSet(
     return Optional.of(of(study.layout().name(), settings, templates, plain, stems));
   }
 
+  /**
+   * Returns one drawing on sheets of its own, such as the whole machine at full size.
+   *
+   * @param drawing that no refusal meets
+   */
+  public static TemplateSet of(Study study, NamedDrawing drawing, TemplateSettings settings) {
+    Template alone = new Template(drawing, drawing.sheets(settings));
+    return of(
+        study.layout().name(), settings, List.of(alone), List.of(), List.of(drawing.fileName()));
+  }
+
   static TemplateSet of(
       String layout,
       TemplateSettings settings,

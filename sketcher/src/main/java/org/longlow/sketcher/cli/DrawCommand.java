@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
@@ -11,6 +12,7 @@ import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.InTheWay;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.DimensionedElevation;
+import org.longlow.sketcher.picture.LayerChoice;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.View;
@@ -50,7 +52,10 @@ final class DrawCommand implements Callable<Integer> {
       names = "--paper",
       defaultValue = "a3",
       converter = PaperOption.class,
-      description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
+      description = {
+        "a4, letter, a3, tabloid, a0 or WxH in mm; \"roll 610\" for a roll 610 mm wide, cut as",
+        "long as the drawing needs; ${DEFAULT-VALUE} unless said."
+      })
   private Paper paper;
 
   @Option(
@@ -90,10 +95,20 @@ final class DrawCommand implements Callable<Integer> {
   private SheetInk ink;
 
   @Option(
+      names = "--layers",
+      split = ",",
+      paramLabel = "NAMES",
+      description = {
+        "Which layers are drawn, such as wheels,frame,dimensions, or which are not, such as",
+        "no-person,no-notes; all unless said. A wrong name is answered by all names."
+      })
+  private List<String> names;
+
+  @Option(
       names = "--scale",
       paramLabel = "1:N",
       converter = ScaleOption.class,
-      description = "The scale; the largest preferred one that fits on the paper unless said.")
+      description = "The scale; the largest usual one that fits on the paper unless said.")
   private Scale scale;
 
   @Option(
@@ -112,14 +127,11 @@ final class DrawCommand implements Callable<Integer> {
     if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
-    if (paper.roll()) {
-      throw new Refusal(
-          "--paper is a roll, which is for templates; give a size such as 1200x600 instead");
-    }
     Outputs.file(out, file);
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
+    LayerChoice layers = layers();
     DimensionedElevation.Sheet sheet;
     try {
       sheet =
@@ -133,12 +145,21 @@ final class DrawCommand implements Callable<Integer> {
     } catch (OutOfRange e) {
       throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }
-    Making.Drawn drawn = Making.drawing(study, sheet.in(ink), out, InTheWay.Consent.GIVEN);
+    Making.Drawn drawn =
+        Making.drawing(study, sheet.with(layers).in(ink), out, InTheWay.Consent.GIVEN);
     PrintWriter text = spec.commandLine().getOut();
     text.println(
         "drawn at " + drawn.scale() + ", " + View.shown(study, options).words() + ": " + out);
     drawn.kept().ifPresent(k -> text.println(Outputs.kept(k)));
     text.flush();
     return ExitCodes.of(study);
+  }
+
+  private LayerChoice layers() {
+    try {
+      return names == null ? LayerChoice.ALL : LayerChoice.of(names);
+    } catch (OutOfRange e) {
+      throw new Refusal("--layers: " + e.getMessage());
+    }
   }
 }

@@ -14,6 +14,11 @@ import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.InTheWay;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.StepWatch;
+import org.longlow.sketcher.app.TemplateSet;
+import org.longlow.sketcher.picture.Aspect;
+import org.longlow.sketcher.picture.Views;
+import org.longlow.sketcher.template.NamedDrawing;
+import org.longlow.sketcher.template.WholeView;
 import org.longlow.svg.page.CalibrationSheet;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.PrintCorrection;
@@ -60,6 +65,18 @@ final class TemplatesCommand implements Callable<Integer> {
       description = {"Only this part, also where figures would do; may be given more than once."})
   private Set<String> parts = Set.of();
 
+  @Option(
+      names = "--whole",
+      paramLabel = "side|front|plan",
+      converter = ViewKindOption.class,
+      description = {
+        "Instead of parts the whole machine, seen from there, at full size on as many sheets as it",
+        "takes, with whom and in which stance you say."
+      })
+  private Views.Kind whole;
+
+  @Mixin private ViewOption view;
+
   @Mixin private PrinterOption printer;
 
   @Option(
@@ -105,26 +122,11 @@ final class TemplatesCommand implements Callable<Integer> {
 
   private int templates() throws IOException {
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
-    List<String> known = Making.partsWithTemplates(study);
-    List<String> unknown =
-        parts.stream().filter(p -> !Making.canBeOnPaper(study, p)).sorted().toList();
-    if (!unknown.isEmpty()) {
-      throw new Refusal(
-          unknown.stream()
-              .map(
-                  p ->
-                      "--part is "
-                          + p
-                          + "; parts with a template are "
-                          + String.join(", ", known)
-                          + "; of what is bought, named alone, there is a dummy")
-              .toList());
-    }
     PrintCorrection correction = printer.ofThisUser();
     TemplateSettings settings = TemplateSettings.on(paper).withCorrection(correction);
     Making.TemplatesMade made;
     try {
-      made = Making.templates(study, out, settings, parts, StepWatch.NONE);
+      made = whole == null ? parts(study, settings) : whole(study, settings);
     } catch (OutOfRange e) {
       throw new Refusal(e.getMessage());
     }
@@ -147,5 +149,44 @@ final class TemplatesCommand implements Callable<Integer> {
     text.println("Print at 100 % (actual size) and measure the 100 mm bars before you cut.");
     text.flush();
     return ExitCodes.of(study);
+  }
+
+  private Making.TemplatesMade parts(Study study, TemplateSettings settings) throws IOException {
+    if (view.isGiven()) {
+      throw new Refusal("--who and --stance are for --whole; templates of parts are as drawn");
+    }
+    List<String> known = Making.partsWithTemplates(study);
+    List<String> unknown =
+        parts.stream().filter(p -> !Making.canBeOnPaper(study, p)).sorted().toList();
+    if (!unknown.isEmpty()) {
+      throw new Refusal(
+          unknown.stream()
+              .map(
+                  p ->
+                      "--part is "
+                          + p
+                          + "; parts with a template are "
+                          + String.join(", ", known)
+                          + "; of what is bought, named alone, there is a dummy")
+              .toList());
+    }
+    return Making.templates(study, out, settings, parts, StepWatch.NONE);
+  }
+
+  private Making.TemplatesMade whole(Study study, TemplateSettings settings) throws IOException {
+    if (!parts.isEmpty()) {
+      throw new Refusal("--whole and --part are both given; leave one of them out");
+    }
+    Aspect aspect =
+        switch (whole) {
+          case SIDE -> Aspect.SIDE;
+          case FRONT -> Aspect.FRONT;
+          case PLAN -> Aspect.PLAN;
+          case ALL ->
+              throw new Refusal("--whole is all; write side, front or plan, one after the other");
+        };
+    NamedDrawing drawing = WholeView.of(study, view.of(study).withAspect(aspect), settings);
+    return Making.templates(
+        TemplateSet.of(study, drawing, settings), out, InTheWay.Consent.GIVEN, StepWatch.NONE);
   }
 }

@@ -48,6 +48,11 @@ final class ViewOption {
       })
   private String stance;
 
+  /** Whether somebody said who is drawn, or how the machine stands. */
+  boolean isGiven() {
+    return who != null || stance != null;
+  }
+
   /**
    * Returns what to draw of a study.
    *

@@ -54,7 +54,7 @@ final class PaperPress {
                           choice.options(),
                           choice.views(),
                           choice.scale(),
-                          wallPaper(choice.wall()),
+                          paper(choice.wall()),
                           date.toString(),
                           choice.svg())
                       .in(choice.ink()),
@@ -124,14 +124,6 @@ final class PaperPress {
             why -> {
               throw new OutOfRange(why);
             });
-    return paper;
-  }
-
-  private static Paper wallPaper(String text) {
-    Paper paper = paper(text);
-    if (paper.roll()) {
-      throw new OutOfRange("a roll is for templates; give a size such as 1200x600 instead");
-    }
     return paper;
   }
 }

@@ -71,11 +71,13 @@ final class AspectDimensions {
     List<Envelope> words = new ArrayList<>();
     List<Mark> marks = new ArrayList<>();
     double any = Double.POSITIVE_INFINITY;
-    marks.addAll(new Tiers(dims, Tiers.Side.BELOW, under, any, words).lay(below));
+    marks.addAll(new Tiers(dims, Tiers.Side.BELOW, under, any, words, BodyEdges.NONE).lay(below));
     marks.addAll(
-        new Tiers(dims, Tiers.Side.LEFT, machine.getMinX() - beside, any, words).lay(left));
+        new Tiers(dims, Tiers.Side.LEFT, machine.getMinX() - beside, any, words, BodyEdges.NONE)
+            .lay(left));
     marks.addAll(
-        new Tiers(dims, Tiers.Side.RIGHT, machine.getMaxX() + beside, any, words).lay(right));
+        new Tiers(dims, Tiers.Side.RIGHT, machine.getMaxX() + beside, any, words, BodyEdges.NONE)
+            .lay(right));
     return marks;
   }
 
@@ -95,7 +97,8 @@ final class AspectDimensions {
         double b = shape.leftMm();
         if (a > from + 0.05 || b < to - 0.05) {
           String subject = "part:" + rest.name();
-          into.add(span(subject, a, b, bodies.at(a), bodies.at(b), rest.name()));
+          into.add(
+              span(subject, a, b, bodies.at(a), bodies.at(b), RestWords.of(scene.layout(), rest)));
         }
       }
     }

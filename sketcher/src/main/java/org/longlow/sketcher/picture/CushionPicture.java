@@ -35,6 +35,10 @@ public final class CushionPicture {
   /** How wide the free stack is, paper mm. */
   public static final double FREE_MM = 13;
 
+  /** How it is read; what follows is a unit of length. */
+  public static final String TO_SCALE =
+      "Heights are to scale; beside each layer is how far it gives at the design sink, ";
+
   private static final double LEAST_SLOT_MM = 16.8;
   private static final double MOST_SLOT_MM = 34;
   private static final double AIR_MM = 3;
@@ -72,6 +76,21 @@ public final class CushionPicture {
    * @param picked a layer that is marked, from 0 at the top; -1 for none
    */
   public static Drawing of(CushionStack stack, double widthMm, double denominator, int picked) {
+    return of(stack, widthMm, denominator, picked, true);
+  }
+
+  /**
+   * Draws a cushion whose figures are explained beside it.
+   *
+   * @param widthMm how wide it may come out, paper mm
+   * @param denominator N of the scale 1:N of its heights
+   */
+  public static Drawing unexplained(CushionStack stack, double widthMm, double denominator) {
+    return of(stack, widthMm, denominator, -1, false);
+  }
+
+  private static Drawing of(
+      CushionStack stack, double widthMm, double denominator, int picked, boolean explained) {
     double room = widthMm - NAMES_MM - FREE_MM - AIR_MM;
     int fit = Math.max(1, (int) Math.floor(room / LEAST_SLOT_MM));
     int side = Math.max(1, Math.min(fit, stack.loads().size()));
@@ -80,7 +99,7 @@ public final class CushionPicture {
     for (int i = 0; i == 0 || i < stack.loads().size(); i += side) {
       picture.row(stack.loads().subList(i, Math.min(stack.loads().size(), i + side)));
     }
-    picture.notes(widthMm);
+    picture.notes(widthMm, explained);
     return picture.canvas.drawing(stack.cushion());
   }
 
@@ -282,7 +301,7 @@ public final class CushionPicture {
   }
 
   /** What each of them finds, and how far all this can be trusted. */
-  private void notes(double widthMm) {
+  private void notes(double widthMm, boolean explained) {
     double y = board + paper(HEAD_MM) + stack.foamMm();
     Map<String, List<String>> alike = new LinkedHashMap<>();
     stack
@@ -293,13 +312,15 @@ public final class CushionPicture {
     if (stack.loads().isEmpty()) {
       notes.add("Nobody of the crew sits on this seat.");
     }
-    notes.add(
-        "Heights are to scale; beside each layer is how far it gives at the design sink, "
-            + stack.units().word()
-            + ". "
-            + Support.DESIGN_MEANING
-            + " "
-            + FoamStack.SINK_CAUTION);
+    if (explained) {
+      notes.add(
+          TO_SCALE
+              + stack.units().word()
+              + ". "
+              + Support.DESIGN_MEANING
+              + " "
+              + FoamStack.SINK_CAUTION);
+    }
     for (String note : notes) {
       for (String line : Lettering.wrapped(note, LETTERS_MM, widthMm - 2)) {
         words(line, -paper(NAMES_MM), y, LETTERS_MM, Anchor.START, Tone.PENCIL);

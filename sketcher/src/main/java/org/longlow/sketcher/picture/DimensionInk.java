@@ -2,6 +2,7 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.CushionPart;
@@ -31,6 +32,9 @@ final class DimensionInk {
   /** Radii of the arc of the rake that are tried, paper mm. */
   private static final double[] RAKE_RADII_MM = {16, 20, 24, 29, 34};
 
+  /** Where tiers under the road begin, paper mm. */
+  private static final double UNDER_MM = -2.6;
+
   private final Scene scene;
   private final Dimensions dims;
   private final double n;
@@ -40,6 +44,7 @@ final class DimensionInk {
   private final List<Tiers.Span> right = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
   private final WordSpots spots;
+  private final BodyEdges bodies;
 
   /** What is written on the machine itself, once it is known where lines run down from it. */
   private final List<Runnable> onMachine = new ArrayList<>();
@@ -48,6 +53,7 @@ final class DimensionInk {
     this.scene = scene;
     this.n = denominator;
     this.spots = new WordSpots(picture, denominator);
+    this.bodies = BodyEdges.of(picture);
     this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
     this.box = MachineInk.bounds(scene);
     for (Manikin m : scene.people()) {
@@ -75,21 +81,18 @@ final class DimensionInk {
     if (full) {
       ink.places();
     }
-    double under = -2.6 * denominator;
-    ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.BELOW, under, Double.POSITIVE_INFINITY, ink.spots.taken())
-            .lay(ink.below));
     double edge = MachineInk.ROAD_MM * 0.4;
     double top = ink.box.getMaxY();
-    ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge, top, ink.spots.taken())
-            .lay(ink.left));
-    ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, top, ink.spots.taken())
-            .lay(ink.right));
+    ink.lay(Tiers.Side.BELOW, UNDER_MM * denominator, Double.POSITIVE_INFINITY, ink.below);
+    ink.lay(Tiers.Side.LEFT, ink.box.getMinX() - edge, top, ink.left);
+    ink.lay(Tiers.Side.RIGHT, ink.box.getMaxX() + edge, top, ink.right);
     ink.spots.keepOff(ink.marks);
     ink.onMachine.forEach(Runnable::run);
     return new Layer(PictureLayer.DIMENSIONS.id(), PictureLayer.DIMENSIONS.title(), ink.marks);
+  }
+
+  private void lay(Tiers.Side side, double base, double end, List<Tiers.Span> spans) {
+    marks.addAll(new Tiers(dims, side, base, end, spots.taken(), bodies).lay(spans));
   }
 
   private PointMm road(PointMm frame) {
@@ -226,9 +229,7 @@ final class DimensionInk {
       return;
     }
     if (lowest != null && low > 0) {
-      PointMm at = lowest;
-      String of = lowestName;
-      onMachine.add(() -> clearance(at, of));
+      clearance(lowest, lowestName);
     }
     List<CushionPart> pans = SeatParts.pans(scene.layout()).toList();
     pans.forEach(
@@ -268,22 +269,70 @@ final class DimensionInk {
     }
   }
 
+  /**
+   * Between belly and road where its words have room beside the tyres; else they stand under the
+   * road.
+   */
   private void clearance(PointMm lowest, String part) {
     String subject = "part:" + part;
+    String text = "clear " + figure(lowest.z());
+    List<Mark.Words> ways = new ArrayList<>();
+    for (double share : new double[] {0.5, 0.75, 0.25}) {
+      double z = share * lowest.z() - 0.5 * dims.textMm() * n;
+      ways.add(words(subject, text, lowest.x() + 1.2 * n, z, Anchor.START));
+      ways.add(words(subject, text, lowest.x() - 1.2 * n, z, Anchor.END));
+    }
+    ways.removeIf(w -> overTyres(Labels.box(w, n)));
+    if (ways.isEmpty()) {
+      double z = (UNDER_MM - 1.2 - dims.textMm()) * n;
+      double x = lowest.x();
+      List<Mark.Words> under =
+          List.of(
+              words(subject, text, x + 1.2 * n, z, Anchor.START),
+              words(subject, text, x - 1.2 * n, z, Anchor.END));
+      Mark.Words best = spots.best(under, w -> w);
+      upright(subject, lowest, z);
+      onMachine.add(() -> onCard(best)); // over what runs down there
+    } else {
+      onMachine.add(
+          () -> {
+            upright(subject, lowest, 0);
+            onCard(spots.best(ways, w -> w));
+          });
+    }
+  }
+
+  /** The line of the clearance, drawn on below the road as far as its words need. */
+  private void upright(String subject, PointMm lowest, double bottom) {
     double x = lowest.x();
     for (Mark m : dims.vertical(subject, x, 0, x, lowest.z(), x, "")) {
       if (!(m instanceof Mark.Words)) {
         marks.add(m);
       }
     }
-    String text = "clear " + figure(lowest.z());
-    List<Mark.Words> ways = new ArrayList<>();
-    for (double share : new double[] {0.5, 0.75, 0.25}) {
-      double z = share * lowest.z() - 0.5 * dims.textMm() * n;
-      ways.add(words(subject, text, x + 1.2 * n, z, Anchor.START));
-      ways.add(words(subject, text, x - 1.2 * n, z, Anchor.END));
+    if (bottom < 0) {
+      marks.add(new Mark.Shape(subject, Planar.line(x, 0, x, bottom), Style.narrow(dims.tone())));
     }
-    onCard(spots.best(ways, w -> w));
+  }
+
+  private boolean overTyres(Envelope box) {
+    for (Part.End end : Part.End.values()) {
+      Optional<WheelPart> wheel = scene.wheel(end);
+      if (wheel.isPresent() && scene.shapes().get(wheel.get().name()) != null) {
+        Envelope round = new Envelope();
+        PartShape shape = scene.shapes().get(wheel.get().name());
+        for (Coordinate c : shape.outline().getCoordinates()) {
+          PointMm p = road(new PointMm(c.x, c.y));
+          round.expandToInclude(p.x(), p.z());
+        }
+        double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), round.centre().x));
+        double z = Math.max(box.getMinY(), Math.min(box.getMaxY(), round.centre().y));
+        if (Math.hypot(x - round.centre().x, z - round.centre().y) < round.getHeight() / 2) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Places of H-point, pegs and grips from the rear contact and above the road. */
@@ -298,8 +347,9 @@ final class DimensionInk {
     for (RestPart rest : scene.layout().parts(RestPart.class).toList()) {
       PointMm at = road(scene.places().pin(rest.at()));
       String subject = "part:" + rest.name();
-      below.add(span(subject, 0, at.x(), 0, at.z(), rest.name()));
-      right.add(span(subject, 0, at.z(), at.x(), at.x(), rest.name()));
+      String words = RestWords.of(scene.layout(), rest);
+      below.add(span(subject, 0, at.x(), 0, at.z(), words));
+      right.add(span(subject, 0, at.z(), at.x(), at.x(), words));
     }
   }
 

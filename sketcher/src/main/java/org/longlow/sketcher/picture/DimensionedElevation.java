@@ -3,6 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.TitleEntries;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.FigureSort;
@@ -11,6 +12,7 @@ import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Page;
@@ -25,6 +27,9 @@ public final class DimensionedElevation {
 
   private static final double NOTE_LINE_MM = 4.4;
   private static final double AIR_MM = 5;
+
+  /** Lines of the layout's own notes are no wider, paper mm. */
+  private static final double NOTE_WIDE_MM = 120;
 
   /** Longest title of ISO 7200, characters; a longer one is split at its first comma. */
   private static final int TITLE_LENGTH = 25;
@@ -51,6 +56,11 @@ public final class DimensionedElevation {
       this(page, scale, SheetInk.COLOUR);
     }
 
+    /** Returns a sheet with some of its layers. */
+    public Sheet with(LayerChoice layers) {
+      return new Sheet(layers.on(page), scale, ink);
+    }
+
     /** Returns a sheet in colour as it is printed in {@code next}. */
     public Sheet in(SheetInk next) {
       return new Sheet(next.on(page), scale, next);
@@ -61,7 +71,13 @@ public final class DimensionedElevation {
     String whole = Scenes.title(study.layout());
     int comma = whole.indexOf(", ");
     boolean split = whole.length() > TITLE_LENGTH && comma > 0;
+    TitleEntries said = study.layout().titleBlock();
     return TitleBlock.of(split ? whole.substring(0, comma) : whole, study.layout().name(), date)
+        .withPeople(said.owner(), said.drawnBy(), said.approvedBy())
+        .withRevisions(
+            said.revisions().stream()
+                .map(r -> new TitleBlock.Revision(r.index(), r.date(), r.what()))
+                .toList())
         .withUnits(study.layout().units().word())
         .withSupplement(split ? whole.substring(comma + 2) : "");
   }
@@ -131,6 +147,9 @@ public final class DimensionedElevation {
     }
     if (detail != Detail.FULL) {
       lines.add(LARGER);
+    }
+    for (String note : scene.layout().titleBlock().notes()) {
+      lines.addAll(Lettering.wrapped(Lettering.printable(note), Canvas.SMALL_MM, NOTE_WIDE_MM));
     }
     lines.add("A sketch, not a certificate: local codes and licensed inspection decide.");
     return lines;

@@ -1,12 +1,14 @@
 package org.longlow.sketcher.picture;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.page.Frame;
 import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.RevisionTable;
 import org.longlow.svg.page.Scale;
 import org.longlow.svg.page.SheetSpace;
 import org.longlow.svg.page.TitleBlock;
@@ -47,7 +49,7 @@ record SheetChoice(
   }
 
   /**
-   * Returns the sheet at the largest preferred scale (ISO 5455) that fits, the paper turned
+   * Returns the sheet at the largest scale of {@link Scale#ANY} that fits, the paper turned
    * whichever way gives the larger one; not larger where that is not worth the dimensions it costs.
    *
    * @throws OutOfRange if it fits at no scale
@@ -89,7 +91,7 @@ record SheetChoice(
   }
 
   private Optional<DimensionedElevation.Sheet> largest(List<Detail> any, double above) {
-    return Scale.PREFERRED.stream()
+    return Scale.ANY.stream()
         .filter(scale -> scale.paper() <= scale.real() && scale.factor() > above)
         .flatMap(scale -> at(any, scale).stream())
         .findFirst();
@@ -101,11 +103,14 @@ record SheetChoice(
 
   /** Returns the sheet at a scale, the paper turned so that it fits; empty if it does not. */
   private Optional<DimensionedElevation.Sheet> at(Detail detail, Scale scale) {
+    if (paper.roll()) {
+      return onRoll(picture.at(scale.denominator(), detail), scale);
+    }
     for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
       if (!SheetSpace.serves(turned)) {
         continue;
       }
-      Envelope space = SheetSpace.pictureSpace(turned);
+      Envelope space = RevisionTable.pictureSpace(turned, title);
       if (!fits(least, space, scale.factor())) {
         continue;
       }
@@ -121,5 +126,20 @@ record SheetChoice(
   private static boolean fits(Envelope box, Envelope space, double factor) {
     return box.getWidth() * factor <= space.getWidth()
         && box.getHeight() * factor <= space.getHeight();
+  }
+
+  /** Returns the sheet cut from a roll, its length along the picture; empty if it is too low. */
+  private Optional<DimensionedElevation.Sheet> onRoll(Drawing drawing, Scale scale) {
+    Envelope box = drawing.scaled(scale.factor()).paperBoundsMm();
+    double length = Math.ceil(SheetSpace.longFor(box.getWidth()));
+    if (length > Paper.LONGEST_MM) {
+      return Optional.empty();
+    }
+    String name = String.format(Locale.ROOT, "%s cut to %.0f mm", paper.name(), length);
+    Paper piece = new Paper(name, length, paper.widthMm());
+    return SheetSpace.serves(piece) && fits(box, RevisionTable.pictureSpace(piece, title), 1)
+        ? Optional.of(
+            new DimensionedElevation.Sheet(Frame.sheet(piece, title, drawing, scale), scale))
+        : Optional.empty();
   }
 }

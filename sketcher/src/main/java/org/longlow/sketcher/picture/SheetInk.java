@@ -53,12 +53,16 @@ public enum SheetInk {
     }
     List<Page.Piece> pieces =
         page.pieces().stream()
-            .map(p -> new Page.Piece(black(p.drawing()), p.placement(), p.clip()))
+            .map(p -> new Page.Piece(on(p.drawing()), p.placement(), p.clip()))
             .toList();
     return new Page(page.title(), page.paper(), pieces);
   }
 
-  private static Drawing black(Drawing drawing) {
+  /** Returns a drawing in this ink. */
+  public Drawing on(Drawing drawing) {
+    if (this == COLOUR) {
+      return drawing;
+    }
     return new Drawing(
         drawing.title(),
         drawing.layers().stream()

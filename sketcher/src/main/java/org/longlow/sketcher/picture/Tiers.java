@@ -60,11 +60,15 @@ final class Tiers {
   /** What words cost that reach beyond the picture, where a card has no room to spare. */
   private static final double BEYOND_COST = 30;
 
+  /** How much of a broken extension line shows where it begins, paper mm. */
+  private static final double BEGUN_MM = 2;
+
   private final Dimensions dims;
   private final Side side;
   private final double base;
   private final double end;
   private final List<Envelope> words;
+  private final BodyEdges bodies;
   private final List<Mark> onTop = new ArrayList<>();
   private final List<List<double[]>> taken = new ArrayList<>();
   private double step = STEP;
@@ -76,9 +80,12 @@ final class Tiers {
    * @param base edge of the picture on that side, drawing mm
    * @param end how far along the tiers words better reach at most, drawing mm
    * @param words boxes of words that are on the drawing already; added to
+   * @param bodies what extension lines do not run through
    */
-  Tiers(Dimensions dims, Side side, double base, double end, List<Envelope> words) {
+  Tiers(
+      Dimensions dims, Side side, double base, double end, List<Envelope> words, BodyEdges bodies) {
     this.words = words;
+    this.bodies = bodies;
     this.dims = dims;
     this.side = side;
     this.base = base;
@@ -223,7 +230,10 @@ final class Tiers {
     onTop.add(mark);
   }
 
-  /** A hairline from the thing measured past the dimension line: it may cross the picture. */
+  /**
+   * A hairline from the thing measured past the dimension line. Through what lies between it is
+   * broken (ISO 129-1 lets it be, from memory): it begins, and goes on where it is clear of it.
+   */
   private void extension(String subject, double at, double across, double line, List<Mark> marks) {
     double n = dims.denominator();
     double way = Math.signum(line - across);
@@ -232,6 +242,18 @@ final class Tiers {
     if (way * (to - from) <= 0) {
       return;
     }
+    double out = bodies.left(side != Side.BELOW, at, from, line);
+    double clear = out + way * Dimensions.GAP_MM * n;
+    double begun = from + way * BEGUN_MM * n;
+    if (way * (clear - begun) <= BEGUN_MM * n) {
+      hairline(subject, at, from, to, marks);
+    } else {
+      hairline(subject, at, from, begun, marks);
+      hairline(subject, at, clear, to, marks);
+    }
+  }
+
+  private void hairline(String subject, double at, double from, double to, List<Mark> marks) {
     marks.add(
         new Mark.Shape(
             subject,

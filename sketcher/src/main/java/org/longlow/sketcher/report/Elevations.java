@@ -5,16 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
 import org.longlow.svg.drawing.Drawing;
-import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
-import org.longlow.svg.write.SvgWriter;
 
 /**
  * The elevations of a report: one for each stance and company that a marked finding is about, so
@@ -40,7 +37,7 @@ final class Elevations {
     }
   }
 
-  /** Returns what each elevation marks: findings that fail or need care, with their numbers. */
+  /** Returns what each elevation marks: findings of the first table, with their numbers. */
   static Map<View, Map<String, Integer>> plan(
       Study study, PictureOptions first, List<Finding> order) {
     View usual = View.shown(study, first);
@@ -48,8 +45,7 @@ final class Elevations {
     plan.put(usual, new LinkedHashMap<>());
     for (int i = 0; i < order.size(); i++) {
       Finding f = order.get(i);
-      boolean told = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
-      if (!told || f.where().isEmpty()) {
+      if (!FindingTables.leads(f) || f.where().isEmpty()) {
         continue;
       }
       View view = View.of(study, f);
@@ -75,10 +71,8 @@ final class Elevations {
   private static void figure(Html h, Study study, PictureOptions options, String words, int n) {
     Drawing drawing = ElevationPicture.of(study, options);
     Page page = Page.round(onPage(drawing, options.denominator()), MARGIN_MM);
-    h.raw("<figure>\n<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"");
-    h.text("Elevation " + n + ": " + words).raw("\">\n");
-    h.raw(SvgWriter.inline("elevation" + (n == 1 ? "" : n), Palette.CARD, page));
-    h.raw("</div>\n");
+    h.raw("<figure>\n");
+    Plate.write(h, "elevation" + (n == 1 ? "" : n), "elevation " + n + ", " + words, page);
     h.element("figcaption", caption(study.layout().units().word(), options, words, n));
     h.raw("</figure>\n");
   }
@@ -100,6 +94,6 @@ final class Elevations {
             + ". ■ fails, ▲ needs care, numbered as in the"
             + " table. Quartered disc: centre of mass. Quartered ring: H-point. Dashed line from"
             + " the eye: nearest road seen. The cushions are drawn pressed in under whoever sits"
-            + " on them.";
+            + " on them. Tap a picture to make it larger, and once more to put it back.";
   }
 }

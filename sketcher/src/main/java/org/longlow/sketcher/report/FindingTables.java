@@ -1,46 +1,62 @@
 package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Units;
 
-/** The findings: what fails and needs care with its number in the picture, then what passes. */
+/**
+ * The findings: what fails and needs care with its number in the picture; then each group with its
+ * caution, and folded away what else there is of it.
+ */
 final class FindingTables {
 
   private static final List<String> OPEN =
       List.of("No.", Html.VERDICT, "What", "Figure", "Limit", "Margin", "Stance", "Source");
 
-  private static final List<String> CLOSED =
+  private static final List<String> FOLDED =
       List.of("About", Html.VERDICT, "What", "Figure", "Limit", "Margin", "Stance", "Source");
 
   private FindingTables() {}
 
+  /**
+   * Returns whether a finding stands in the first table, with a number. Rules of law that need care
+   * are many, and most say only that a text was not read again; they stand with their group.
+   */
+  static boolean leads(Finding f) {
+    return f.verdict() == Verdict.FAIL
+        || f.verdict() == Verdict.CAUTION && f.group() != FindingGroup.LAW;
+  }
+
+  /** Returns the findings with those of the first table first, numbered there from 1. */
+  static List<Finding> order(Study study) {
+    List<Finding> worst = WorstFirst.of(study.findings());
+    List<Finding> order = new ArrayList<>(worst.stream().filter(FindingTables::leads).toList());
+    worst.stream().filter(f -> !leads(f)).forEach(order::add);
+    return order;
+  }
+
+  /**
+   * Writes them.
+   *
+   * @param order as {@link #order} gives them
+   */
   static void write(Html h, Study study, List<Finding> order) {
     Units units = study.layout().units();
-    List<Finding> open = new ArrayList<>();
-    List<Finding> closed = new ArrayList<>();
-    for (Finding f : order) {
-      boolean needsWork = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
-      (needsWork ? open : closed).add(f);
-    }
+    List<Finding> open = order.stream().filter(FindingTables::leads).toList();
     h.element("h2", "Findings");
-    for (FindingGroup group : Finding.groupsWithCaution(study.findings())) {
-      if (study.findings().stream().anyMatch(f -> f.text().contains(group.caution()))) {
-        continue; // it is a finding of its own, in the tables below
-      }
-      String title =
-          group.title().substring(0, 1).toUpperCase(Locale.ROOT) + group.title().substring(1);
-      h.element("p class=\"note\"", title + ": " + group.caution());
-    }
     if (open.isEmpty()) {
-      h.element("p", "Nothing fails and nothing needs care.");
+      h.element("p", "Nothing fails, and nothing but rules of law needs care.");
     } else {
       h.table("findings", "What fails or needs care, worst first", OPEN);
       for (int i = 0; i < open.size(); i++) {
@@ -48,12 +64,45 @@ final class FindingTables {
       }
       h.closeTable();
     }
-    if (!closed.isEmpty()) {
-      h.table(
-          "findings passing", "What passes, least margin first, and what does not apply", CLOSED);
-      closed.forEach(f -> row(h, units, CLOSED, f.subject(), f));
-      h.closeTable();
+    for (FindingGroup group : FindingGroup.values()) {
+      group(h, study, group, order.stream().filter(f -> f.group() == group).toList());
     }
+  }
+
+  private static void group(Html h, Study study, FindingGroup group, List<Finding> all) {
+    List<Finding> folded = all.stream().filter(f -> !leads(f)).toList();
+    // a caution may be a finding of its own
+    boolean said =
+        group.caution().isEmpty()
+            || study.findings().stream().anyMatch(f -> f.text().contains(group.caution()));
+    if (all.isEmpty() || said && folded.isEmpty()) {
+      return;
+    }
+    h.raw("<section class=\"group\">\n");
+    h.element("h3", capital(group.title()));
+    if (!said) {
+      h.element("p class=\"note\"", group.caution());
+    }
+    if (!folded.isEmpty()) {
+      h.raw("<details>\n").element("summary", counts(folded));
+      h.table("findings folded", capital(group.title()) + ", least margin first", FOLDED);
+      folded.forEach(f -> row(h, study.layout().units(), FOLDED, f.subject(), f));
+      h.closeTable().raw("</details>\n");
+    }
+    h.raw("</section>\n");
+  }
+
+  /** Returns how many of each verdict there are, such as {@code 3 pass, 1 does not apply}. */
+  private static String counts(List<Finding> findings) {
+    return Arrays.stream(Verdict.values())
+        .map(v -> Map.entry(v, findings.stream().filter(f -> f.verdict() == v).count()))
+        .filter(e -> e.getValue() > 0)
+        .map(e -> e.getKey().says(e.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static void row(Html h, Units units, List<String> headings, String first, Finding f) {

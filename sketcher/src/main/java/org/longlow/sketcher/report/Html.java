@@ -89,6 +89,8 @@ final class Html {
       out.append(" data-heading=\"").append(escaped(headings.get(i))).append('"');
       if (headings.get(i).equals(VERDICT)) {
         out.append(" class=\"verdict\"");
+      } else if (nothing(cells.get(i))) {
+        out.append(" class=\"none\"");
       } else if (figure(cells.get(i))) {
         out.append(" class=\"figure\"");
       }
@@ -96,6 +98,11 @@ final class Html {
     }
     out.append("</tr>\n");
     return this;
+  }
+
+  /** On a narrow screen, where a cell is a line, one that says nothing has none. */
+  private static boolean nothing(String cell) {
+    return cell.isEmpty() || cell.equals("-");
   }
 
   /** A short cell that starts with a figure is kept on one line. */

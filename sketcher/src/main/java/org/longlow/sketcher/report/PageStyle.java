@@ -24,8 +24,13 @@ final class PageStyle {
       .warn{border-left:4px solid var(--bad);padding:4px 12px;margin:12px 0}
       .note{border-left:4px solid var(--rule);padding:2px 12px;color:var(--pencil);margin:10px 0}
       figure{margin:18px 0;background:#fff;border:1px solid var(--rule)}
-      .sheet{overflow-x:auto;padding:8px}
-      .sheet svg{display:block;width:100%;min-width:820px;height:auto}
+      .sheet{display:block;overflow-x:auto;padding:8px;cursor:zoom-in;position:relative}
+      .sheet svg{display:block;width:100%;height:auto}
+      .sheet input{position:absolute;top:0;left:0;margin:0;opacity:0}
+      .sheet:focus-within{outline:2px solid var(--ink);outline-offset:-2px}
+      .sheet:has(:checked){cursor:zoom-out}
+      .sheet input:checked~svg{width:max(1300px,150%)}
+      .row{display:flex;flex-wrap:wrap}.row .sheet{flex:1 1 320px;min-width:0}
       figcaption{padding:8px 14px;border-top:1px solid var(--rule);color:var(--pencil);
       font-size:.875rem}
       table{border-collapse:collapse;width:100%;margin:10px 0 18px;font-size:.9375rem}
@@ -43,6 +48,8 @@ final class PageStyle {
       .findings td:nth-child(3){min-width:15em}
       .findings td:nth-child(7){min-width:5em}
       .findings td:nth-child(8){min-width:13em;font-size:.875em;color:var(--pencil)}
+      .group h3{margin:22px 0 4px}
+      summary{cursor:pointer;padding:4px 0;color:var(--good)}
       footer{padding-top:24px;padding-bottom:48px;color:var(--pencil);font-size:.875rem}
       @media screen and (max-width:760px){
       main,header,footer{padding-left:14px;padding-right:14px}
@@ -54,6 +61,8 @@ final class PageStyle {
       tbody th,tbody td{border:0;padding:1px 0 1px 7.5em;position:relative;min-height:1.5em;
       white-space:normal;min-width:0}
       .findings td:nth-child(n){min-width:0}
+      tbody td.verdict{white-space:normal}
+      tbody td.none,tbody th.none{display:none}
       tbody th::before,tbody td::before{content:attr(data-heading);position:absolute;left:0;
       width:7em;color:var(--pencil);font-weight:400;font-size:.875em}
       }
@@ -62,9 +71,11 @@ final class PageStyle {
       body{background:#fff;font-size:9.5pt}
       main,header,footer{max-width:none;padding:0}
       figure,tr,h2,h3{break-inside:avoid}h2,h3{break-after:avoid}
-      .sheet{overflow:visible;padding:0}.sheet svg{min-width:0}
+      .sheet{overflow:visible;padding:0}.sheet input{display:none}
+      .sheet input:checked~svg{width:100%}
+      .sheet svg{max-height:150mm}.row .sheet svg{max-height:110mm}
       thead{display:table-header-group}
-      .passing{font-size:7.5pt}.passing th,.passing td{padding:2px 8px 2px 0}
+      .folded{font-size:7.5pt}.folded th,.folded td{padding:2px 8px 2px 0}
       }
       """;
 

@@ -1,15 +1,18 @@
 package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.SaidFigures;
+import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
-import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
@@ -39,6 +42,11 @@ final class PeopleTables {
           "Mean",
           "Peak");
 
+  private static final List<String> OWN_HEADINGS = List.of("What", Html.VERDICT, "Figure", "Limit");
+
+  private static final List<FindingKind> OWN =
+      List.of(SightFindings.SIGHT, SightFindings.FOOT, HandFindings.HANDS);
+
   private PeopleTables() {}
 
   static void write(Html h, Study study) {
@@ -51,14 +59,21 @@ final class PeopleTables {
         Support.DESIGN_MEANING
             + " Sink is good to ±20 %: foam differs from batch to batch and softens with use. Sit"
             + " on it for 15 minutes before you cover it.");
+    study.sittings().stream()
+        .map(Sitting::seat)
+        .distinct()
+        .forEach(seat -> SeatPictures.write(h, study, seat));
+    Set<String> described = new HashSet<>();
     for (Sitting s : study.sittings()) {
+      h.element("h3", s.person() + " on the " + s.seat() + " seat");
+      if (described.add(s.person())) {
+        body(h, FigureWords.of(study), s);
+      }
       person(h, study, s);
     }
   }
 
-  private static void person(Html h, Study study, Sitting s) {
-    h.element("h3", s.person() + " on the " + s.seat() + " seat");
-    FigureWords figures = FigureWords.of(study);
+  private static void body(Html h, FigureWords figures, Sitting s) {
     h.element(
         "p class=\"quiet\"",
         s.body().sex().name().toLowerCase(Locale.ROOT)
@@ -69,17 +84,20 @@ final class PeopleTables {
             + ", "
             + figures.units().says(s.body().massInGearKg(), FigureSort.MASS_IN_TENTHS)
             + " in gear");
+  }
+
+  private static void person(Html h, Study study, Sitting s) {
+    FigureWords figures = FigureWords.of(study);
     if (s.outcome() instanceof SeatOutcome.Unseatable no) {
       h.element("p class=\"warn\"", "Cannot sit: " + no.reason());
       return;
     }
     SeatOutcome.Seated seated = (SeatOutcome.Seated) s.outcome();
     reach(h, figures, seated.pose());
-    told(h, study, s.person());
+    own(h, study, s);
     posture(h, s, seated.pose().posture());
     cushions(h, study, s, seated);
     loads(h, figures, seated.load());
-    seated.notes().forEach(n -> h.element("p class=\"note\"", n.text().in(figures.units())));
   }
 
   private static void reach(Html h, FigureWords figures, PoseResult pose) {
@@ -95,21 +113,35 @@ final class PeopleTables {
     }
   }
 
-  /** Sight, foot down and hold are findings; their sentences are said here again. */
-  private static void told(Html h, Study study, String person) {
-    Optional<Occupant> rider = Optional.of(new Occupant(person, Occupant.RIDER));
-    for (FindingKind kind : List.of(SightFindings.SIGHT, SightFindings.FOOT, SeatFindings.HOLD)) {
-      for (Finding f : study.findings()) {
-        if (f.kind() == kind && f.who().equals(rider)) {
-          h.element("p", f.text(study.layout().units()));
-        }
-      }
+  /** What is found of somebody alone on this seat, beside posture and cushions. */
+  private static void own(Html h, Study study, Sitting s) {
+    List<Finding> own =
+        study.findings().stream()
+            .filter(f -> OWN.contains(f.kind()) && f.who().equals(Optional.of(s.occupant())))
+            .toList();
+    if (own.isEmpty()) {
+      return;
     }
+    h.table("own", "Sight, foot and hands of " + s.person(), OWN_HEADINGS);
+    for (Finding f : own) {
+      SaidFigures said = f.said(study.layout().units());
+      String what = f.kind() == HandFindings.HANDS ? "hands on turned grips" : f.kind().word();
+      h.row(
+          f.verdict().word(),
+          OWN_HEADINGS,
+          List.of(what, FindingTables.verdict(f.verdict()), said.value(), said.limit()));
+    }
+    h.closeTable();
   }
 
   private static void posture(Html h, Sitting s, Posture posture) {
+    List<JointReading> readings = Comfort.read(posture.angles(), s.body().sex());
+    long good =
+        readings.stream().filter(r -> r.verdict() == JointReading.Verdict.COMFORTABLE).count();
+    h.raw("<details>\n")
+        .element("summary", "Posture: " + good + " of " + readings.size() + " angles comfortable");
     h.table("posture", "Posture of " + s.person(), POSTURE);
-    for (JointReading r : Comfort.read(posture.angles(), s.body().sex())) {
+    for (JointReading r : readings) {
       String kind =
           switch (r.verdict()) {
             case COMFORTABLE -> "pass";
@@ -133,7 +165,7 @@ final class PeopleTables {
               band(r.hardRange()),
               FigureWords.deg(r.marginRad())));
     }
-    h.closeTable();
+    h.closeTable().raw("</details>\n");
   }
 
   private static String band(JointReading.Band band) {

@@ -3,7 +3,6 @@ package org.longlow.sketcher.report;
 import java.util.List;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.study.Study;
@@ -22,7 +21,7 @@ public final class Report {
 
   /** Returns the report. */
   public static String html(Study study, ReportOptions options) {
-    List<Finding> order = WorstFirst.of(study.findings());
+    List<Finding> order = FindingTables.order(study);
     Html h = new Html();
     Layout layout = study.layout();
     String title = layout.title().isEmpty() ? layout.name() : layout.title();

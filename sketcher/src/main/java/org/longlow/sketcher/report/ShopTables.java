@@ -9,9 +9,7 @@ import org.longlow.sketcher.shop.PlanWords;
 import org.longlow.sketcher.shop.Shop;
 import org.longlow.sketcher.shop.ShopTable;
 import org.longlow.sketcher.shop.SizeWords;
-import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
-import org.longlow.svg.write.SvgWriter;
 
 /** What to buy, and how it is cut. */
 final class ShopTables {
@@ -56,14 +54,11 @@ final class ShopTables {
     h.raw("<figure>\n");
     int k = 0;
     for (PageBlock block : shop.pictures(plan, WIDE_MM, HIGH_MM)) {
-      h.raw("<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"");
-      h.text("Cutting plan " + n + ": " + words).raw("\">\n");
-      h.raw(
-          SvgWriter.inline(
-              "plan" + n + (k == 0 ? "" : "-" + k),
-              Palette.CARD,
-              Page.round(block.drawing(), Elevations.MARGIN_MM)));
-      h.raw("</div>\n");
+      Plate.write(
+          h,
+          "plan" + n + (k == 0 ? "" : "-" + k),
+          "cutting plan " + n + ", " + words,
+          Page.round(block.drawing(), Elevations.MARGIN_MM));
       k++;
     }
     h.element("figcaption", "Cutting plan " + n + ": " + words + ". " + PlanWords.of(plan, sizes));

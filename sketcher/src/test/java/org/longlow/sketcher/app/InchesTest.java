@@ -57,6 +57,7 @@ class InchesTest {
     return new Layout(
         l.name(),
         l.title(),
+        l.titleBlock(),
         l.units(),
         List.of(),
         l.measures(),

@@ -71,6 +71,86 @@ class DrawOptionsTest {
     return out;
   }
 
+  private static Set<String> layers(Path svg) throws Exception {
+    NodeList groups =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(svg.toFile())
+            .getElementsByTagName("g");
+    Set<String> ids = new TreeSet<>();
+    for (int i = 0; i < groups.getLength(); i++) {
+      String id = ((Element) groups.item(i)).getAttribute("id");
+      if (!id.startsWith("sheet-")) {
+        ids.add(id);
+      }
+    }
+    return ids;
+  }
+
+  @Test
+  void layersAreDrawnAsNamedOrAllButThose() throws Exception {
+    Set<String> all = layers(drawn("--view", "all"));
+    assertThat(layers(drawn("--view", "all", "--layers", "wheels,dimensions")))
+        .containsExactly(
+            "dimensions",
+            "front-dimensions",
+            "front-wheels",
+            "plan-wheels",
+            "projection",
+            "wheels");
+    Set<String> rest = layers(drawn("--view", "all", "--layers", "no-person, no-notes"));
+    assertThat(all).containsAll(rest);
+    all.removeAll(rest);
+    assertThat(all).containsExactly("front-person", "notes", "person", "plan-person");
+  }
+
+  @Test
+  void layersThatAreNoneAreRefusedWithAllNames() {
+    Path out = folder.resolve("y.svg");
+    for (String wrong : List.of("wheel", "wheels,no-frame", "")) {
+      Ran ran = Ran.of("draw", file, "--out", out, "--layers", wrong);
+      assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(ran.err()).contains("--layers: ");
+    }
+    assertThat(Ran.of("draw", file, "--out", out, "--layers", "wheel").err())
+        .contains("'wheel'")
+        .contains("wheels, frame, engine");
+  }
+
+  @Test
+  void theTitleBlockIsThatOfTheLayout() throws Exception {
+    String said =
+        """
+        {"titleBlock": {"owner": "Lock-up 7", "drawnBy": "Runa", "approvedBy": "Bram",
+          "notes": ["Break all edges <&>."],
+          "revisions": [{"index": "A", "date": "2026-02-01", "what": "first sight"},
+                        {"index": "B", "date": "2026-05-01", "what": "seat lower"}]},
+        """;
+    file =
+        Files.writeString(
+            folder.resolve("said.json"), Demos.text("heron").replaceFirst("\\{", said));
+    for (String paper : List.of("a4 portrait", "a4", "a3")) {
+      List<String> words = words(drawn("--paper", paper));
+      assertThat(words)
+          .contains("Lock-up 7", "Runa", "Bram", "Break all edges <&>.", "A", "first sight")
+          .contains("2026-02-01", "2026-05-01", "seat lower", "what was changed");
+      assertThat(words).filteredOn(w -> w.equals("B")).hasSizeGreaterThan(1);
+    }
+  }
+
+  private static List<String> words(Path svg) throws Exception {
+    NodeList nodes =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(svg.toFile())
+            .getElementsByTagName("text");
+    List<String> out = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      out.add(nodes.item(i).getTextContent());
+    }
+    return out;
+  }
+
   /** Returns least x, most x, least y, most y of all that is drawn of a part, paper mm. */
   private static double[] box(Path svg, String part) throws Exception {
     double[] box = {1e9, -1e9, 1e9, -1e9};

@@ -108,9 +108,23 @@ class TemplatesCommandTest {
     Ran ran = Ran.of("templates", machine, "--out", out, "--part", "pan", "--paper", "roll 610");
     assertThat(ran.said()).contains(" of roll-610: ").doesNotContain("not of this set");
     assertThat(names(out)).isNotEmpty().allMatch(n -> n.contains("-roll-610"));
+  }
+
+  /** The two tyres stand as far apart on paper as on the machine, over all seams. */
+  @Test
+  void theWholeMachineIsPrintedAtFullSize() throws IOException {
+    Path out = folder.resolve("sheets");
+    Path machine = file(Demos.text("dunlin"));
+    Ran ran = Ran.of("templates", machine, "--out", out, "--whole", "front", "--paper", "roll 610");
+    assertThat(ran.err()).isEmpty();
+    assertThat(names(out)).isNotEmpty().allMatch(n -> n.startsWith("whole-front-roll-610"));
+    assertThat(Ran.of("templates", machine, "--out", out, "--whole", "all").said())
+        .contains("write side, front or plan");
     assertThat(
-            Ran.of("draw", machine, "--out", folder.resolve("x.pdf"), "--paper", "roll 610").said())
-        .contains("--paper is a roll, which is for templates");
+            Ran.of("templates", machine, "--out", out, "--whole", "side", "--part", "pan").said())
+        .contains("--whole and --part are both given");
+    assertThat(Ran.of("templates", machine, "--out", out, "--who", "Nell").said())
+        .contains("--who and --stance are for --whole");
   }
 
   /** Each waits for the other, so every sheet of the folder is of the set that was made last. */

@@ -186,7 +186,7 @@ class PaperWorkTest {
     assertThat(said()).contains("stance: unladen");
     work.choose(c -> c.withWall("roll 610"));
     settled();
-    assertThat(work.words()).contains("a roll is for templates");
+    assertThat(work.words()).contains(" on roll-610 cut to ");
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
@@ -122,6 +123,65 @@ class DimensionedElevationTest {
         }
       }
     }
+  }
+
+  /** What is measured is called by what it is for, not by its name in the file. */
+  @Test
+  void restsAreCalledByWhatTheyAreFor() {
+    List<String> heron =
+        words(DimensionedElevation.of(Shipped.study("heron"), PictureOptions.PLAIN), "dimensions");
+    assertThat(heron).anyMatch(w -> w.startsWith("passenger grips "));
+    assertThat(heron).anyMatch(w -> w.startsWith("rider boards "));
+    assertThat(heron).noneMatch(w -> w.contains("pillion"));
+    List<String> curlew =
+        words(DimensionedElevation.of(Shipped.study("curlew"), PictureOptions.PLAIN), "dimensions");
+    assertThat(curlew).anyMatch(w -> w.startsWith("pegs ")).noneMatch(w -> w.startsWith("rider"));
+  }
+
+  /** No line of a dimension runs on through machine or people; none of the words is on a tyre. */
+  @Test
+  void noDimensionRunsThroughTheMachine() {
+    int looked = 0;
+    for (String name : Demos.names()) {
+      Study study = Shipped.study(name);
+      for (double n : new double[] {10, 20, 50}) {
+        Drawing drawing = DimensionedElevation.of(study, PictureOptions.PLAIN.withDenominator(n));
+        List<Geometry> bodies = new ArrayList<>();
+        List<Geometry> tyres = new ArrayList<>();
+        for (Layer layer : drawing.layers()) {
+          for (Mark m : layer.marks()) {
+            if (m instanceof Mark.Shape s
+                && s.style().fill() != null
+                && s.geometry().getDimension() == 2
+                && s.subject().matches("(part|person):.*")
+                && !layer.id().equals("dimensions")) {
+              (layer.id().equals("wheels") ? tyres : bodies).add(s.geometry());
+            }
+          }
+        }
+        for (Mark m : ElevationPictureTest.layer(drawing, "dimensions").marks()) {
+          if (m instanceof Mark.Words w) {
+            Geometry box = Planar.rectangle(Labels.box(w, n));
+            assertThat(tyres)
+                .as("%s of %s at 1:%s", w.text(), name, n)
+                .noneMatch(tyre -> tyre.intersects(box));
+          } else if (((Mark.Shape) m).geometry() instanceof LineString line) {
+            Envelope box = line.getEnvelopeInternal();
+            boolean straight =
+                (box.getWidth() == 0 || box.getHeight() == 0)
+                    && ((Mark.Shape) m).style().strokeMm() == Canvas.HAIR_MM;
+            // where it begins it shows for 2 mm; what is left after that is shorter than as much
+            double most = 4.1 * n;
+            for (Geometry body : straight ? bodies : List.<Geometry>of()) {
+              double inside = line.intersection(body.buffer(0)).getLength();
+              assertThat(inside).as("%s of %s at 1:%s", m, name, n).isLessThan(most);
+              looked++;
+            }
+          }
+        }
+      }
+    }
+    assertThat(looked).isGreaterThan(500);
   }
 
   @Test

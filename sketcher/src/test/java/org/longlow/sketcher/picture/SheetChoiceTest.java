@@ -64,10 +64,41 @@ class SheetChoiceTest {
 
   @Test
   void dimensionsStayWhereTheLargerScaleIsNotWorthThem() {
-    // 1:20 is 2.5 times 1:50, at which all fit
-    assertThat(detail(choice(2.4).largest())).isEqualTo("MAIN");
-    assertThat(detail(choice(2.6).largest())).isEqualTo("FULL");
-    assertThat(choice(2.6).largest().scale()).isEqualTo(Scale.oneTo(50));
+    // 1:20 is 1.25 times 1:25, at which all fit
+    assertThat(detail(choice(1.2).largest())).isEqualTo("MAIN");
+    assertThat(detail(choice(1.3).largest())).isEqualTo("FULL");
+    assertThat(choice(1.3).largest().scale()).isEqualTo(Scale.oneTo(25));
+  }
+
+  /** A roll is cut as long as the picture; only its breadth decides. */
+  @Test
+  void aRollKeepsTheScaleOrNamesOneThatFits() {
+    Study heron = Shipped.study("heron");
+    Paper roll = Paper.roll(610);
+    DimensionedElevation.Sheet sheet =
+        ViewSheets.elevation(heron, PictureOptions.PLAIN, roll, Scale.oneTo(5), "");
+    assertThat(sheet.scale()).isEqualTo(Scale.oneTo(5));
+    assertThat(sheet.page().paper().heightMm()).isEqualTo(610);
+    double long5 = sheet.page().paper().widthMm();
+    double long10 =
+        ViewSheets.elevation(heron, PictureOptions.PLAIN, roll, Scale.oneTo(10), "")
+            .page()
+            .paper()
+            .widthMm();
+    // the machine alone, 2734.6 mm, is as much longer; what is written beside it is not
+    assertThat(long5 - long10).isBetween(2734.6 / 10 - 30, 2734.6 / 10 + 60);
+    assertThatThrownBy(
+            () -> ViewSheets.elevation(heron, PictureOptions.PLAIN, roll, Scale.oneTo(2), ""))
+        .hasMessageContaining("does not fit on roll-610 at 1:2; take 1:3 or larger paper");
+  }
+
+  @Test
+  void theLargestPaperIsUsed() {
+    for (String name : Demos.names()) {
+      DimensionedElevation.Sheet sheet =
+          ViewSheets.elevation(Shipped.study(name), PictureOptions.PLAIN, Paper.A0, "");
+      assertThat(sheet.scale()).as(name).isEqualTo(Scale.oneTo(3));
+    }
   }
 
   @Test
@@ -78,13 +109,13 @@ class SheetChoiceTest {
 
   @Test
   void aRefusalNamesTheLargestScaleThatFits() {
-    assertThatThrownBy(() -> choice(2.6).at(Scale.oneTo(10)))
+    assertThatThrownBy(() -> choice(1.3).at(Scale.oneTo(10)))
         .isInstanceOf(OutOfRange.class)
         .hasMessage("the views do not fit on A4 at 1:10; take 1:20 or larger paper");
   }
 
   @ParameterizedTest
-  @CsvSource({"heron,50,20", "dunlin,50,20", "curlew,50,20"})
+  @CsvSource({"heron,30,20", "dunlin,25,20", "curlew,25,20"})
   void threeViewsOfShippedMachinesAreSeenOnSmallPaper(String name, int on, int off) {
     Study study = Study.of(Demos.layout(name));
     Views all = new Views(Views.Kind.ALL, Views.Projection.FIRST_ANGLE);

@@ -21,7 +21,7 @@ class TiersTest {
 
   private static List<Mark> laid(double to, double end) {
     Dimensions dims = new Dimensions(N, 2.5, 2.5, Tone.DIMENSION);
-    return new Tiers(dims, Tiers.Side.LEFT, 0, end, new ArrayList<>())
+    return new Tiers(dims, Tiers.Side.LEFT, 0, end, new ArrayList<>(), BodyEdges.NONE)
         .lay(List.of(new Tiers.Span("part:pan", 0, to, 100, 100, TEXT)));
   }
 

@@ -45,7 +45,7 @@ public final class Frame {
    * @throws IllegalArgumentException if the shapes do not fit at this scale
    */
   public static Page sheet(Paper paper, TitleBlock title, Drawing drawing, Scale scale) {
-    Envelope space = SheetSpace.pictureSpace(paper);
+    Envelope space = RevisionTable.pictureSpace(paper, title);
     Drawing onPaper = drawing.scaled(scale.factor());
     Envelope box = onPaper.paperBoundsMm();
     if (box.isNull()) {
@@ -80,6 +80,7 @@ public final class Frame {
                 "sheet-title",
                 "Title block",
                 TitleBlockMarks.at(title, scale, paper, frame.getMaxX(), frame.getMinY())),
+            new Layer("sheet-revisions", "Revisions", RevisionTable.at(paper, title)),
             new Layer("sheet-check", "Scale bar", checkBar(paper, title.isInInches())));
     return new Page(
         title.title(),
@@ -198,8 +199,7 @@ public final class Frame {
    */
   private static List<Mark> checkBar(Paper paper, boolean inches) {
     Envelope f = SheetSpace.drawingSpace(paper);
-    double room = f.getWidth() - SheetSpace.TITLE_WIDTH_MM;
-    return room < ScaleBar.BLOCK_LONG_MM + 4
+    return !SheetSpace.hasCheckBar(paper)
         ? List.of()
         : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, inches);
   }

@@ -1,7 +1,10 @@
 package org.longlow.svg.page;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -29,6 +32,15 @@ public record Scale(int paper, int real) {
           new Scale(1, 200),
           new Scale(1, 500),
           new Scale(1, 1000));
+
+  /**
+   * Those and others that a steel rule or a scale rule knows, largest first: between 1:2 and 1:5 a
+   * drawing may come out less than half as large as the sheet has room for, and so down from there.
+   */
+  public static final List<Scale> ANY =
+      Stream.concat(PREFERRED.stream(), IntStream.of(3, 25, 30, 250, 300).mapToObj(Scale::oneTo))
+          .sorted(Comparator.comparingDouble(Scale::factor).reversed())
+          .toList();
 
   public Scale {
     if (paper < 1 || real < 1) {

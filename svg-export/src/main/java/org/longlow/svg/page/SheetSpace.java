@@ -36,6 +36,11 @@ public final class SheetSpace {
         LEFT_MM, paper.widthMm() - MARGIN_MM, MARGIN_MM, paper.heightMm() - MARGIN_MM);
   }
 
+  /** Returns how long a sheet must be for a picture that is so wide, mm. */
+  public static double longFor(double pictureMm) {
+    return LEFT_MM + MARGIN_MM + Math.max(TITLE_WIDTH_MM, pictureMm + 2 * AIR_MM);
+  }
+
   /** Returns whether paper is large enough for the title block and a picture over it. */
   public static boolean serves(Paper paper) {
     Envelope s = drawingSpace(paper);
@@ -60,5 +65,10 @@ public final class SheetSpace {
               paper.heightMm()));
     }
     return new Envelope(s.getMinX() + AIR_MM, s.getMaxX() - AIR_MM, bottom, s.getMaxY() - AIR_MM);
+  }
+
+  /** Whether there is room for a bar to measure by beside the title block. */
+  static boolean hasCheckBar(Paper paper) {
+    return drawingSpace(paper).getWidth() - TITLE_WIDTH_MM >= ScaleBar.BLOCK_LONG_MM + 4;
   }
 }

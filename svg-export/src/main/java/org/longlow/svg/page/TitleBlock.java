@@ -1,5 +1,6 @@
 package org.longlow.svg.page;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -16,6 +17,7 @@ import java.util.Objects;
  * @param approval who approved it
  * @param documentType such as {@code elevation}
  * @param units in which lengths are written, such as {@code mm}
+ * @param revisions what was changed, the newest last
  */
 public record TitleBlock(
     String owner,
@@ -27,15 +29,52 @@ public record TitleBlock(
     String creator,
     String approval,
     String documentType,
-    String units) {
+    String units,
+    List<Revision> revisions) {
+
+  /**
+   * A change of the drawing.
+   *
+   * @param index such as {@code B}
+   * @param date such as {@code 2026-03-01}; may be empty
+   * @param what was changed
+   */
+  public record Revision(String index, String date, String what) {}
 
   public TitleBlock {
+    revisions = List.copyOf(revisions);
     for (String field :
         new String[] {
           owner, number, date, sheet, title, supplement, creator, approval, documentType, units
         }) {
       Objects.requireNonNull(field, "field of a title block (may be empty)");
     }
+  }
+
+  /** A block of a drawing that was never changed. */
+  public TitleBlock(
+      String owner,
+      String number,
+      String date,
+      String sheet,
+      String title,
+      String supplement,
+      String creator,
+      String approval,
+      String documentType,
+      String units) {
+    this(
+        owner,
+        number,
+        date,
+        sheet,
+        title,
+        supplement,
+        creator,
+        approval,
+        documentType,
+        units,
+        List.of());
   }
 
   /** Returns a block with title, number and date, sheet 1/1 of an elevation, the rest empty. */
@@ -46,13 +85,13 @@ public record TitleBlock(
   /** Returns a copy with a supplementary title. */
   public TitleBlock withSupplement(String text) {
     return new TitleBlock(
-        owner, number, date, sheet, title, text, creator, approval, documentType, units);
+        owner, number, date, sheet, title, text, creator, approval, documentType, units, revisions);
   }
 
   /** Returns a copy of a drawing of another type. */
   public TitleBlock withDocumentType(String text) {
     return new TitleBlock(
-        owner, number, date, sheet, title, supplement, creator, approval, text, units);
+        owner, number, date, sheet, title, supplement, creator, approval, text, units, revisions);
   }
 
   /** Whether lengths are written in inches. */
@@ -63,6 +102,43 @@ public record TitleBlock(
   /** Returns a copy of a drawing whose lengths are written in other units. */
   public TitleBlock withUnits(String word) {
     return new TitleBlock(
-        owner, number, date, sheet, title, supplement, creator, approval, documentType, word);
+        owner,
+        number,
+        date,
+        sheet,
+        title,
+        supplement,
+        creator,
+        approval,
+        documentType,
+        word,
+        revisions);
+  }
+
+  /** Returns a copy that says whose it is, who drew and who approved it. */
+  public TitleBlock withPeople(String owns, String drew, String approved) {
+    return new TitleBlock(
+        owns,
+        number,
+        date,
+        sheet,
+        title,
+        supplement,
+        drew,
+        approved,
+        documentType,
+        units,
+        revisions);
+  }
+
+  /** Returns a copy with these changes, the newest last. */
+  public TitleBlock withRevisions(List<Revision> all) {
+    return new TitleBlock(
+        owner, number, date, sheet, title, supplement, creator, approval, documentType, units, all);
+  }
+
+  /** Returns which state of the drawing this is; empty if it was never changed. */
+  String revision() {
+    return revisions.isEmpty() ? "" : revisions.get(revisions.size() - 1).index();
   }
 }

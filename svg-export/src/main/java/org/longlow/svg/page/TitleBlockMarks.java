@@ -43,10 +43,14 @@ final class TitleBlockMarks {
     m.field(155, 30, 25, 10, "paper", paper.name(), ENTRY_MM);
     m.field(60, 10, 120, 20, "title", t.title(), TITLE_MM);
     m.supplement(t.supplement(), 60, 10, 120);
-    m.field(60, 0, 60, 10, "identification number", t.number(), ENTRY_MM);
+    boolean revised = !t.revision().isEmpty();
+    m.field(60, 0, revised ? 40 : 60, 10, "identification number", t.number(), ENTRY_MM);
+    if (revised) {
+      m.field(100, 0, 20, 10, "revision", t.revision(), ENTRY_MM);
+    }
     m.field(120, 0, 35, 10, "date of issue", t.date(), ENTRY_MM);
     m.field(155, 0, 25, 10, "sheet", t.sheet(), ENTRY_MM);
-    m.grid();
+    m.grid(revised);
     return m.out;
   }
 
@@ -85,7 +89,7 @@ final class TitleBlockMarks {
             Tone.INK));
   }
 
-  private void grid() {
+  private void grid(boolean revised) {
     double[][] narrow = {
       {0, 10, 180, 10},
       {0, 20, 60, 20},
@@ -97,13 +101,18 @@ final class TitleBlockMarks {
       {120, 0, 120, 10},
       {155, 0, 155, 10}
     };
-    LineString[] lines = new LineString[narrow.length];
-    for (int i = 0; i < lines.length; i++) {
-      double[] n = narrow[i];
-      lines[i] = Planar.line(x0 + n[0], y0 + n[1], x0 + n[2], y0 + n[3]);
+    List<LineString> lines = new ArrayList<>();
+    for (double[] n : narrow) {
+      lines.add(Planar.line(x0 + n[0], y0 + n[1], x0 + n[2], y0 + n[3]));
+    }
+    if (revised) {
+      lines.add(Planar.line(x0 + 100, y0, x0 + 100, y0 + 10));
     }
     out.add(
-        new Mark.Shape("", Planar.FACTORY.createMultiLineString(lines), Style.narrow(Tone.INK)));
+        new Mark.Shape(
+            "",
+            Planar.FACTORY.createMultiLineString(lines.toArray(new LineString[0])),
+            Style.narrow(Tone.INK)));
     out.add(
         new Mark.Shape(
             "",
