@@ -43,7 +43,7 @@ public final class SlideFindings {
           Basis.model("statics; both tyres of one grip, level road, no aerodynamics, no dive"),
           Basis.published(
               Known.CHECKED,
-              "93/14/EEC, laden: 4.4 m/s² by the front brake alone, 2.9 by the rear, 5.8 by both"));
+              "93/14/EEC, laden: 0.45 g by the front brake alone, 0.3 g by the rear, 0.59 g by both"));
 
   private SlideFindings() {}
 

@@ -57,9 +57,10 @@ public final class TyreFindings {
           new Basis(
               Basis.Kind.PRACTICE,
               Known.FROM_MEMORY,
-              Words.read(
-                  "common practice, from memory: all of it at 280 kPa, less in proportion under"
-                      + " that; the sidewall says the true pressure")));
+              Say.format(
+                  "common practice, from memory: all of it at %s, less in proportion under that; the"
+                      + " sidewall says the true pressure",
+                  Say.kpa(FULL_KPA))));
 
   private static final List<Basis> SIZE_BASIS =
       List.of(
