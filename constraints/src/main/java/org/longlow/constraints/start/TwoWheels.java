@@ -4,9 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.formula.Dim;
-import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.formula.TyreWord;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part.End;
 import org.longlow.constraints.layout.Pin;
@@ -81,16 +78,8 @@ final class TwoWheels {
     Tyre front = brief.tyreAhead();
     Tyre rear = brief.tyreBehind();
     draft.length("wheelbase", wheelbaseMm, "axle to axle");
-    draft.measure(
-        "frontRadius",
-        Formula.parse(TyreWord.FRONT_RADIUS.word()),
-        Dim.LENGTH,
-        "follows the size of the tyre");
-    draft.measure(
-        "rearRadius",
-        Formula.parse(TyreWord.REAR_RADIUS.word()),
-        Dim.LENGTH,
-        "follows the size of the tyre");
+    draft.length("frontRadius", front.freeRadiusMm(), brief.frontTyre());
+    draft.length("rearRadius", rear.freeRadiusMm(), brief.rearTyre());
     draft.nailed("rearAxle", "0 mm", "rearRadius", Pin.REAR_WHEEL, "");
     draft.pin("frontAxle", new PointMm(wheelbaseMm, front.freeRadiusMm()), Pin.FRONT_WHEEL, "");
     draft.tie("baseline", TieKind.AHEAD, "wheelbase", "rearAxle", "frontAxle");
