@@ -13,6 +13,7 @@ import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Varied;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.TyreWord;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.Layout;
@@ -154,10 +155,11 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
 
     private boolean isSettled(String measure, Set<String> seen) {
       Measure m = now.measures().get(measure);
-      return m != null
-          && !m.free()
-          && seen.add(measure)
-          && m.is().names().stream().allMatch(n -> isSettled(n, seen));
+      return m == null
+          ? TyreWord.words().contains(measure)
+          : !m.free()
+              && seen.add(measure)
+              && m.is().names().stream().allMatch(n -> isSettled(n, seen));
     }
 
     private void drop(String name) {

@@ -24,6 +24,7 @@ import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.BodyCare;
+import org.longlow.constraints.check.person.BraceFindings;
 import org.longlow.constraints.check.person.CrewFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.PoseFindings;
@@ -33,6 +34,7 @@ import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.ride.DriveFindings;
 import org.longlow.constraints.check.ride.RampFindings;
+import org.longlow.constraints.check.ride.SlideFindings;
 import org.longlow.constraints.check.ride.WindFindings;
 import org.longlow.constraints.check.road.AxleFindings;
 import org.longlow.constraints.check.road.ChainFindings;
@@ -44,6 +46,7 @@ import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
 import org.longlow.constraints.check.road.TurningFindings;
+import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
@@ -154,6 +157,7 @@ public final class Checks {
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
+    findings.addAll(TyreFindings.sizes(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
     findings.addAll(EdgeFindings.of(layout, placed.places()));
     findings.addAll(BreadthFindings.of(layout, placed.places()));
@@ -178,7 +182,7 @@ public final class Checks {
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
       moving(findings, layout, shapes, wheels, standings);
     }
-    add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    loads(findings, layout, wheels, standings);
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
     return held(findings, weights, springs, sittings);
   }
@@ -207,6 +211,16 @@ public final class Checks {
         () -> WindFindings.of(layout, wheels, standings).stream().toList());
   }
 
+  /** Adds what wheels and tyres carry, and what they hold. */
+  static void loads(
+      List<Finding> findings, Layout layout, Wheels wheels, List<Standing> standings) {
+    add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    add(findings, SlideFindings.SLIDE, () -> SlideFindings.of(layout, standings));
+    if (wheels.stands()) {
+      add(findings, TyreFindings.TYRE_LOAD, () -> TyreFindings.loads(wheels, standings));
+    }
+  }
+
   /** Returns findings with the care that unknown masses, springs and bodies ask. */
   static List<Finding> held(
       List<Finding> findings, Weights weights, SpringCare springs, List<Sitting> sittings) {
@@ -222,6 +236,7 @@ public final class Checks {
       Layout layout, Sitting sitting, List<Standing> standings, Places places) {
     Condition stance = Standing.under(sitting.occupant(), standings);
     List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance, places));
+    BraceFindings.of(layout, sitting, stance, places).ifPresent(findings::add);
     findings.addAll(PoseFindings.of(sitting, stance));
     findings.addAll(SightFindings.of(layout, sitting, standings));
     return findings;

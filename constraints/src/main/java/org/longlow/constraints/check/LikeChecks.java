@@ -15,7 +15,6 @@ import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
-import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
@@ -99,8 +98,7 @@ public final class LikeChecks {
       case GAPS, OPENING -> gaps(f.group(), findings, ways);
       case LAW ->
           Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
-      case LOADS ->
-          Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+      case LOADS -> Checks.loads(findings, layout, wheels, standings);
       case CLEARANCE ->
           Checks.add(
               findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.OutOfRange;
@@ -55,8 +56,7 @@ public final class Change {
 
   /** Returns {@code layout} with what stands at {@code path} replaced. */
   static Layout at(Layout layout, List<String> path, At leaf) {
-    Kind.Dims dims =
-        name -> Optional.ofNullable(layout.measures().get(name)).map(measure -> measure.dim());
+    Kind.Dims dims = name -> Measures.known(layout, name);
     return new Change(leaf, dims).in(Document.LAYOUT, "", layout, path);
   }
 

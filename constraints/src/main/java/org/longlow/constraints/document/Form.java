@@ -10,6 +10,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Vertex;
@@ -165,7 +166,7 @@ public record Form(String name, String help, List<Row> rows) {
     }
 
     private Kind.Dims dims() {
-      return measure -> Optional.ofNullable(layout.measures().get(measure)).map(m -> m.dim());
+      return measure -> Measures.known(layout, measure);
     }
 
     <T> void fields(Kind<T> kind, T owner, List<String> path, String name, int depth) {

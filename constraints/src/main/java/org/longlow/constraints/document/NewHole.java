@@ -9,6 +9,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
@@ -100,6 +101,6 @@ final class NewHole {
   }
 
   private static double value(Layout layout, Formula formula) {
-    return formula.evaluate(name -> value(layout, layout.measures().get(name).is()));
+    return Measures.of(layout).drawn(formula);
   }
 }

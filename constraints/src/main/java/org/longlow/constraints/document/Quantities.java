@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -68,11 +69,15 @@ public final class Quantities {
   private final Set<String> used = new TreeSet<>();
 
   /**
-   * @param names of all measures of the file, read or not
+   * @param measures names of all measures of the file, read or not
+   * @param tyres what the tyres measure, mm, by their names
    */
-  Quantities(Faults faults, Set<String> names) {
+  Quantities(Faults faults, Set<String> measures, Map<String, Double> tyres) {
     this.faults = faults;
-    this.names = names;
+    this.names = new LinkedHashSet<>(measures);
+    names.addAll(tyres.keySet());
+    tyres.keySet().forEach(name -> dims.put(name, Dim.LENGTH));
+    values.putAll(tyres);
   }
 
   /** Makes a measure known; {@link #link} works out what they all are. */
@@ -298,6 +303,9 @@ public final class Quantities {
     for (int i = 0; i <= MAX_CHAIN && at != null && at.names().size() == 1; i++) {
       String name = at.names().iterator().next();
       at = formulas.get(name);
+      if (at == null) {
+        return cause; // a tyre's figure, which is told of the wheel
+      }
       cause = Optional.of(new Faults.Cause(paths.get(name), Quoted.of(at.text()), name));
     }
     return at != null && at.names().isEmpty() ? cause : Optional.empty();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
 
@@ -52,7 +53,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
   void changed(String group, String name) {}
 
   Layout of(Layout layout) {
-    dims = name -> Optional.ofNullable(layout.measures().get(name)).map(measure -> measure.dim());
+    dims = name -> Measures.known(layout, name);
     return Document.LAYOUT.mapped(
         "", layout, (field, value) -> field.type().by(this, new Here(field.key(), "", value)));
   }

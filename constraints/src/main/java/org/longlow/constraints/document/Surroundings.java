@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.TyreFigures;
 
 /**
  * What is known of a layout while it is checked: its names and quantities, and how it is written.
@@ -23,7 +24,7 @@ final class Surroundings {
   Surroundings(Layout layout, Faults faults, Written written) {
     this.faults = faults;
     this.written = written;
-    this.quantities = new Quantities(faults, layout.measures().keySet());
+    this.quantities = new Quantities(faults, layout.measures().keySet(), TyreFigures.of(layout));
     this.names = ReferenceNames.in(layout);
   }
 

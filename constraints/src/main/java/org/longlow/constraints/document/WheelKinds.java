@@ -3,6 +3,7 @@ package org.longlow.constraints.document;
 import static org.longlow.constraints.document.Type.FORCE;
 import static org.longlow.constraints.document.Type.LENGTH;
 import static org.longlow.constraints.document.Type.NUMBER;
+import static org.longlow.constraints.document.Type.PRESSURE;
 import static org.longlow.constraints.document.Type.RATE;
 import static org.longlow.constraints.document.Type.words;
 
@@ -45,6 +46,12 @@ final class WheelKinds {
             PartSizes.SIZE,
             WheelPart::crown,
             "Measured section (crown) radius, instead of half the width."),
+        s.may(
+            "pressure",
+            PRESSURE.positive(),
+            WheelPart::pressure,
+            "Pressure of its air, cold, such as 230 kPa or 33 psi; less than the sidewall asks"
+                + " carries less."),
         s.may(
             "spread",
             NUMBER.between(LEAST_SPREAD, 1),

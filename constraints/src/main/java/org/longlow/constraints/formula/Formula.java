@@ -97,6 +97,9 @@ public record Formula(String text, Expr expr) {
       double signed = feet.group(1).equals("-") ? -inches : inches;
       return new Formula(text, new Expr.Num(finite(signed * Unit.INCH.factor(), text), Dim.LENGTH));
     }
+    if (TyreWord.isOne(text)) {
+      return new Formula(text, new Expr.Name(text));
+    }
     if (NAME.matcher(text).matches() && !RESERVED.contains(text) && Unit.named(text).isEmpty()) {
       return new Formula(text, new Expr.Name(text));
     }
@@ -104,7 +107,7 @@ public record Formula(String text, Expr expr) {
       throw new FormulaException("is empty; write a quantity such as 1600 mm");
     }
     try {
-      String read = Unit.speedsAsWords(text);
+      String read = TyreWord.joined(Unit.speedsAsWords(text));
       return new Formula(
           text, convert(new Expression(read, Grammar.CONFIGURATION).getAbstractSyntaxTree()));
     } catch (ParseException e) {
@@ -148,7 +151,7 @@ public record Formula(String text, Expr expr) {
         }
         return Unit.named(value)
             .<Expr>map(u -> new Expr.Num(u.factor(), u.dim()))
-            .orElseGet(() -> new Expr.Name(value));
+            .orElseGet(() -> new Expr.Name(TyreWord.parted(value)));
       case PREFIX_OPERATOR:
         if (value.equals("-")) {
           return infix('*', new Expr.Num(-1, Dim.NUMBER), convert(children.get(0)));

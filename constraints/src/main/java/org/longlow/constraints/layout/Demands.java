@@ -40,6 +40,8 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
         "kerb", "50 mm", "the highest kerb or sill to roll over square, laden or pushed, at least"),
     BRAKING(
         "braking", "0.5", 2, "braking, in that of gravity, that the springs are looked at under"),
+    /** Roads of brake tests have 0.9; dry ones some 1.2, wet ones 0.6 to 0.9; from memory. */
+    GRIP("grip", "0.9", 2, "peak friction of tyre on road at which wheels are taken to slide"),
     SPEED("speed", "90 km/h", "speed that side wind is looked at"),
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),

@@ -5,18 +5,20 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.TyreWord;
 
 /**
  * The measures of a layout with every formula reduced to the free measures it rests on.
  *
  * @param exprs each measure's value over free measures only, in internal units; a free measure is
- *     its own name
+ *     its own name; beside them what the tyres measure, by {@link TyreFigures}
  * @param start where the solver starts each free measure, internal units
  */
 public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
@@ -34,12 +36,15 @@ public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
    */
   public static Measures of(Layout layout) {
     Map<String, Expr> done = new LinkedHashMap<>();
+    Map<String, Double> tyres = TyreFigures.of(layout);
+    tyres.forEach((name, mm) -> done.put(name, new Expr.Num(mm, Dim.LENGTH)));
     for (String name : layout.measures().keySet()) {
       reduce(layout, name, done, new HashSet<>());
     }
     Map<String, Expr> exprs = new LinkedHashMap<>();
     Map<String, Double> start = new LinkedHashMap<>();
     layout.measures().keySet().forEach(name -> exprs.put(name, done.get(name)));
+    tyres.keySet().forEach(name -> exprs.put(name, done.get(name)));
     layout
         .measures()
         .forEach(
@@ -117,7 +122,7 @@ public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
     return reduced(formula).evaluate(start::get);
   }
 
-  /** Returns the value of every measure, given the free ones. */
+  /** Returns the value of every measure and of what the tyres measure, given the free ones. */
   public Map<String, Double> values(ToDoubleFunction<String> free) {
     Map<String, Double> values = new LinkedHashMap<>();
     exprs.forEach((name, expr) -> values.put(name, expr.evaluate(free)));
@@ -126,7 +131,14 @@ public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
 
   /** Returns the dimension of the measure {@code name} of {@code layout}. */
   public static Dim dim(Layout layout, String name) {
+    return known(layout, name).orElse(Dim.NUMBER);
+  }
+
+  /** Returns the dimension of what formulas of {@code layout} may name so; empty for nothing. */
+  public static Optional<Dim> known(Layout layout, String name) {
     Measure measure = layout.measures().get(name);
-    return measure == null ? Dim.NUMBER : measure.dim();
+    return measure != null
+        ? Optional.of(measure.dim())
+        : Optional.of(Dim.LENGTH).filter(d -> TyreWord.words().contains(name));
   }
 }

@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Traits.Make;
  * @param radius measured free radius, instead of the designation's
  * @param width measured section width, instead of the designation's
  * @param crown measured section (crown) radius, instead of half the width
+ * @param pressure of its air, cold
  * @param spread moment of inertia about its axle over mass times free radius squared, 0.5 for a
  *     disc to 1 for a thin ring; for balance
  */
@@ -27,6 +28,7 @@ public record WheelPart(
     Optional<Formula> radius,
     Optional<Formula> width,
     Optional<Formula> crown,
+    Optional<Formula> pressure,
     Optional<Formula> spread)
     implements Part.AtEnd {
   @Override

@@ -109,9 +109,14 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
    * @param brakingG by how much, in that of gravity
    */
   public StaticSag braking(Wheels wheels, double brakingG) {
+    return braking(wheels, wheels.frontSuspension(), wheels.rearSuspension(), brakingG);
+  }
+
+  /** Returns the same with other springs at the wheels. */
+  public StaticSag braking(Wheels wheels, Suspension front, Suspension rear, double brakingG) {
     return StaticSag.braking(
-        front(wheels, wheels.frontSuspension()),
-        rear(wheels, wheels.rearSuspension()),
+        front(wheels, front),
+        rear(wheels, rear),
         sprung,
         new StaticSag.Braking(brakingG, wheels.fork() == null || !wheels.fork().brakeRod()));
   }

@@ -152,7 +152,7 @@ final class Fittings {
 
   /** As low as the front guard lets it be at full bump, and not over the head. */
   private double lampUp() {
-    double round = rolling.front.freeRadiusMm() + Rolling.GUARD_OFF_MM + 12;
+    double round = rolling.front.freeRadiusMm() + Rolling.GUARD_OFF_MM + 14;
     double tan = Math.tan(Math.toRadians(Rolling.RAKE_DEG));
     boolean slides = room.brief.front() == FrontPart.Kind.TELESCOPIC;
     PointMm wheel =

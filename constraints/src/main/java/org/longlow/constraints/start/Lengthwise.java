@@ -9,13 +9,13 @@ import org.longlow.rider.geom.PointMm;
 final class Lengthwise {
 
   /** Room for the front wheel to turn to full lock, from its tyre to the rails behind it, mm. */
-  static final double STEER_ROOM_MM = 90;
+  static final double STEER_ROOM_MM = 99;
 
   /** A rail from the pivot to the back that reaches farther ahead would lie too flat, mm. */
   private static final double FLATTEST_BACK_RAIL_MM = 170;
 
   /** Legs lower than this under the top of the head are in no way of the bars, mm. */
-  private static final double BAR_BELOW_MM = 45;
+  private static final double BAR_BELOW_MM = 60;
 
   private static final double USUAL_WHEELBASE_MM = 1500;
 

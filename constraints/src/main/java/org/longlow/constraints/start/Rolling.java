@@ -18,8 +18,12 @@ final class Rolling {
   static final double HEAD_LENGTH_MM = 150;
   static final double FORK_TUBE_MM = 36;
   static final double ARM_DEPTH_MM = 45;
-  static final double BUMP_MM = 50;
-  static final double DROOP_MM = 45;
+
+  /** Wheels are drawn where the heaviest load presses them: a third of their travel from droop. */
+  static final double BUMP_MM = 64;
+
+  static final double DROOP_MM = 32;
+
   static final double LINK_MM = 120;
   static final double LINK_FALL_DEG = 8;
   static final double RAIL_MM = 32;

@@ -98,6 +98,7 @@ final class TwoWheels {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()));
   }
 }

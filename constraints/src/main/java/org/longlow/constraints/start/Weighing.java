@@ -32,12 +32,27 @@ final class Weighing {
   private static final double GRAVITY = 9.80665;
 
   /**
-   * Share of the travel from full droop at which a wheel rests empty, and under the heaviest: off
-   * both stops, with more room for bumps than for droop. Common practice, from memory.
+   * Share of the travel from full droop at which a wheel rests empty at least: off its stop. Common
+   * practice: sag tables of suspension shops, 2 to 17 mm with nobody on it.
    */
-  private static final double EMPTY_AT = 0.14;
+  static final double EMPTY_AT = 0.08;
 
-  private static final double LADEN_AT = 0.52;
+  /**
+   * Share of the travel at which it rests under the heaviest, as drawn: a third. Common practice:
+   * sag tables of suspension shops, 28 to 35 %.
+   */
+  static final double LADEN_AT = Rolling.DROOP_MM / (Rolling.DROOP_MM + Rolling.BUMP_MM);
+
+  /**
+   * Braking, in that of gravity, up to which the front keeps off its stop: riders without practice
+   * reach 0.5 to 0.6 on a dry road (Ecker 2001, by quotation); a little is kept in hand.
+   */
+  static final double BRAKING_G = 0.62;
+
+  /** A spring that dives too far is made so much stiffer at a time. */
+  private static final double STIFFER = 1.02;
+
+  private static final int MOST_STIFFER = 200;
 
   /** Each round comes about ten times nearer; what is left after so many is under a newton. */
   private static final int SPRING_ROUNDS = 5;
@@ -100,14 +115,61 @@ final class Weighing {
       for (Rider load : loads) {
         rests.add(on(load).resting(wheels, front, rear));
       }
-      front = spring(front, on(Rider.NOBODY).atFront(), rests, s -> s.loads().frontN());
-      rear = spring(rear, on(Rider.NOBODY).atRear(), rests, s -> s.loads().rearN());
+      Pressed ahead = pressed(front, on(Rider.NOBODY).atFront(), rests, s -> s.loads().frontN());
+      Pressed behind = pressed(rear, on(Rider.NOBODY).atRear(), rests, s -> s.loads().rearN());
+      rear = behind.spring(behind.softest());
+      front = undived(ahead, rear);
     }
     return tuning.withSprings(rounded(front), rounded(rear));
   }
 
+  /** The softest front spring that load and braking allow. */
+  private Suspension undived(Pressed ahead, Suspension rear) {
+    double rate = ahead.softest();
+    for (int k = 0; k < MOST_STIFFER && dives(ahead.spring(rate), rear); k++) {
+      rate *= STIFFER;
+    }
+    return ahead.spring(rate);
+  }
+
+  /** Whether the front comes to its stop under anybody, before the rear wheel lifts. */
+  private boolean dives(Suspension front, Suspension rear) {
+    return loads.stream()
+        .skip(1)
+        .map(this::on)
+        .anyMatch(
+            springs -> {
+              double lift = springs.resting(wheels, front, rear).loads().brakeLiftG();
+              return springs.braking(wheels, front, rear, Math.min(BRAKING_G, lift)).front().state()
+                  == Suspension.State.BOTTOMED;
+            });
+  }
+
+  /**
+   * What presses a spring along the way of its axle.
+   *
+   * @param has the end, with whatever spring
+   * @param leastN with the lightest load, where it is to rest empty
+   * @param mostN with the heaviest, where it is to rest laden
+   */
+  private record Pressed(Suspension has, double leastN, double mostN) {
+
+    /** Returns the softest rate with which it does not rest too low empty. */
+    double softest() {
+      double apart = travelAt(LADEN_AT, has) - travelAt(EMPTY_AT, has);
+      return Math.max(1, (mostN - leastN) / apart);
+    }
+
+    /** Returns a spring of this rate on which it rests laden as it is to. */
+    Suspension spring(double rateNPerMm) {
+      double pressed = travelAt(LADEN_AT, has) + has.droopMm();
+      double preload = Math.max(0, mostN - rateNPerMm * pressed);
+      return new Suspension(has.path(), has.droopMm(), has.bumpMm(), rateNPerMm, preload);
+    }
+  }
+
   /** What presses a spring is what is carried times the rise of the axle along its path there. */
-  private static Suspension spring(
+  private static Pressed pressed(
       Suspension has,
       MassPoint.Sum unsprung,
       List<StaticSag> rests,
@@ -121,9 +183,7 @@ final class Weighing {
       least = Math.min(least, newtons * rest.placement().turn(has.path().direction(empty)).z());
       most = Math.max(most, newtons * rest.placement().turn(has.path().direction(laden)).z());
     }
-    double rate = Math.max(1, (most - least) / (laden - empty));
-    double preload = Math.max(0, least - rate * (empty + has.droopMm()));
-    return new Suspension(has.path(), has.droopMm(), has.bumpMm(), rate, preload);
+    return new Pressed(has, least, most);
   }
 
   /** Where along its path an axle has used a share of its travel up and down. */

@@ -100,6 +100,8 @@ class FindingKindsTest {
             "RampFindings.RAMP",
             "DiveFindings.DIVE",
             "DriveFindings.SQUAT",
+            "SlideFindings.SLIDE",
+            "TyreFindings.TYRE_LOAD",
             "BalanceFindings.BALANCE",
             "WindFindings.WIND",
             "StandFindings.STAND",

@@ -14,10 +14,13 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.ride.DiveFindings;
+import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
@@ -83,6 +86,41 @@ class AnswerGridTest {
         .as(said.toString())
         .allMatch(f -> f.verdict() == Verdict.PASS);
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
+    sprung(said, study);
+  }
+
+  /**
+   * The front keeps off its stop to 0.6 g or until the rear wheel lifts, and the heaviest load uses
+   * about a third of the travel of each wheel.
+   */
+  private static void sprung(Map<Question, String> said, Study study) {
+    double lift =
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.LADEN)
+            .mapToDouble(s -> s.load().axles().brakeLiftG())
+            .min()
+            .orElseThrow();
+    assertThat(study.findings().stream().filter(f -> f.kind() == DiveFindings.DIVE).toList())
+        .as(said.toString())
+        .singleElement()
+        .satisfies(f -> assertThat(f.verdict()).as(f.text()).isEqualTo(Verdict.PASS))
+        .satisfies(
+            f ->
+                assertThat(f.figures().value())
+                    .as(f.text())
+                    .isGreaterThanOrEqualTo(Math.min(0.6, lift)));
+    for (String end : List.of("front", "rear")) {
+      assertThat(
+              study.findings().stream()
+                  .filter(f -> f.kind() == SagFindings.SAG)
+                  .filter(f -> f.about().path().get(0).equals(end))
+                  .filter(f -> f.stance().orElseThrow().kind() == Stance.Kind.LADEN)
+                  .mapToDouble(f -> f.figures().value() / f.figures().limit())
+                  .max()
+                  .orElseThrow())
+          .as(end + " " + said)
+          .isBetween(0.28, 0.35);
+    }
   }
 
   /**

@@ -3,7 +3,6 @@ package org.longlow.constraints.start;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,12 +25,9 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.SolidPart;
-import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
-import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.problem.SolveStatus;
-import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.start.Answers.Box;
 import org.longlow.constraints.start.Answers.Drive;
 import org.longlow.constraints.start.Answers.Place;
@@ -120,35 +116,6 @@ class FirstMachineTest {
           .singleElement()
           .satisfies(f -> assertThat(f.verdict()).as(f.text()).isEqualTo(Verdict.PASS))
           .satisfies(f -> assertThat(f.text()).doesNotContain("written"));
-    }
-  }
-
-  /**
-   * Empty, wheels rest at 14 % of their travel from full droop; under the heaviest load at 52 %.
-   */
-  @Test
-  void springsHoldTheWheelsOffBothStops() {
-    for (Answers answers :
-        List.of(
-            Answers.NONE,
-            say().seats(2).answers(),
-            say().front(FrontPart.Kind.LEADING_LINK).answers(),
-            say().seats(2).front(FrontPart.Kind.TRAILING_LINK).answers())) {
-      Study study = made(answers).study();
-      Wheels wheels = Wheels.of(study.layout(), study.placed().places());
-      for (boolean front : new boolean[] {true, false}) {
-        Suspension on = front ? wheels.frontSuspension() : wheels.rearSuspension();
-        double low = on.path().axle(-on.droopMm()).z();
-        double high = on.path().axle(on.bumpMm()).z();
-        DoubleSummaryStatistics shares =
-            study.standings().stream()
-                .filter(s -> s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.UNLADEN)
-                .mapToDouble(s -> front ? s.frontTravelMm() : s.rearTravelMm())
-                .map(travel -> (on.path().axle(travel).z() - low) / (high - low))
-                .summaryStatistics();
-        assertThat(shares.getMin()).isCloseTo(0.14, within(0.002));
-        assertThat(shares.getMax()).isCloseTo(0.52, within(0.002));
-      }
     }
   }
 

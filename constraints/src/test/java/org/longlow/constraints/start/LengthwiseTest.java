@@ -90,7 +90,7 @@ class LengthwiseTest {
   }
 
   /**
-   * Behind the back are its board or stay, 8 mm of air, and the guard 32 mm off the tyre at 50 mm
+   * Behind the back are its board or stay, 8 mm of air, and the guard 32 mm off the tyre at 64 mm
    * of bump: with a seat that was not sent ahead, no less than that.
    */
   @ParameterizedTest
@@ -101,7 +101,7 @@ class LengthwiseTest {
     double radius = room.rolling.rear.freeRadiusMm();
     double behind = brief.reclineDeg() >= 26 ? 34 + Rails.STAY_MM / 2 : 12;
     double least = radius + 32 + behind + 8;
-    assertThat(fromBackMm(room, 0, radius + 50, 0)).isGreaterThanOrEqualTo(least - 1e-9);
+    assertThat(fromBackMm(room, 0, radius + 64, 0)).isGreaterThanOrEqualTo(least - 1e-9);
     for (Cargo.Item item : room.cargo.behind()) {
       double top = 190 + 16 + item.heightMm();
       double rear = item.name().equals("engine") ? 0.4 * item.lengthMm() : 0;
@@ -127,7 +127,7 @@ class LengthwiseTest {
     Lengthwise room = room(brief, Tuning.FIRST);
     double radius = room.rolling.rear.freeRadiusMm();
     double behind = brief.reclineDeg() >= 26 ? 34 + Rails.STAY_MM / 2 : 12;
-    boolean wheel = fromBackMm(room, 0, radius + 50, -2) < radius + 32 + behind + 8;
+    boolean wheel = fromBackMm(room, 0, radius + 64, -2) < radius + 32 + behind + 8;
     boolean pivot = room.seatXMm - 2 < room.rolling.pivot.x() + 60;
     boolean cargo = false;
     for (Cargo.Item item : room.cargo.behind()) {
@@ -164,10 +164,10 @@ class LengthwiseTest {
     assertThat(room.aheadFromMm - room.floorKnotMm).isCloseTo(14 + 12, within(1e-9));
     double aheadTo = room.aheadFromMm + Cargo.lengthMm(room.cargo.ahead());
     double tyre = room.wheelbaseMm - room.rolling.front.freeRadiusMm();
-    assertThat(tyre - 90).isCloseTo(room.floorFrontMm, within(1e-9));
+    assertThat(tyre - 99).isCloseTo(room.floorFrontMm, within(1e-9));
     assertThat(room.floorFrontMm - 16).isGreaterThanOrEqualTo(aheadTo - 1e-9);
     assertThat(room.leastWheelbaseMm % 10).isZero();
-    double needed = aheadTo + 16 + 90 + room.rolling.front.freeRadiusMm();
+    double needed = aheadTo + 16 + 99 + room.rolling.front.freeRadiusMm();
     assertThat(room.leastWheelbaseMm).isBetween(needed - 1e-9, needed + 10);
     boolean hangs =
         !room.cargo.behind().isEmpty() || room.backKnotMm - room.rolling.pivot.x() > 170;
@@ -210,7 +210,7 @@ class LengthwiseTest {
     assertThat(small.leastWheelbaseMm).isLessThan(1500);
     assertThat(small.wheelbaseMm).isEqualTo(1500);
     // with nothing ahead the rails go on for 60
-    double steer = rolling.front.freeRadiusMm() + 90;
+    double steer = rolling.front.freeRadiusMm() + 99;
     assertThat(small.leastWheelbaseMm)
         .isBetween(small.floorKnotMm + 60 + steer, small.floorKnotMm + 70 + steer);
     Brief large =

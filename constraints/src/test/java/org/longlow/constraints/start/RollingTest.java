@@ -99,7 +99,7 @@ class RollingTest {
   }
 
   /**
-   * At full bump, 50 mm up, the wheel goes back along legs of 26 degrees, or some 12 mm with a
+   * At full bump, 64 mm up, the wheel goes back along legs of 26 degrees, or some 12 mm with a
    * link; its guard, 32 mm off, is clear of the stem by half a tube of 36 and 10.
    */
   @ParameterizedTest
@@ -108,8 +108,8 @@ class RollingTest {
     Rolling r = new Rolling(brief);
     double radius = brief.tyreAhead().freeRadiusMm();
     double back =
-        brief.front() == FrontPart.Kind.TELESCOPIC ? 50 * Math.tan(Math.toRadians(26)) : 12;
-    PointMm wheel = new PointMm(-back, radius + 50);
+        brief.front() == FrontPart.Kind.TELESCOPIC ? 64 * Math.tan(Math.toRadians(26)) : 12;
+    PointMm wheel = new PointMm(-back, radius + 64);
     double least = radius + 32 + 18 + 10;
     assertThat(r.headHeightMm % 5).isZero();
     assertThat(r.headBottom(0).distance(wheel)).isGreaterThanOrEqualTo(least);

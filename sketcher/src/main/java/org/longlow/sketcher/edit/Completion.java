@@ -74,6 +74,10 @@ public record Completion(int from, int to, List<Name> names) {
     measures.sort(
         Comparator.comparing((String m) -> !m.toLowerCase(Locale.ROOT).startsWith(typed))
             .thenComparingInt(String::length));
+    places.measures().keySet().stream()
+        .filter(n -> !layout.measures().containsKey(n))
+        .filter(n -> n.toLowerCase(Locale.ROOT).startsWith(typed))
+        .forEach(measures::add);
     Stream<Name> functions =
         typed.length() < FUNCTION_LETTERS
             ? Stream.empty()

@@ -8,7 +8,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Stock;
-import org.longlow.constraints.machine.shop.UsualStock;
+import org.longlow.constraints.layout.UsualStock;
 import org.longlow.constraints.words.Names;
 
 /** Stock to begin with: of the usual size, for anything of its form. */

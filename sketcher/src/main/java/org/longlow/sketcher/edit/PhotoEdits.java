@@ -254,7 +254,7 @@ public final class PhotoEdits {
   private static Formula size(Layout layout, Places places, String text) {
     Formula typed = Formula.parse(ShownQuantity.typed(text.strip(), Dim.LENGTH, layout.units()));
     for (String name : typed.names()) {
-      if (!layout.measures().containsKey(name)) {
+      if (!places.measures().containsKey(name)) {
         throw new OutOfRange(
             "no measure is called "
                 + name

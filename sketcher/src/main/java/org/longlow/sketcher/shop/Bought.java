@@ -6,7 +6,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Stock;
 import org.longlow.constraints.layout.Stock.Form;
-import org.longlow.constraints.machine.shop.UsualStock;
+import org.longlow.constraints.layout.UsualStock;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;

@@ -43,6 +43,11 @@ public final class Say {
     return Words.figure(value, FigureSort.MASS);
   }
 
+  /** Returns a pressure, kPa. */
+  public static Words kpa(double value) {
+    return Words.figure(value, FigureSort.PRESSURE);
+  }
+
   /** Returns an angle, deg. */
   public static Words deg(double value) {
     return Words.figure(value, FigureSort.ANGLE);

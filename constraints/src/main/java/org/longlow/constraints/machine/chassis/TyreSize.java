@@ -1,6 +1,7 @@
 package org.longlow.constraints.machine.chassis;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.longlow.constraints.machine.Values;
 
 /**
@@ -20,6 +21,8 @@ import org.longlow.constraints.machine.Values;
  * @param widthMm nominal section width, mm
  * @param sectionHeightMm nominal section height, mm
  * @param rimCode rim diameter code (inches by name)
+ * @param loadIndex the number behind the size, such as 58 of 58W, if it was written; {@link
+ *     LoadIndex} says what it carries
  */
 public record TyreSize(
     String designation,
@@ -27,7 +30,8 @@ public record TyreSize(
     Construction construction,
     double widthMm,
     double sectionHeightMm,
-    int rimCode) {
+    int rimCode,
+    OptionalInt loadIndex) {
 
   /** Millimetres of rim diameter per code unit. */
   public static final double MM_PER_CODE = 25.4;
@@ -68,6 +72,11 @@ public record TyreSize(
     Values.positive("tyre width mm", widthMm);
     Values.positive("section height mm", sectionHeightMm);
     Values.positive("rim code", rimCode);
+  }
+
+  TyreSize withLoadIndex(OptionalInt index) {
+    return new TyreSize(
+        designation, series, construction, widthMm, sectionHeightMm, rimCode, index);
   }
 
   /** Returns the nominal rim diameter, 25.4 mm per code unit. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.longlow.constraints.machine.chassis.TyreSize.Construction;
@@ -17,7 +18,9 @@ public final class TyreSizeReader {
 
   /** Load index and speed letter, M/C, tube and strength marks that may follow a size. */
   private static final String EXTRAS =
-      "(?:\\s*(?:M/C|TL|TT|REINF|RF|[FR]RONT|REAR|\\(?\\d{2,3}\\s*[A-Z]\\)?))*\\s*";
+      "((?:\\s*(?:M/C|TL|TT|REINF|RF|[FR]RONT|REAR|\\(?\\d{2,3}\\s*[A-Z]\\)?))*)\\s*";
+
+  private static final Pattern LOAD_INDEX = Pattern.compile("(\\d{2,3})\\s*[A-Z]");
 
   /** Speed letters may stand before the construction letter, as in ZR or HB. */
   private static final String BUILD = "\\s*([A-Z]?(?:R|B|D|-)|[HSVW]|)\\s*";
@@ -93,7 +96,9 @@ public final class TyreSizeReader {
     }
     String build = m.group(3);
     String name = String.format(Locale.ROOT, "%s/%s %s", m.group(1), m.group(2), tail(build, code));
-    return read(name.replace(" -", "-"), Series.METRIC, build, width, width * aspect / 100, code);
+    TyreSize size =
+        size(name.replace(" -", "-"), Series.METRIC, build, width, width * aspect / 100, code);
+    return new Reading(size.withLoadIndex(loadIndex(m.group(5))), List.of());
   }
 
   private static Reading alphabetic(String text, Matcher m) {
@@ -111,7 +116,8 @@ public final class TyreSizeReader {
     }
     String build = m.group(3);
     String name = "M" + letter + m.group(2) + tail(build, code);
-    return read(name, Series.ALPHABETIC, build, width, width * aspect / 100, code);
+    TyreSize size = size(name, Series.ALPHABETIC, build, width, width * aspect / 100, code);
+    return new Reading(size.withLoadIndex(loadIndex(m.group(5))), List.of());
   }
 
   private static Reading inch(String text, Matcher m) {
@@ -129,16 +135,22 @@ public final class TyreSizeReader {
             hundredths, 25.4 * inches * (lowSection ? 1 : FULL_SECTION_WIDTH_FACTOR));
     String build = m.group(2);
     String name = String.format(Locale.ROOT, "%.2f%s", inches, tail(build, code));
-    return read(name, Series.INCH, build, width, INCH_ASPECT * width, code);
+    TyreSize size = size(name, Series.INCH, build, width, INCH_ASPECT * width, code);
+    return new Reading(size.withLoadIndex(loadIndex(m.group(4))), List.of());
   }
 
-  private static Reading read(
+  private static OptionalInt loadIndex(String extras) {
+    Matcher m = LOAD_INDEX.matcher(extras);
+    return m.find() ? OptionalInt.of(Integer.parseInt(m.group(1))) : OptionalInt.empty();
+  }
+
+  private static TyreSize size(
       String name, Series series, String build, double width, double height, int code) {
     Construction construction =
         build.endsWith("R")
             ? Construction.RADIAL
             : build.endsWith("B") ? Construction.BIAS_BELTED : Construction.DIAGONAL;
-    return new Reading(new TyreSize(name, series, construction, width, height, code), List.of());
+    return new TyreSize(name, series, construction, width, height, code, OptionalInt.empty());
   }
 
   private static String tail(String build, int code) {

@@ -14,7 +14,7 @@ import org.longlow.constraints.study.TestMachine;
 class AxleFindingsTest {
 
   private static final String DRAWN = "\"rearRadius\": {\"is\": \"265.8 mm\"";
-  private static final String TYRE = "\"axle\": \"rearAxle\", \"tyre\": \"110/80-14\"";
+  private static final String TYRE = "\"axle\": \"rearAxle\", \"tyre\": \"110/80-14 59P\"";
 
   private static Finding rear(String drawn, String wheel) {
     return TestMachine.replacing(

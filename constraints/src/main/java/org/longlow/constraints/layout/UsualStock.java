@@ -1,7 +1,5 @@
-package org.longlow.constraints.machine.shop;
+package org.longlow.constraints.layout;
 
-import org.longlow.constraints.layout.Material;
-import org.longlow.constraints.layout.Stock.Form;
 import org.longlow.rider.words.Units;
 
 /**
@@ -66,7 +64,7 @@ public record UsualStock(
   }
 
   /** Returns what is usual for stock of a form. */
-  public static UsualStock of(Form form, Material material, Units units) {
+  public static UsualStock of(Stock.Form form, Material material, Units units) {
     return switch (form) {
       case TUBE -> tube(units);
       case SHEET -> sheet(material, units);

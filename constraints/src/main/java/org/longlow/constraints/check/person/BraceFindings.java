@@ -1,0 +1,140 @@
+package org.longlow.constraints.check.person;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.seat.Braced;
+import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.words.Words;
+
+/** Whether somebody slides forward on the pan while braking, and what feet and hands must hold. */
+public final class BraceFindings {
+
+  /** What feet and hands hold while braking. */
+  static final FindingKind BRACE = new FindingKind("brace", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /**
+   * Both feet, N: half of 308 each, which all but one in a hundred home users can push with a leg
+   * (EN 1005-3, by a summary).
+   */
+  static final double FEET_N = 308;
+
+  /**
+   * Both hands, N: 62, which all but 15 in a hundred adults push with no rest behind them (EN
+   * 1005-3, by a summary).
+   */
+  static final double HANDS_N = 62;
+
+  private static final Basis MODEL =
+      Basis.model(
+          "statics of a body that the machine pushes against while it slows down steadily; feet"
+              + " push straight forward");
+
+  private static final Basis STRENGTH =
+      Basis.published(
+          Known.TRANSCRIBED, "EN 1005-3 force limits of legs and arms, as a summary has them");
+
+  private static final Basis FRICTION =
+      Basis.practice("design friction 0.30 for rain and vibration is common practice");
+
+  private BraceFindings() {}
+
+  /** Returns one for somebody who sits, at the braking that the layout asks about. */
+  public static Optional<Finding> of(
+      Layout layout, Sitting sitting, Condition stance, Places places) {
+    double braking = places.value(layout.demands().limit(Demands.Key.BRAKING));
+    return sitting
+        .seated()
+        .filter(s -> s.load().carried() && braking > 0)
+        .map(
+            s ->
+                finding(layout, sitting, stance, braking, Braced.of(sitting.body(), s, braking))
+                    .at(s.hip()));
+  }
+
+  private static Finding finding(
+      Layout layout, Sitting sitting, Condition stance, double braking, Braced braced) {
+    boolean byHands = braced.handsN() / HANDS_N > braced.feetN() / FEET_N;
+    Figures figures =
+        byHands
+            ? Figures.atMost(braced.handsN(), HANDS_N, FigureUnit.NEWTON)
+            : Figures.atMost(braced.feetN(), FEET_N, FigureUnit.NEWTON);
+    Verdict verdict = figures.verdict() == Verdict.PASS ? Verdict.PASS : Verdict.CAUTION;
+    return new Finding(
+        BRACE,
+        About.person(sitting.occupant(), "brace"),
+        Optional.of(stance),
+        verdict,
+        figures,
+        List.of(MODEL, STRENGTH, FRICTION, Sources.of(layout, Demands.Key.BRAKING)),
+        Words.of(
+            slides(sitting, braking, braced),
+            feet(braced),
+            hands(braced),
+            advice(verdict, byHands)));
+  }
+
+  private static Words slides(Sitting sitting, double braking, Braced braced) {
+    String who = sitting.occupant().words();
+    return braced.frictionNeeded() <= SeatLoad.DESIGN_FRICTION
+        ? Say.format(
+            "At %.2f g of braking %s keeps to the pan by a friction of %.2f; 0.30 can be counted on",
+            braking, who, Math.max(0, braced.frictionNeeded()))
+        : Double.isInfinite(braced.frictionNeeded())
+            ? Say.format("At %.2f g of braking no friction keeps %s on the pan", braking, who)
+            : Say.format(
+                "At %.2f g of braking %s needs a friction of %.2f not to slide forward on the pan,"
+                    + " and 0.30 can be counted on",
+                braking, who, braced.frictionNeeded());
+  }
+
+  private static Words feet(Braced braced) {
+    return braced.feetN() > 0
+        ? Say.format(
+            "; for the rest both feet must push %s, or %s where the pan holds nothing",
+            Say.newton(braced.feetN()), Say.newton(braced.feetOnIceN()))
+        : braced.feetOnIceN() > 0
+            ? Say.format(
+                "; where it holds nothing both feet must push %s", Say.newton(braced.feetOnIceN()))
+            : Words.NONE;
+  }
+
+  private static Words hands(Braced braced) {
+    return braced.handsN() > 0
+        ? Say.format(
+            "; the trunk leaves the back from %.2f g, and both hands must push %s",
+            braced.backLeavesG(), Say.newton(braced.handsN()))
+        : Words.NONE;
+  }
+
+  private static Words advice(Verdict verdict, boolean byHands) {
+    if (verdict == Verdict.PASS) {
+      return Words.of(".");
+    }
+    return byHands
+        ? Say.format(
+            ". %s are little trouble for most: lean the back farther, or give the hands something"
+                + " to push against.",
+            Say.newton(HANDS_N))
+        : Say.format(
+            ". %s are little trouble for most: raise the front of the pan, or give the feet a rest"
+                + " to push against.",
+            Say.newton(FEET_N));
+  }
+}

@@ -1,0 +1,202 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.machine.chassis.LoadIndex;
+import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
+
+/** Whether tyres carry what stands on them, and are as large as their size says. */
+public final class TyreFindings {
+
+  /** What a tyre carries. */
+  public static final FindingKind TYRE_LOAD =
+      new FindingKind("tyre-load", FindingGroup.LOADS, Rests.ON_MASSES);
+
+  /** A measured radius against the size written beside it. */
+  static final FindingKind TYRE_SIZE =
+      new FindingKind("tyre-size", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** Pressure at which a tyre carries all that its index says; from memory, read the sidewall. */
+  static final double FULL_KPA = 280;
+
+  /** A tyre may be so much of its section's height larger or smaller than its size; from memory. */
+  static final double LARGER = 0.04;
+
+  static final double SMALLER = 0.03;
+
+  private static final double GRAVITY = 9.80665;
+  private static final double KPA = 0.001;
+
+  private static final List<Basis> LOAD_BASIS =
+      List.of(
+          Basis.model("statics of masses on two axles, at rest"),
+          Basis.published(
+              Known.CHECKED, "load index table of ISO 4000-1 and ETRTO, as a tyre shop has it"),
+          new Basis(
+              Basis.Kind.PRACTICE,
+              Known.FROM_MEMORY,
+              Say.format(
+                  "common practice, from memory: all of it at %s, less in proportion under that; the"
+                      + " sidewall says the true pressure",
+                  Say.kpa(FULL_KPA))));
+
+  private static final List<Basis> SIZE_BASIS =
+      List.of(
+          Basis.model("section and rim of the size"),
+          Basis.published(
+              Known.FROM_MEMORY,
+              "UN R75: a tyre is up to 4 % of its section's height larger in radius than its size,"
+                  + " or 3 % smaller"));
+
+  private TyreFindings() {}
+
+  /** Returns what each tyre carries, with the crew that loads it most. */
+  public static List<Finding> loads(Wheels wheels, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    for (boolean front : new boolean[] {true, false}) {
+      WheelPart wheel = front ? wheels.front() : wheels.rear();
+      standings.stream()
+          .filter(s -> s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.UNLADEN)
+          .filter(s -> s.load() != null && !wheel.tyre().isEmpty())
+          .max(Comparator.comparingDouble(s -> carriedKg(s, front)))
+          .filter(s -> carriedKg(s, front) > 0)
+          .map(s -> load(wheel, s, carriedKg(s, front)))
+          .ifPresent(findings::add);
+    }
+    return findings;
+  }
+
+  private static double carriedKg(Standing s, boolean front) {
+    return (front ? s.load().axles().frontN() : s.load().axles().rearN()) / GRAVITY;
+  }
+
+  private static Finding load(WheelPart wheel, Standing s, double carriedKg) {
+    OptionalInt index = TyreSizeReader.read(wheel.tyre()).size().loadIndex();
+    String people = s.condition().people();
+    Words carries =
+        Say.format(
+            "With %s the tyre of %s carries %s",
+            people.isEmpty() ? "nobody on it" : people, wheel.name(), Say.kg(carriedKg));
+    OptionalInt asked = LoadIndex.carrying(carriedKg);
+    if (index.isEmpty() || LoadIndex.kg(index.getAsInt()).isEmpty()) {
+      return of(
+          wheel,
+          s,
+          Verdict.CAUTION,
+          Figures.only(carriedKg, FigureUnit.KG),
+          Words.of(
+              carries,
+              index.isEmpty()
+                  ? ", and no load index is written behind its size"
+                  : ", and no table has its load index " + index.getAsInt(),
+              asked.isPresent()
+                  ? "; it takes at least "
+                      + asked.getAsInt()
+                      + ": read it on the sidewall and write it there, such as 58H."
+                  : "; no index of the table is enough for that."));
+    }
+    double fullKg = LoadIndex.kg(index.getAsInt()).getAsDouble();
+    double kpa = wheel.pressure().map(p -> s.places().value(p) / KPA).orElse(FULL_KPA);
+    double nowKg = fullKg * Math.min(1, kpa / FULL_KPA);
+    Words bears =
+        Say.format("; its load index %d is good for %s", index.getAsInt(), Say.kg(fullKg));
+    Words air =
+        nowKg < fullKg
+            ? Say.format(", and at %s about %s", Say.kpa(kpa), Say.kg(nowKg))
+            : Words.NONE;
+    boolean over = carriedKg > fullKg;
+    boolean soft = !over && carriedKg > nowKg;
+    return of(
+        wheel,
+        s,
+        over ? Verdict.FAIL : soft ? Verdict.CAUTION : Verdict.PASS,
+        Figures.atMost(carriedKg, over ? fullKg : nowKg, FigureUnit.KG),
+        Words.of(
+            carries,
+            bears,
+            air,
+            over
+                ? asked.isPresent()
+                    ? ": take a tyre with an index of at least " + asked.getAsInt() + "."
+                    : ": no tyre of the table carries that."
+                : soft
+                    ? Say.format(
+                        ": pump it up to at least %s, if the sidewall allows it.",
+                        Say.kpa(Math.ceil(FULL_KPA * carriedKg / fullKg)))
+                    : Words.of(".")));
+  }
+
+  private static Finding of(
+      WheelPart wheel, Standing s, Verdict verdict, Figures figures, Words text) {
+    return new Finding(
+            TYRE_LOAD,
+            About.parts(wheel.name()),
+            Optional.of(s.condition()),
+            verdict,
+            figures,
+            LOAD_BASIS,
+            text)
+        .at(s.places().pin(wheel.axle()));
+  }
+
+  /** Returns one for each wheel that says both a size and a radius. */
+  public static List<Finding> sizes(Placed placed) {
+    return placed
+        .layout()
+        .parts(WheelPart.class)
+        .filter(w -> w.radius().isPresent() && !w.tyre().isEmpty())
+        .map(w -> size(w, placed.places()))
+        .toList();
+  }
+
+  private static Finding size(WheelPart wheel, Places places) {
+    TyreSize size = TyreSizeReader.read(wheel.tyre()).size();
+    double radius = places.value(wheel.radius().orElseThrow());
+    double nominal = size.freeRadiusMm();
+    double near = size.nearEquivalent() ? AxleFindings.CLOSE_MM : 0;
+    double most = nominal + LARGER * size.sectionHeightMm() + near;
+    double least = nominal - SMALLER * size.sectionHeightMm() - near;
+    Figures figures = Figures.within(radius, least, most, FigureUnit.MM);
+    boolean fits = figures.verdict() == Verdict.PASS;
+    return new Finding(
+            TYRE_SIZE,
+            About.parts(wheel.name()),
+            Optional.empty(),
+            fits ? Verdict.PASS : Verdict.CAUTION,
+            figures,
+            SIZE_BASIS,
+            Words.of(
+                Say.format(
+                    "%s says a radius of %s, and its size %s one of %s",
+                    wheel.name(), Say.mm(radius), size.designation(), Say.mm(nominal)),
+                fits
+                    ? Words.of(".")
+                    : Say.format(
+                        "; tyres of that size are from %s to %s: measure again, or write the size"
+                            + " that is on its sidewall.",
+                        Say.mm(least), Say.mm(most))))
+        .at(places.pin(wheel.axle()));
+  }
+}

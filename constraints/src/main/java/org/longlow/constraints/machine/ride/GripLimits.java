@@ -1,0 +1,54 @@
+package org.longlow.constraints.machine.ride;
+
+import org.longlow.constraints.machine.Values;
+import org.longlow.constraints.machine.chassis.AxleLoads;
+
+/**
+ * How hard a machine slows down and pulls away before a tyre slides or a wheel lifts, g; level
+ * road, no aerodynamics.
+ *
+ * <p>Braking by a moves a W h / p onto the front wheel, h the height of the centre of mass and p
+ * the wheelbase. The front tyre alone holds a W with a friction μ while a ≤ μ b / (p − μ h), b from
+ * the rear contact to the centre of mass; the rear alone while a ≤ μ (p − b) / (p + μ h); both,
+ * each braked as it can be, while a ≤ μ. The rear tyre drives up to μ (p − b) / (p − μ h). None
+ * goes beyond where a wheel lifts.
+ *
+ * @param frontG braking with the front brake alone
+ * @param rearG braking with the rear brake alone
+ * @param bothG braking with both
+ * @param driveG pulling away, driven by the rear wheel
+ * @param brakingLifts whether the rear wheel lifts before the tyres slide
+ * @param drivingLifts whether the front wheel lifts before the rear tyre slides
+ */
+public record GripLimits(
+    double frontG,
+    double rearG,
+    double bothG,
+    double driveG,
+    boolean brakingLifts,
+    boolean drivingLifts) {
+
+  /**
+   * Returns those of a machine that stands on both wheels.
+   *
+   * @param grip μ, peak friction of both tyres, &gt; 0
+   */
+  public static GripLimits of(AxleLoads axles, double grip) {
+    Values.positive("grip", grip);
+    double base = axles.wheelbaseMm();
+    double ahead = axles.total().at().x();
+    double height = axles.total().at().z();
+    double lift = axles.brakeLiftG();
+    double driveLift = axles.driveLiftG();
+    // at the very lift all weight is on one tyre, which holds as much as it weighs times its grip
+    boolean brakingLifts = grip > lift;
+    boolean drivingLifts = grip > driveLift;
+    return new GripLimits(
+        brakingLifts ? lift : grip * ahead / (base - grip * height),
+        grip * (base - ahead) / (base + grip * height),
+        Math.min(grip, lift),
+        drivingLifts ? driveLift : grip * (base - ahead) / (base - grip * height),
+        brakingLifts,
+        drivingLifts);
+  }
+}

@@ -1,0 +1,74 @@
+package org.longlow.constraints.check.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.TestMachine;
+
+/** The grip that a machine's brakes need, by forces at the contacts, from both sides. */
+class SlideFindingsTest {
+
+  private static final double G = 9.80665;
+
+  private static Finding at(String name, double grip) {
+    return TestMachine.named(name)
+        .with("demands", "grip", "'" + grip + "'")
+        .finding("slide.tyres")
+        .orElseThrow();
+  }
+
+  /** Grip with which each brake just does what 93/14/EEC asks, whoever rides. */
+  private static double needed(String name) {
+    double most = 5.8 / G;
+    for (Standing s : TestMachine.asFiled(name).standings()) {
+      if (s.kind() == Stance.Kind.LADEN) {
+        AxleLoads axles = s.load().axles();
+        double base = axles.wheelbaseMm();
+        double b = axles.total().at().x();
+        double h = axles.total().at().z();
+        double front = 4.4 / G;
+        double rear = 2.9 / G;
+        most = Math.max(most, front / ((b + front * h) / base));
+        most = Math.max(most, rear / ((base - b - rear * h) / base));
+      }
+    }
+    return most;
+  }
+
+  @Test
+  void itPassesFromTheGripThatTheBrakesNeed() {
+    for (String name : new String[] {"tourer", "runabout"}) {
+      double grip = needed(name);
+      assertThat(at(name, grip + 1e-4).verdict()).as(name).isEqualTo(Verdict.PASS);
+      Finding less = at(name, grip - 1e-4);
+      assertThat(less.verdict()).as(name).isEqualTo(Verdict.CAUTION);
+      assertThat(less.text()).contains("should do");
+    }
+  }
+
+  @Test
+  void aRoadWithMuchGripLiftsTheWheelInstead() {
+    Finding f = at("runabout", 2);
+    assertThat(f.text()).contains("before the rear wheel lifts");
+    assertThat(at("runabout", 0.5).text()).contains("before its tyre slides");
+  }
+
+  @Test
+  void noGripSaysNothing() {
+    assertThat(TestMachine.runabout().with("demands", "grip", "'0'").finding("slide.tyres"))
+        .isEmpty();
+  }
+
+  @Test
+  void anUnknownMassMakesItIncomplete() {
+    Finding f =
+        TestMachine.runabout().without("motor", "mass").finding("slide.tyres").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.text()).contains("Incomplete: the mass of motor is not known");
+  }
+}
