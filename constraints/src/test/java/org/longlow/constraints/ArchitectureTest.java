@@ -57,6 +57,7 @@ class ArchitectureTest {
           "check.whole",
           "check",
           "study",
+          "fit",
           "json",
           "suit",
           "mend",
