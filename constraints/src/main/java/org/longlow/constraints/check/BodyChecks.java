@@ -38,10 +38,10 @@ import org.longlow.rider.body.Body;
 
 /**
  * What depends on the body of whoever rides, for thousands of them on one machine: how they sit,
- * bend, reach and see, a foot at a stop, what comes near to them, hands on turned grips, how far the
- * springs sink, clearance and loads under them. Verdicts are those of {@link Checks#all} with them
- * alone aboard; what the machine is without them is made once. Not judged anew for each: lean, what
- * turns past limbs at full lock, sections that open past them. For several threads.
+ * bend, reach and see, a foot at a stop, what comes near to them, hands on turned grips, how far
+ * the springs sink, clearance and loads under them. Verdicts are those of {@link Checks#all} with
+ * them alone aboard; what the machine is without them is made once. Not judged anew for each: lean,
+ * what turns past limbs at full lock, sections that open past them. For several threads.
  */
 public final class BodyChecks {
 
@@ -98,8 +98,8 @@ public final class BodyChecks {
   }
 
   /**
-   * Returns the same machine with parts of the seat elsewhere, as on rails: the bodies of all others
-   * stay where they are, also of those that share pins with them.
+   * Returns the same machine with parts of the seat elsewhere, as on rails: the bodies of all
+   * others stay where they are, also of those that share pins with them.
    *
    * @param moved where the pins of these parts are
    */
@@ -141,13 +141,10 @@ public final class BodyChecks {
     List<Standing> standings = new ArrayList<>();
     if (sitting.posture().isPresent() && wheels.stands()) {
       Rider rider =
-          new Rider(
-              List.of(
-                  new Rider.Seated(sitting.occupant(), sitting.masses(), List.of())));
+          new Rider(List.of(new Rider.Seated(sitting.occupant(), sitting.masses(), List.of())));
       standings.add(stances.balanced(Condition.laden(rider.occupants()), rider));
     }
-    List<Finding> findings =
-        new ArrayList<>(Checks.ofPerson(layout, sitting, standings, places));
+    List<Finding> findings = new ArrayList<>(Checks.ofPerson(layout, sitting, standings, places));
     findings.addAll(HandFindings.of(wheels, List.of(sitting), standings));
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
@@ -169,8 +166,7 @@ public final class BodyChecks {
         .forEach(
             (part, verdict) ->
                 answers.add(
-                    new Answer(
-                        GapFindings.GAP, About.beside(part, sitting.occupant()), verdict)));
+                    new Answer(GapFindings.GAP, About.beside(part, sitting.occupant()), verdict)));
   }
 
   /** Returns whether anybody can sit there at all. */

@@ -1,6 +1,7 @@
 package org.longlow.constraints.fit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,6 +21,27 @@ import org.longlow.rider.geom.OutOfRange;
  * @param without words of kinds of findings that do not count, such as {@code hands}
  */
 public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
+
+  /** Words of the kinds of findings that people are judged by. */
+  public static final Set<String> KINDS =
+      Collections.unmodifiableSet(
+          new TreeSet<>(
+              List.of(
+                  "body",
+                  "clearance",
+                  "foot",
+                  "gap",
+                  "hands",
+                  "head",
+                  "hold",
+                  "lift",
+                  "load",
+                  "posture",
+                  "reach",
+                  "sag",
+                  "seat",
+                  "sight",
+                  "sink")));
 
   /** Whom findings are about while they are judged. */
   static final String SOMEBODY = "somebody";

@@ -1,5 +1,6 @@
 package org.longlow.constraints.fit;
 
+import java.util.List;
 import org.longlow.rider.body.BodyMeasures;
 
 /** Many people, each of whom can be asked for alone and by several threads. */
@@ -13,6 +14,9 @@ public interface Crowd {
 
   /** Returns what one of them is called. */
   String name(int index);
+
+  /** Returns whom of them an adjustment is to take in. */
+  List<Anchor> anchors();
 
   /** Returns who they are, in words that go on after "of". */
   String says();

@@ -39,6 +39,11 @@ public record MeasuredCrowd(List<Someone> people) implements Crowd {
   }
 
   @Override
+  public List<Anchor> anchors() {
+    return Anchor.of(people.stream().map(Someone::measures).toList());
+  }
+
+  @Override
   public String says() {
     return Counted.of(size(), "person") + " measured";
   }

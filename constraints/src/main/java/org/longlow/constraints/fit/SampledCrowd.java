@@ -1,5 +1,6 @@
 package org.longlow.constraints.fit;
 
+import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.words.Counted;
 import org.longlow.rider.body.BodyMeasures;
@@ -36,9 +37,7 @@ public record SampledCrowd(Population population, From from, int size) implement
      * @param women share of women, in [0, 1]
      */
     public Population of(long seed, double women) {
-      return this == SOLDIERS
-          ? Population.soldiers(seed, women)
-          : Population.usAdults(seed, women);
+      return this == SOLDIERS ? Population.soldiers(seed, women) : Population.usAdults(seed, women);
     }
   }
 
@@ -56,6 +55,11 @@ public record SampledCrowd(Population population, From from, int size) implement
   @Override
   public String name(int index) {
     return String.valueOf(index + 1);
+  }
+
+  @Override
+  public List<Anchor> anchors() {
+    return Anchor.of(population);
   }
 
   @Override

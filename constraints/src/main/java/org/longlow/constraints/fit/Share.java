@@ -50,11 +50,6 @@ public record Share(int count, int of) {
     return of == 0
         ? Words.of("nobody asked")
         : Words.of(
-            Say.percent(value()),
-            " (95 %: ",
-            Say.percent(low()),
-            " to ",
-            Say.percent(high()),
-            ")");
+            Say.percent(value()), " (95 %: ", Say.percent(low()), " to ", Say.percent(high()), ")");
   }
 }

@@ -22,6 +22,9 @@ public record Telling(BodyTrait trait, double theirs, double others, double apar
   /** A difference that is worth telling; half a standard deviation is called medium (ibid.). */
   static final double LEAST = 0.5;
 
+  /** What differs by less of its size is the same but for rounding. */
+  private static final double ROUNDING = 1e-9;
+
   /** More than these say the same again. */
   private static final int MOST = 3;
 
@@ -34,10 +37,10 @@ public record Telling(BodyTrait trait, double theirs, double others, double apar
     for (BodyTrait trait : BodyTrait.values()) {
       double[] a = some.stream().mapToDouble(p -> trait.of(p.measures())).toArray();
       double[] b = others.stream().mapToDouble(p -> trait.of(p.measures())).toArray();
-      double spread =
-          Math.sqrt((squares(a) + squares(b)) / Math.max(1, a.length + b.length - 2));
+      double spread = Math.sqrt((squares(a) + squares(b)) / Math.max(1, a.length + b.length - 2));
       double apart = (mean(a) - mean(b)) / spread;
-      if (Math.abs(apart) >= LEAST && Double.isFinite(apart)) {
+      boolean alike = !(spread > ROUNDING * Math.abs(mean(b)));
+      if (Math.abs(apart) >= LEAST && !alike) {
         all.add(new Telling(trait, mean(a), mean(b), apart));
       }
     }
@@ -64,8 +67,7 @@ public record Telling(BodyTrait trait, double theirs, double others, double apar
 
   /** Returns it in words, such as {@code short legs (741 mm, others 803 mm)}. */
   public Words words() {
-    return Words.of(
-        trait.says(apart > 0) + " (", figure(theirs), ", others ", figure(others), ")");
+    return Words.of(trait.says(apart > 0) + " (", figure(theirs), ", others ", figure(others), ")");
   }
 
   private Words figure(double value) {

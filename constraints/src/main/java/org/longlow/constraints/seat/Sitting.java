@@ -72,11 +72,17 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
 
   /** Returns what each limb of that is made of, by the name of its {@link Flesh}. */
   public Map<String, List<Prism>> fineLimbs() {
+    return limbs(posture().map(p -> Figure.fineParts(body, p, LIMB_PIECES)).orElse(List.of()));
+  }
+
+  /** Returns what each limb of their body is made of, by the name of its {@link Flesh}. */
+  public Map<String, List<Prism>> limbs() {
+    return limbs(flesh());
+  }
+
+  private static Map<String, List<Prism>> limbs(List<Flesh> pieces) {
     Map<String, List<Flesh>> limbs = new LinkedHashMap<>();
-    posture()
-        .map(p -> Figure.fineParts(body, p, LIMB_PIECES))
-        .orElse(List.of())
-        .forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
+    pieces.forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
     Map<String, List<Prism>> prisms = new LinkedHashMap<>();
     limbs.forEach((name, flesh) -> prisms.put(name, prisms(flesh)));
     return prisms;

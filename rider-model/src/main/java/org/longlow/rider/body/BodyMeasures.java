@@ -128,8 +128,7 @@ public final class BodyMeasures {
     known.put(GRIP, gripResidual);
     Map<String, Double> measured = new HashMap<>();
     known.keySet().forEach(name -> measured.put(name, values.get(name)));
-    return new BodyMeasures(
-        sex, values, measured, notes(sex, statureMm, massKg, measured, known));
+    return new BodyMeasures(sex, values, measured, notes(sex, statureMm, massKg, measured, known));
   }
 
   private static Map<String, Double> regressed(Sex sex, double statureMm, double massKg) {

@@ -2,6 +2,7 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,6 +24,7 @@ public final class PersonBody {
 
   private final Sitting sitting;
   private final Map<Resting.Clear, Solid> bodies = new HashMap<>();
+  private final Map<String, Solid> whole = new LinkedHashMap<>();
   private List<SpaceBody> limbs;
 
   private PersonBody(Sitting sitting) {
@@ -84,6 +86,21 @@ public final class PersonBody {
   }
 
   private Solid body(Resting.Clear clear) {
-    return bodies.computeIfAbsent(clear, c -> new Solid(sitting.person(), c.prisms(sitting)));
+    return bodies.computeIfAbsent(
+        clear,
+        c ->
+            c.fine()
+                ? new Solid(sitting.person(), c.prisms(sitting))
+                : Solid.of(sitting.person(), limbsWithout(c.without())));
+  }
+
+  private List<Solid> limbsWithout(Set<String> without) {
+    if (whole.isEmpty()) {
+      sitting.limbs().forEach((limb, prisms) -> whole.put(limb, new Solid(limb, prisms)));
+    }
+    return whole.entrySet().stream()
+        .filter(limb -> !without.contains(limb.getKey()))
+        .map(Map.Entry::getValue)
+        .toList();
   }
 }

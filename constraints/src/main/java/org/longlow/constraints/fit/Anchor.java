@@ -1,0 +1,77 @@
+package org.longlow.constraints.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.longlow.rider.body.BodyMeasures;
+import org.longlow.rider.body.Population;
+import org.longlow.rider.body.Sex;
+
+/**
+ * Somebody whom an adjustment is to take in: of each sex the 5th, 50th and 95th percentile of
+ * stature.
+ *
+ * @param words who that is
+ * @param measures their measures
+ */
+public record Anchor(String words, BodyMeasures measures) {
+
+  private static final int[] PERCENTILES = {5, 50, 95};
+
+  /** Normal deviates of these percentiles. */
+  private static final double[] DEVIATES = {-1.6448536269514722, 0, 1.6448536269514722};
+
+  /** Returns those of a population, each with the mass that is likeliest at that stature. */
+  static List<Anchor> of(Population population) {
+    List<Anchor> all = new ArrayList<>();
+    if (population.femaleShare() > 0) {
+      add(all, Sex.FEMALE, population.women());
+    }
+    if (population.femaleShare() < 1) {
+      add(all, Sex.MALE, population.men());
+    }
+    return all;
+  }
+
+  private static void add(List<Anchor> all, Sex sex, Population.Norm norm) {
+    for (int k = 0; k < DEVIATES.length; k++) {
+      double z = DEVIATES[k];
+      double mass = Math.exp(norm.lnMass() + norm.correlation() * z * norm.lnMassSd());
+      double stature = norm.statureMm() + z * norm.statureSd();
+      all.add(
+          new Anchor(
+              words(sex, PERCENTILES[k]),
+              BodyMeasures.of(
+                  sex,
+                  within(stature, BodyMeasures.MIN_STATURE_MM, BodyMeasures.MAX_STATURE_MM),
+                  within(mass, BodyMeasures.MIN_MASS_KG, BodyMeasures.MAX_MASS_KG))));
+    }
+  }
+
+  private static double within(double value, double least, double most) {
+    return Math.max(least, Math.min(most, value));
+  }
+
+  /** Returns those among people who were measured: the nearest ranks. */
+  static List<Anchor> of(List<BodyMeasures> people) {
+    List<Anchor> all = new ArrayList<>();
+    for (Sex sex : List.of(Sex.FEMALE, Sex.MALE)) {
+      List<BodyMeasures> own =
+          people.stream()
+              .filter(p -> p.sex() == sex)
+              .sorted(Comparator.comparingDouble(BodyMeasures::statureMm))
+              .toList();
+      for (int percentile : PERCENTILES) {
+        if (!own.isEmpty()) {
+          int rank = (int) Math.ceil(percentile / 100.0 * own.size());
+          all.add(new Anchor(words(sex, percentile), own.get(Math.max(0, rank - 1))));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static String words(Sex sex, int percentile) {
+    return percentile + " % " + (sex == Sex.FEMALE ? "woman" : "man");
+  }
+}
