@@ -159,12 +159,19 @@ public record FitMachine(Placed placed, SeatParts seat) {
     Set<Part> moved = new LinkedHashSet<>();
     settings.forEach(
         (adjuster, setting) -> move(adjuster, setting, now, there.places(), pins, moved));
-    BodyChecks checks = moved.isEmpty() ? there : there.with(moved, there.places().withPins(pins));
+    BodyChecks checks =
+        moved.isEmpty() ? there : there.with(moved, there.places().withPins(all(there, pins)));
     Set<String> worse = new LinkedHashSet<>(checks.fouled(new HashSet<>(now.parts())));
     worse.removeAll(fouled);
     return worse.isEmpty()
         ? new Adjusted(Optional.of(checks), "")
         : new Adjusted(Optional.empty(), worse.iterator().next() + " too close");
+  }
+
+  private static Map<String, PointMm> all(BodyChecks there, Map<String, PointMm> moved) {
+    Map<String, PointMm> all = new HashMap<>(there.places().pins());
+    all.putAll(moved);
+    return all;
   }
 
   /** Returns what of the seat is too close to other parts as it is. */
