@@ -164,7 +164,7 @@ public final class CrowdPicture {
       words(figure(v), -2, at, Anchor.CENTRE_END, Tone.INK);
     }
     words("sitting height", WIDE / 2, -6.5, Anchor.TOP_MIDDLE, Tone.INK);
-    lines.add(new Mark.Words("", "stature", -17, HIGH / 2, LETTERS, 90, Anchor.MIDDLE, Tone.INK));
+    lines.add(new Mark.Words("", "stature", -23, HIGH / 2, LETTERS, 90, Anchor.MIDDLE, Tone.INK));
   }
 
   /** Round figures in the units shown, four to nine of them. */
