@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,11 @@ class CrowdWalkTest extends Walk {
     assertThat(Hands.onFx(() -> pane().isVisible())).isFalse();
     hands.press(KeyCode.SLASH).write("population").press(KeyCode.ENTER);
     assertThat(Hands.onFx(() -> pane().isVisible())).isTrue();
-    hands.click("crowd-give-up"); // what adjustment would take in is not waited for
+    Hands.onFx( // what adjustment would take in is not waited for
+        () -> {
+          ((Button) Hands.called(pane(), "crowd-give-up").orElseThrow()).fire();
+          return null;
+        });
     assertThat(all()).contains("nothing fails: ");
   }
 
