@@ -120,7 +120,7 @@ public record AdjustRun(
       Set<String> fouled,
       String what) {
     AtomicInteger done = new AtomicInteger();
-    return new SideBySide(threads, stopped)
+    return new ManyAtOnce(threads, stopped)
         .map(
             settings.size(),
             k -> {

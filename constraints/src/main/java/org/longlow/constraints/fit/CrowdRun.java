@@ -34,7 +34,7 @@ public record CrowdRun(
   public Optional<FitReport> run(Map<Integer, Judged> known, Consumer<List<Judged>> done) {
     int pieces = (crowd.size() + CHUNK - 1) / CHUNK;
     AtomicInteger judged = new AtomicInteger();
-    return new SideBySide(threads, stopped)
+    return new ManyAtOnce(threads, stopped)
         .map(
             pieces,
             piece -> {

@@ -18,7 +18,7 @@ import java.util.function.IntFunction;
  * @param threads how many, from 1
  * @param stopped whether to give up, asked before each piece of work
  */
-record SideBySide(int threads, BooleanSupplier stopped) {
+record ManyAtOnce(int threads, BooleanSupplier stopped) {
 
   /** Returns what comes out for 0 to n - 1, in their order; empty if it was given up. */
   <T> Optional<List<T>> map(int n, IntFunction<T> work) {
