@@ -13,7 +13,10 @@ import java.util.Optional;
  *     none takes in anybody more
  */
 public record AdjustReport(
-    List<Curve> curves, List<Anchor> anchors, List<Boolean> fitting, Optional<Least> least) {
+    List<Curve> curves,
+    List<PercentilePerson> anchors,
+    List<Boolean> fitting,
+    Optional<Least> least) {
 
   public AdjustReport {
     curves = List.copyOf(curves);

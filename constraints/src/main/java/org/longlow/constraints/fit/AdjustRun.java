@@ -40,7 +40,7 @@ public record AdjustRun(
   /** Returns what it would take in; empty if it was given up. */
   public Optional<AdjustReport> run() {
     List<Adjuster> adjusters = machine.adjusters();
-    List<Anchor> anchors = crowd.anchors();
+    List<PercentilePerson> anchors = crowd.anchors();
     List<BodyMeasures> sample =
         IntStream.range(0, Math.min(SAMPLE, crowd.size())).mapToObj(crowd::person).toList();
     Set<String> fouled = machine.fouled();
@@ -88,7 +88,7 @@ public record AdjustRun(
 
   /** Returns whether it was not given up. */
   private boolean pairs(
-      Best best, List<Adjuster> adjusters, List<Anchor> anchors, Set<String> fouled) {
+      Best best, List<Adjuster> adjusters, List<PercentilePerson> anchors, Set<String> fouled) {
     for (int i = 0; i < adjusters.size(); i++) {
       for (int j = i + 1; j < adjusters.size(); j++) {
         Adjuster a = adjusters.get(i);
@@ -116,7 +116,7 @@ public record AdjustRun(
   private Optional<List<Asked>> ask(
       List<Map<Adjuster, Double>> settings,
       List<BodyMeasures> sample,
-      List<Anchor> anchors,
+      List<PercentilePerson> anchors,
       Set<String> fouled,
       String what) {
     AtomicInteger done = new AtomicInteger();
@@ -133,7 +133,7 @@ public record AdjustRun(
   private Asked ask(
       Map<Adjuster, Double> settings,
       List<BodyMeasures> sample,
-      List<Anchor> anchors,
+      List<PercentilePerson> anchors,
       Set<String> fouled) {
     FitMachine.Adjusted adjusted = machine.at(settings, fouled);
     if (adjusted.checks().isEmpty()) {

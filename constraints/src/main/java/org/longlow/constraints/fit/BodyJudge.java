@@ -85,6 +85,6 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
     List<Reason> failing = new ArrayList<>(fails);
     Verdict verdict =
         !failing.isEmpty() ? Verdict.FAIL : cares.isEmpty() ? Verdict.PASS : Verdict.CAUTION;
-    return new Judged(index, name, measures, verdict, failing, List.copyOf(cares));
+    return Judged.of(index, name, measures, verdict, failing, List.copyOf(cares));
   }
 }

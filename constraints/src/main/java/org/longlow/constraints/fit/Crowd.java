@@ -16,7 +16,7 @@ public interface Crowd {
   String name(int index);
 
   /** Returns whom of them an adjustment is to take in. */
-  List<Anchor> anchors();
+  List<PercentilePerson> anchors();
 
   /** Returns who they are, in words that go on after "of". */
   String says();

@@ -188,12 +188,12 @@ public final class CrowdTable {
     double stature = values.remove(STATURE);
     double mass = values.remove(MASS);
     try {
-      BodyMeasures measures = BodyMeasures.of(sex, stature, mass, values);
+      BodyMeasures.of(sex, stature, mass, values); // refuses what no body has
       if (!named.add(name)) {
         fault(
             where + ": somebody is called " + Quoted.of(name) + " already; names tell them apart");
       }
-      people.add(new MeasuredCrowd.Someone(name, measures));
+      people.add(new MeasuredCrowd.Someone(name, sex, stature, mass, values));
     } catch (OutOfRange e) {
       for (String line : e.getMessage().split("\n")) {
         fault(where + ": " + line);

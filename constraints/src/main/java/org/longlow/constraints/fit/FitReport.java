@@ -45,7 +45,7 @@ public record FitReport(String crowd, List<Judged> people) {
 
   /** Returns of how many of a sex nothing fails. */
   public Share fitting(Sex sex) {
-    List<Judged> own = people.stream().filter(p -> p.measures().sex() == sex).toList();
+    List<Judged> own = people.stream().filter(p -> p.sex() == sex).toList();
     return new Share((int) own.stream().filter(Judged::fits).count(), own.size());
   }
 

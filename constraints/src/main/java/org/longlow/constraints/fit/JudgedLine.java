@@ -47,7 +47,7 @@ public final class JudgedLine {
         return Optional.empty();
       }
       return Optional.of(
-          new Judged(
+          Judged.of(
               index,
               crowd.name(index),
               crowd.person(index),

@@ -1,8 +1,10 @@
 package org.longlow.constraints.fit;
 
 import java.util.List;
+import java.util.Map;
 import org.longlow.constraints.words.Counted;
 import org.longlow.rider.body.BodyMeasures;
+import org.longlow.rider.body.Sex;
 
 /**
  * People who were measured.
@@ -15,9 +17,21 @@ public record MeasuredCrowd(List<Someone> people) implements Crowd {
    * One of them.
    *
    * @param name what they are called
-   * @param measures their measures; what was not measured is the likeliest that goes with them
+   * @param statureMm stature, mm
+   * @param massKg mass, kg
+   * @param measured what else was measured, by its survey name, mm
    */
-  public record Someone(String name, BodyMeasures measures) {}
+  public record Someone(
+      String name, Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
+    public Someone {
+      measured = Map.copyOf(measured);
+    }
+
+    /** Returns their measures; what was not measured is the likeliest that goes with them. */
+    BodyMeasures measures() {
+      return BodyMeasures.of(sex, statureMm, massKg, measured);
+    }
+  }
 
   public MeasuredCrowd {
     people = List.copyOf(people);
@@ -39,8 +53,8 @@ public record MeasuredCrowd(List<Someone> people) implements Crowd {
   }
 
   @Override
-  public List<Anchor> anchors() {
-    return Anchor.of(people.stream().map(Someone::measures).toList());
+  public List<PercentilePerson> anchors() {
+    return PercentilePerson.among(people);
   }
 
   @Override

@@ -16,7 +16,7 @@ import org.longlow.rider.body.Population;
 public record SampledCrowd(Population population, From from, int size) implements Crowd {
 
   /** As many are taken at most. */
-  public static final int MOST = 1_000_000;
+  public static final int MOST = 100_000;
 
   /** Whose stature and mass. */
   public enum From {
@@ -58,8 +58,8 @@ public record SampledCrowd(Population population, From from, int size) implement
   }
 
   @Override
-  public List<Anchor> anchors() {
-    return Anchor.of(population);
+  public List<PercentilePerson> anchors() {
+    return PercentilePerson.of(population);
   }
 
   @Override

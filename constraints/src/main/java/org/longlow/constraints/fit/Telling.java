@@ -35,8 +35,8 @@ public record Telling(BodyTrait trait, double theirs, double others, double apar
       return all;
     }
     for (BodyTrait trait : BodyTrait.values()) {
-      double[] a = some.stream().mapToDouble(p -> trait.of(p.measures())).toArray();
-      double[] b = others.stream().mapToDouble(p -> trait.of(p.measures())).toArray();
+      double[] a = some.stream().mapToDouble(p -> p.of(trait)).toArray();
+      double[] b = others.stream().mapToDouble(p -> p.of(trait)).toArray();
       double spread = Math.sqrt((squares(a) + squares(b)) / Math.max(1, a.length + b.length - 2));
       double apart = (mean(a) - mean(b)) / spread;
       boolean alike = !(spread > ROUNDING * Math.abs(mean(b)));

@@ -10,7 +10,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.BodyChecks;
 import org.longlow.constraints.study.TestMachine;
-import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Population;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
@@ -125,22 +124,22 @@ class AdjustTest {
 
   @Test
   void whomToTakeInIsTheSurveysPercentiles() {
-    List<Anchor> all = Anchor.of(Population.soldiers(1, 0.5));
+    List<PercentilePerson> all = PercentilePerson.of(Population.soldiers(1, 0.5));
     assertThat(all)
-        .extracting(Anchor::words)
+        .extracting(PercentilePerson::words)
         .containsExactly(
             "5 % woman", "50 % woman", "95 % woman", "5 % man", "50 % man", "95 % man");
     // percentiles of the survey's own table; stature is close to normal in it
     assertThat(all.get(0).measures().statureMm()).isCloseTo(1525, within(8.0));
     assertThat(all.get(5).measures().statureMm()).isCloseTo(1869, within(8.0));
-    assertThat(Anchor.of(Population.soldiers(1, 0))).hasSize(3);
-    List<BodyMeasures> men = new ArrayList<>();
+    assertThat(PercentilePerson.of(Population.soldiers(1, 0))).hasSize(3);
+    List<MeasuredCrowd.Someone> men = new ArrayList<>();
     for (int k = 1; k <= 20; k++) {
-      men.add(BodyMeasures.of(Sex.MALE, 1600 + 10 * k, 80));
+      men.add(new MeasuredCrowd.Someone("", Sex.MALE, 1600 + 10 * k, 80, Map.of()));
     }
-    assertThat(Anchor.of(men))
+    assertThat(PercentilePerson.among(men))
         .extracting(a -> a.measures().statureMm())
         .containsExactly(1610.0, 1700.0, 1790.0);
-    assertThat(Anchor.of(List.<BodyMeasures>of())).isEmpty();
+    assertThat(PercentilePerson.among(List.of())).isEmpty();
   }
 }

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,7 +46,15 @@ class CrowdRunTest {
 
   private static List<String> lines(FitReport report) {
     return report.people().stream()
-        .map(p -> p.index() + " " + p.verdict() + p.fails() + p.cares() + p.measures().values())
+        .map(
+            p ->
+                p.index()
+                    + " "
+                    + p.verdict()
+                    + p.fails()
+                    + p.cares()
+                    + p.sex()
+                    + Arrays.toString(p.traits()))
         .toList();
   }
 
@@ -106,7 +116,7 @@ class CrowdRunTest {
           }
 
           @Override
-          public List<Anchor> anchors() {
+          public List<PercentilePerson> anchors() {
             return List.of();
           }
 
@@ -132,12 +142,12 @@ class CrowdRunTest {
     SampledCrowd alike =
         new SampledCrowd(new Population(1, 0, same, same), SampledCrowd.From.ADULTS, 20);
     FitReport twenty = run(alike, 2).run().orElseThrow();
-    assertThat(twenty.people()).allMatch(p -> Math.abs(p.measures().statureMm() - 1950) < 1e-9);
+    assertThat(twenty.people()).allMatch(p -> Math.abs(p.of(BodyTrait.STATURE) - 1950) < 1e-9);
     // stature and mass set nobody apart where they are all the same
     assertThat(twenty.stopping())
         .flatExtracting(FitReport.Stopping::who)
         .noneMatch(t -> t.trait() == BodyTrait.STATURE || t.trait() == BodyTrait.MASS);
-    assertThatThrownBy(() -> crowd(-1)).hasMessageContaining("0 to 1000000 people, got -1");
+    assertThatThrownBy(() -> crowd(-1)).hasMessageContaining("0 to 100000 people, got -1");
   }
 
   @Test
@@ -164,7 +174,10 @@ class CrowdRunTest {
         .isSortedAccordingTo(Collections.reverseOrder());
     assertThat(report.outside().count())
         .isEqualTo(
-            (int) report.people().stream().filter(p -> !p.measures().notes().isEmpty()).count());
+            (int)
+                IntStream.range(0, PEOPLE)
+                    .filter(i -> !crowd(PEOPLE).person(i).notes().isEmpty())
+                    .count());
   }
 
   /** Its definition: the shares from which what was seen lies 1.96 standard errors away. */
@@ -213,7 +226,7 @@ class CrowdRunTest {
   }
 
   private static Judged person(double statureMm) {
-    return new Judged(
+    return Judged.of(
         0, "", BodyMeasures.of(Sex.MALE, statureMm, 80), Verdict.PASS, List.of(), List.of());
   }
 }

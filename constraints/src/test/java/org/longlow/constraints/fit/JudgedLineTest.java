@@ -15,7 +15,7 @@ class JudgedLineTest {
   @Test
   void whatIsWrittenIsReadToTheLastDigit() {
     Judged person =
-        new Judged(
+        Judged.of(
             3,
             "4",
             CROWD.person(3),
@@ -27,7 +27,8 @@ class JudgedLineTest {
     Judged read = JudgedLine.read(line, CROWD).orElseThrow();
     assertThat(read.index()).isEqualTo(3);
     assertThat(read.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(read.measures().values()).isEqualTo(person.measures().values());
+    assertThat(read.traits()).isEqualTo(person.traits());
+    assertThat(read.sex()).isEqualTo(person.sex());
     assertThat(read.fails())
         .containsExactly(new Reason("gap.a b c d", "too close to a,b"), new Reason("load", "x"));
     assertThat(read.cares()).isEmpty();
@@ -36,7 +37,7 @@ class JudgedLineTest {
   @Test
   void linesThatMakeNoSenseAreNobody() {
     String line =
-        JudgedLine.of(new Judged(4, "5", CROWD.person(4), Verdict.PASS, List.of(), List.of()));
+        JudgedLine.of(Judged.of(4, "5", CROWD.person(4), Verdict.PASS, List.of(), List.of()));
     assertThat(JudgedLine.read(line, CROWD)).isPresent();
     for (String bad :
         List.of(

@@ -87,9 +87,9 @@ public record FitSet(
     for (Judged person : report.people()) {
       List<String> line = new ArrayList<>();
       line.add(Csv.words(person.name()));
-      line.add(person.measures().sex().name().toLowerCase(Locale.ROOT));
+      line.add(person.sex().name().toLowerCase(Locale.ROOT));
       for (BodyTrait trait : BodyTrait.values()) {
-        line.add(figure(trait, trait.of(person.measures())));
+        line.add(figure(trait, person.of(trait)));
       }
       line.add(person.verdict().says());
       line.add(person.outside() ? "yes" : "no");

@@ -63,13 +63,14 @@ final class CrowdPane extends VBox {
     giveUp = Bits.words("crowd-give-up", "Give up", "stop working it out", work::cancel);
     Called.by(bar, "crowd-bar");
     bar.setMaxWidth(Double.MAX_VALUE);
+    bar.setMinHeight(USE_PREF_SIZE);
     bar.setAccessibleText("how much is done");
     Called.by(state, "crowd-state");
     Called.by(trouble, "crowd-trouble");
     Called.by(sheet, "crowd-sheet");
     sheet.setMinHeight(SHEET_PX);
     sheet.setPrefHeight(SHEET_PX);
-    ScrollPane scroll = new ScrollPane(new VBox(8, sheet, lines));
+    ScrollPane scroll = new ScrollPane(new VBox(8, lines, sheet));
     Called.by(scroll, "crowd-scroll");
     scroll.getStyleClass().addAll("slip-scroll", "guide-scroll");
     scroll.setFitToWidth(true);

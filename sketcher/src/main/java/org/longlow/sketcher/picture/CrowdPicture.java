@@ -46,8 +46,8 @@ public final class CrowdPicture {
   private CrowdPicture(FitReport report, Units units) {
     this.units = units;
     people = report.people().subList(0, Math.min(MOST, report.people().size()));
-    x = span(people.stream().mapToDouble(p -> BodyTrait.SITTING.of(p.measures())).toArray(), 880);
-    y = span(people.stream().mapToDouble(p -> p.measures().statureMm()).toArray(), 1690);
+    x = span(people.stream().mapToDouble(p -> p.of(BodyTrait.SITTING)).toArray(), 880);
+    y = span(people.stream().mapToDouble(p -> p.of(BodyTrait.STATURE)).toArray(), 1690);
   }
 
   /** Draws a crowd; of a large one the first {@link #MOST}. */
@@ -110,8 +110,8 @@ public final class CrowdPicture {
       if (which.test(person)) {
         all.add(
             sign.apply(
-                at(BodyTrait.SITTING.of(person.measures()), x, WIDE),
-                at(person.measures().statureMm(), y, HIGH)));
+                at(person.of(BodyTrait.SITTING), x, WIDE),
+                at(person.of(BodyTrait.STATURE), y, HIGH)));
       }
     }
     if (!all.isEmpty()) {

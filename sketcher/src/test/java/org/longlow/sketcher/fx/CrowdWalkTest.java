@@ -39,7 +39,7 @@ class CrowdWalkTest extends Walk {
     assertThat(Hands.onFx(() -> pane().isVisible())).isTrue();
     assertThat(isShown("crowd-sheet")).isFalse();
     hands.typeInto("crowd-people", "none");
-    assertThat(words("crowd-trouble")).isEqualTo("People is 'none'; write 1 to 1000000.");
+    assertThat(words("crowd-trouble")).isEqualTo("People is 'none'; write 1 to 100000.");
     hands.typeInto("crowd-people", "4");
     hands.until("how they fit", () -> all().contains("nothing fails: "));
     assertThat(isShown("crowd-sheet")).isTrue();
@@ -62,7 +62,7 @@ class CrowdWalkTest extends Walk {
   void whatRunsIsGivenUp() throws Exception {
     begin(Wren.layout());
     hands.press(KeyCode.Z);
-    hands.typeInto("crowd-people", "1000000");
+    hands.typeInto("crowd-people", "100000");
     assertThat(isShown("crowd-bar")).isTrue();
     hands.click("crowd-give-up");
     assertThat(words("crowd-trouble")).isEqualTo("Given up.");

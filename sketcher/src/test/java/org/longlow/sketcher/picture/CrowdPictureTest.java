@@ -17,7 +17,7 @@ import org.longlow.svg.drawing.Mark;
 class CrowdPictureTest {
 
   private static Judged person(double statureMm, double massKg, Verdict verdict) {
-    return new Judged(
+    return Judged.of(
         0, "", BodyMeasures.of(Sex.MALE, statureMm, massKg), verdict, List.of(), List.of());
   }
 

@@ -14,7 +14,7 @@ import org.longlow.rider.body.Sex;
  * @param words who that is
  * @param measures their measures
  */
-public record Anchor(String words, BodyMeasures measures) {
+public record PercentilePerson(String words, BodyMeasures measures) {
 
   private static final int[] PERCENTILES = {5, 50, 95};
 
@@ -22,8 +22,8 @@ public record Anchor(String words, BodyMeasures measures) {
   private static final double[] DEVIATES = {-1.6448536269514722, 0, 1.6448536269514722};
 
   /** Returns those of a population, each with the mass that is likeliest at that stature. */
-  static List<Anchor> of(Population population) {
-    List<Anchor> all = new ArrayList<>();
+  static List<PercentilePerson> of(Population population) {
+    List<PercentilePerson> all = new ArrayList<>();
     if (population.femaleShare() > 0) {
       add(all, Sex.FEMALE, population.women());
     }
@@ -33,13 +33,13 @@ public record Anchor(String words, BodyMeasures measures) {
     return all;
   }
 
-  private static void add(List<Anchor> all, Sex sex, Population.Norm norm) {
+  private static void add(List<PercentilePerson> all, Sex sex, Population.Norm norm) {
     for (int k = 0; k < DEVIATES.length; k++) {
       double z = DEVIATES[k];
       double mass = Math.exp(norm.lnMass() + norm.correlation() * z * norm.lnMassSd());
       double stature = norm.statureMm() + z * norm.statureSd();
       all.add(
-          new Anchor(
+          new PercentilePerson(
               words(sex, PERCENTILES[k]),
               BodyMeasures.of(
                   sex,
@@ -53,18 +53,20 @@ public record Anchor(String words, BodyMeasures measures) {
   }
 
   /** Returns those among people who were measured: the nearest ranks. */
-  static List<Anchor> of(List<BodyMeasures> people) {
-    List<Anchor> all = new ArrayList<>();
+  static List<PercentilePerson> among(List<MeasuredCrowd.Someone> people) {
+    List<PercentilePerson> all = new ArrayList<>();
     for (Sex sex : List.of(Sex.FEMALE, Sex.MALE)) {
-      List<BodyMeasures> own =
+      List<MeasuredCrowd.Someone> own =
           people.stream()
               .filter(p -> p.sex() == sex)
-              .sorted(Comparator.comparingDouble(BodyMeasures::statureMm))
+              .sorted(Comparator.comparingDouble(MeasuredCrowd.Someone::statureMm))
               .toList();
       for (int percentile : PERCENTILES) {
         if (!own.isEmpty()) {
           int rank = (int) Math.ceil(percentile / 100.0 * own.size());
-          all.add(new Anchor(words(sex, percentile), own.get(Math.max(0, rank - 1))));
+          all.add(
+              new PercentilePerson(
+                  words(sex, percentile), own.get(Math.max(0, rank - 1)).measures()));
         }
       }
     }
