@@ -1,5 +1,7 @@
 package org.longlow.constraints.fit;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.words.Counted;
@@ -54,7 +56,24 @@ public record MeasuredCrowd(List<Someone> people) implements Crowd {
 
   @Override
   public List<PercentilePerson> anchors() {
-    return PercentilePerson.among(people);
+    List<PercentilePerson> all = new ArrayList<>();
+    for (Sex sex : List.of(Sex.FEMALE, Sex.MALE)) {
+      List<Someone> own =
+          people.stream()
+              .filter(p -> p.sex() == sex)
+              .sorted(Comparator.comparingDouble(Someone::statureMm))
+              .toList();
+      for (int percentile : PercentilePerson.PERCENTILES) {
+        if (!own.isEmpty()) {
+          // the nearest rank
+          int rank = (int) Math.ceil(percentile / 100.0 * own.size());
+          all.add(
+              new PercentilePerson(
+                  PercentilePerson.words(sex, percentile), own.get(rank - 1).measures()));
+        }
+      }
+    }
+    return all;
   }
 
   @Override

@@ -1,7 +1,6 @@
 package org.longlow.constraints.fit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Population;
@@ -16,7 +15,7 @@ import org.longlow.rider.body.Sex;
  */
 public record PercentilePerson(String words, BodyMeasures measures) {
 
-  private static final int[] PERCENTILES = {5, 50, 95};
+  static final int[] PERCENTILES = {5, 50, 95};
 
   /** Normal deviates of these percentiles. */
   private static final double[] DEVIATES = {-1.6448536269514722, 0, 1.6448536269514722};
@@ -52,28 +51,8 @@ public record PercentilePerson(String words, BodyMeasures measures) {
     return Math.max(least, Math.min(most, value));
   }
 
-  /** Returns those among people who were measured: the nearest ranks. */
-  static List<PercentilePerson> among(List<MeasuredCrowd.Someone> people) {
-    List<PercentilePerson> all = new ArrayList<>();
-    for (Sex sex : List.of(Sex.FEMALE, Sex.MALE)) {
-      List<MeasuredCrowd.Someone> own =
-          people.stream()
-              .filter(p -> p.sex() == sex)
-              .sorted(Comparator.comparingDouble(MeasuredCrowd.Someone::statureMm))
-              .toList();
-      for (int percentile : PERCENTILES) {
-        if (!own.isEmpty()) {
-          int rank = (int) Math.ceil(percentile / 100.0 * own.size());
-          all.add(
-              new PercentilePerson(
-                  words(sex, percentile), own.get(Math.max(0, rank - 1)).measures()));
-        }
-      }
-    }
-    return all;
-  }
-
-  private static String words(Sex sex, int percentile) {
+  /** Says who that is. */
+  static String words(Sex sex, int percentile) {
     return percentile + " % " + (sex == Sex.FEMALE ? "woman" : "man");
   }
 }

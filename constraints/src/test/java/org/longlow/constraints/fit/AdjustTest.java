@@ -137,9 +137,9 @@ class AdjustTest {
     for (int k = 1; k <= 20; k++) {
       men.add(new MeasuredCrowd.Someone("", Sex.MALE, 1600 + 10 * k, 80, Map.of()));
     }
-    assertThat(PercentilePerson.among(men))
+    assertThat(new MeasuredCrowd(men).anchors())
         .extracting(a -> a.measures().statureMm())
         .containsExactly(1610.0, 1700.0, 1790.0);
-    assertThat(PercentilePerson.among(List.of())).isEmpty();
+    assertThat(new MeasuredCrowd(List.of()).anchors()).isEmpty();
   }
 }
