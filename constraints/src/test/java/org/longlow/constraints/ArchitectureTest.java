@@ -60,6 +60,7 @@ class ArchitectureTest {
           "check.whole",
           "check",
           "study",
+          "fit",
           "json",
           "suit",
           "mend",

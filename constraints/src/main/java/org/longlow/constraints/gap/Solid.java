@@ -55,6 +55,11 @@ public final class Solid {
     faces.forEach(f -> envelope.expandToInclude(f.edges().envelope()));
   }
 
+  /** Returns several bodies as one; their indexes are kept. */
+  public static Solid of(String name, List<Solid> parts) {
+    return new Solid(parts.stream().flatMap(p -> p.faces.stream()).toList(), name);
+  }
+
   public String name() {
     return name;
   }

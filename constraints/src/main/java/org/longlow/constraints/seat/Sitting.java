@@ -38,7 +38,7 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
   private static final ByThing<Sitting, List<Flesh>> FINE = new ByThing<>(32, Sitting::finely);
 
   private static final ByThing<Sitting, Map<String, List<Prism>>> FINE_LIMBS =
-      new ByThing<>(32, Sitting::limbs);
+      new ByThing<>(32, sitting -> sitting.limbs(FINE.of(sitting)));
 
   /** Returns who sits where. */
   public Occupant occupant() {
@@ -97,9 +97,14 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
     return FINE_LIMBS.of(this);
   }
 
-  private Map<String, List<Prism>> limbs() {
+  /** Returns what each limb of their body is made of, by the name of its {@link Flesh}. */
+  public Map<String, List<Prism>> limbs() {
+    return limbs(flesh());
+  }
+
+  private Map<String, List<Prism>> limbs(List<Flesh> pieces) {
     Map<String, List<Flesh>> limbs = new LinkedHashMap<>();
-    FINE.of(this).forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
+    pieces.forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
     Map<String, List<Prism>> prisms = new LinkedHashMap<>();
     limbs.forEach((name, flesh) -> prisms.put(name, prisms(flesh)));
     return Collections.unmodifiableMap(prisms);

@@ -43,6 +43,7 @@ public final class BodyMeasures {
 
   private static final String STATURE = "stature";
   private static final String MASS = "weightkg";
+  private static final String GRIP = "d_wristtogrip";
 
   private final Sex sex;
   private final Map<String, Double> values;
@@ -77,16 +78,11 @@ public final class BodyMeasures {
     if (sex == null) {
       throw new IllegalArgumentException("sex must be \"female\" or \"male\", got nothing");
     }
-    List<String> notes = new ArrayList<>();
-    check(sex, statureMm, massKg, measured, notes);
+    check(sex, statureMm, massKg, measured);
     Map<String, Double> values = regressed(sex, statureMm, massKg);
     Map<String, Double> known = new HashMap<>();
     measured.forEach((name, value) -> known.put(name, value - values.get(name)));
-    if (isOdd(Residuals.of(sex).oddity(known))) {
-      notes.add(
-          "The measured values together are far from what goes with one another at this stature and"
-              + " mass: measure them again.");
-    }
+    List<String> notes = notes(sex, statureMm, massKg, measured, known);
     Set<String> moved = follow(sex, values, known, statureMm, massKg);
     measured.forEach(
         (name, value) -> {
@@ -114,7 +110,10 @@ public final class BodyMeasures {
     return new BodyMeasures(sex, values, measured, notes);
   }
 
-  /** A sampled person: regression plus given residuals of the block's columns. */
+  /**
+   * A sampled person: regression plus given residuals of the block's columns. They are as somebody
+   * who measured these columns and wrist-to-grip, with the notes that these would give.
+   */
   static BodyMeasures sampled(
       Sex sex,
       double statureMm,
@@ -123,9 +122,13 @@ public final class BodyMeasures {
       double gripResidual) {
     Map<String, Double> values = regressed(sex, statureMm, massKg);
     residuals.forEach((name, residual) -> values.merge(name, residual, Double::sum));
-    settleUnblocked(values, values.get("d_wristtogrip") + gripResidual, sex, statureMm, massKg);
+    settleUnblocked(values, values.get(GRIP) + gripResidual, sex, statureMm, massKg);
     Derived.rules().forEach((name, rule) -> values.put(name, rule.formula().applyAsDouble(values)));
-    return new BodyMeasures(sex, values, Map.of(), List.of());
+    Map<String, Double> known = new HashMap<>(residuals);
+    known.put(GRIP, gripResidual);
+    Map<String, Double> measured = new HashMap<>();
+    known.keySet().forEach(name -> measured.put(name, values.get(name)));
+    return new BodyMeasures(sex, values, measured, notes(sex, statureMm, massKg, measured, known));
   }
 
   private static Map<String, Double> regressed(Sex sex, double statureMm, double massKg) {
@@ -186,11 +189,18 @@ public final class BodyMeasures {
     values.put("shoulderelbowlength", values.get("acromionradialelength") + whole - upper);
   }
 
-  private static void check(
-      Sex sex, double statureMm, double massKg, Map<String, Double> measured, List<String> notes) {
-    List<String> faults = new ArrayList<>();
-    range(faults, "statureMm", statureMm, MIN_STATURE_MM, MAX_STATURE_MM, "mm");
-    range(faults, "massKg", massKg, MIN_MASS_KG, MAX_MASS_KG, "kg");
+  /**
+   * Returns what is odd about somebody.
+   *
+   * @param residuals of what was measured, beside what goes with stature and mass
+   */
+  private static List<String> notes(
+      Sex sex,
+      double statureMm,
+      double massKg,
+      Map<String, Double> measured,
+      Map<String, Double> residuals) {
+    List<String> notes = new ArrayList<>();
     Map<String, MeasureStats> known = Anthropometry.survey().measures(sex);
     note(notes, known.get(STATURE), statureMm);
     note(notes, known.get(MASS), massKg);
@@ -203,6 +213,38 @@ public final class BodyMeasures {
               statureMm,
               massKg));
     }
+    measured.forEach(
+        (name, value) -> {
+          MeasureStats stats = known.get(name);
+          note(notes, stats, value);
+          double stray = Math.abs(residuals.get(name));
+          if (stray > UNUSUAL_SDS * stats.onStatureAndMass().residualSd()) {
+            notes.add(
+                String.format(
+                    Locale.ROOT,
+                    "%s %.0f %s is %.0f %s from what is usual at this stature and mass: measure"
+                        + " it again.",
+                    stats.label(),
+                    value,
+                    stats.unit(),
+                    stray,
+                    stats.unit()));
+          }
+        });
+    if (isOdd(Residuals.of(sex).oddity(residuals))) {
+      notes.add(
+          "The measured values together are far from what goes with one another at this stature and"
+              + " mass: measure them again.");
+    }
+    return notes;
+  }
+
+  private static void check(
+      Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
+    List<String> faults = new ArrayList<>();
+    range(faults, "statureMm", statureMm, MIN_STATURE_MM, MAX_STATURE_MM, "mm");
+    range(faults, "massKg", massKg, MIN_MASS_KG, MAX_MASS_KG, "kg");
+    Map<String, MeasureStats> known = Anthropometry.survey().measures(sex);
     measured.forEach(
         (name, value) -> {
           MeasureStats stats = known.get(name);
@@ -220,21 +262,6 @@ public final class BodyMeasures {
             double low = Math.max(0, 0.4 * Math.min(stats.min(), stats.mean()));
             double high = 2 * stats.max();
             range(faults, "measured." + name, value, low, high, stats.unit());
-            note(notes, stats, value);
-            MeasureStats.Regression usual = stats.onStatureAndMass();
-            double stray = value - usual.at(statureMm, massKg);
-            if (Math.abs(stray) > UNUSUAL_SDS * usual.residualSd()) {
-              notes.add(
-                  String.format(
-                      Locale.ROOT,
-                      "%s %.0f %s is %.0f %s from what is usual at this stature and mass: measure"
-                          + " it again.",
-                      stats.label(),
-                      value,
-                      stats.unit(),
-                      Math.abs(stray),
-                      stats.unit()));
-            }
           }
         });
     if (!faults.isEmpty()) {

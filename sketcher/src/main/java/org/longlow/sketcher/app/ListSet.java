@@ -4,15 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.disk.HeldMark;
-import org.longlow.constraints.disk.WholeSet;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.shop.Shop;
@@ -35,9 +32,6 @@ public record ListSet(Shop shop, List<Page> plans, List<Page> weighing) {
 
   /** Narrower paper has no room for the figures of a row, mm. */
   private static final double LEAST_SIDE_MM = 200;
-
-  /** Far longer than any set takes. */
-  private static final Duration PATIENCE = Duration.ofMinutes(1);
 
   private static final String UNFINISHED_WORDS =
       "These lists are not complete: making them goes on, or was stopped. Make them again before"
@@ -124,38 +118,13 @@ public record ListSet(Shop shop, List<Page> plans, List<Page> weighing) {
   public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
       throws IOException {
     Map<String, byte[]> files = csv();
-    byte[] sums = ListSums.of(files);
-    files.put(ListSums.FILE, sums);
+    files.put(ListSums.FILE, ListSums.of(files));
     int[] done = {0};
     if (!pages(files, PLANS, plans, progress, done)
         || !pages(files, WEIGHING, weighing, progress, done)) {
       return Optional.empty();
     }
-    List<String> remarks = new ArrayList<>();
-    try (NewFolder made = NewFolder.at(folder);
-        HeldMark mark =
-            HeldMark.put(folder.resolve(SheetFolder.UNFINISHED), UNFINISHED_WORDS, PATIENCE)) {
-      boolean half = true;
-      WholeSet.mend(folder, Output::isSomebodysWork);
-      try (WholeSet set = new WholeSet(folder)) {
-        List<Path> gone = beyond(folder);
-        List<Path> places = new ArrayList<>(gone);
-        files.keySet().forEach(name -> places.add(folder.resolve(name)));
-        consent.ask(places);
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-          set.add(file.getKey(), out -> out.write(file.getValue()));
-        }
-        set.put(gone, Output::isSomebodysWork)
-            .forEach(k -> remarks.add("the file that was there is kept as " + k.getFileName()));
-        half = false;
-      } finally {
-        if (!half || !WholeSet.isHalf(folder)) {
-          mark.remove();
-        }
-      }
-      made.stays();
-    }
-    return Optional.of(remarks);
+    return Optional.of(SummedFolder.write(folder, files, this::beyond, UNFINISHED_WORDS, consent));
   }
 
   private boolean pages(

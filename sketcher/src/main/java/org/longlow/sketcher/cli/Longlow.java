@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       ReportCommand.class,
       ListCommand.class,
       PlaceCommand.class,
+      FitCommand.class,
       CompareCommand.class,
       FigureCommand.class,
       OpenCommand.class,

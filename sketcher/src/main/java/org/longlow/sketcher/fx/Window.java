@@ -36,6 +36,7 @@ final class Window extends StackPane {
   private final OutlineTools outlines;
   private final MeasureTools measures;
   private final CushionBench cushions;
+  private final CrowdPane crowd;
   private final Card card;
   private final StartPage start;
   private final PaperPane paper;
@@ -81,6 +82,7 @@ final class Window extends StackPane {
     aspects = new AspectSteps(desk, hands::takeNothing);
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
+    crowd = new CrowdPane(desk, owner, () -> over(null));
     guidePane = new GuidePane(() -> over(null));
     keysPane = new KeysPane(this::guide, () -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
@@ -98,11 +100,12 @@ final class Window extends StackPane {
     StackPane middle = new StackPane(card, notices);
     middle.getStyleClass().add("middle");
     middle.setAlignment(Pos.TOP_RIGHT);
-    for (Node slip : List.of(keysPane, guidePane, findPane, tracePane)) {
+    for (Node slip : List.of(keysPane, guidePane, findPane, tracePane, crowd)) {
       StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
     }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
-    slips = new Slips(middle, paper, keysPane, guidePane, findPane, tracePane, gallery, kinds);
+    slips =
+        new Slips(middle, paper, keysPane, guidePane, findPane, tracePane, gallery, kinds, crowd);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
     work.setTop(top);
     work.setCenter(middle);
@@ -234,6 +237,13 @@ final class Window extends StackPane {
     }
   }
 
+  private void crowd() {
+    if (desk.shown().isPresent()) {
+      over(crowd);
+      crowd.begin();
+    }
+  }
+
   private void trace() {
     if (desk.shown().isPresent()) {
       over(tracePane);
@@ -279,6 +289,7 @@ final class Window extends StackPane {
         new Deed("do again", "Ctrl Y, Ctrl Shift Z", desk::redo),
         new Deed("trace from a photo or an SVG file", "I", () -> Platform.runLater(this::trace)),
         new Deed("paper: templates, drawing, report, printer", "Ctrl M", this::make),
+        crowd.deed(() -> Platform.runLater(this::crowd)),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
         new Deed("to the drawing", "Ctrl 2", board::requestFocus),

@@ -11,19 +11,19 @@ import org.longlow.constraints.words.OneLine;
  * <p>Spreadsheets take words that begin with =, +, - or @ for a formula: such words get an
  * apostrophe before them, which spreadsheets take for the mark of plain text.
  */
-final class Csv {
+public final class Csv {
 
   private static final String FORMULA = "=+-@\t\r";
 
   private Csv() {}
 
   /** Returns a whole file of cells that are ready. */
-  static String of(List<List<String>> lines) {
+  public static String of(List<List<String>> lines) {
     return lines.stream().map(l -> String.join(",", l) + "\r\n").collect(Collectors.joining());
   }
 
   /** Returns a cell of words, whatever is in them. */
-  static String words(String text) {
+  public static String words(String text) {
     String plain = OneLine.of(text);
     // behind spaces too, for some programs take these away first
     String inner = plain.strip();

@@ -79,6 +79,18 @@ public final class GapFindings {
     shapes.forEach((name, shape) -> drawn.put(name, Solid.of(shape)));
   }
 
+  private GapFindings(GapFindings other, Map<String, PartShape> instead) {
+    layout = other.layout;
+    rules = other.rules;
+    drawn.putAll(other.drawn);
+    instead.forEach((name, shape) -> drawn.put(name, new Solid(name, shape.prisms())));
+  }
+
+  /** Returns nothing found yet, of the same machine with some parts elsewhere. */
+  public GapFindings with(Map<String, PartShape> instead) {
+    return new GapFindings(this, instead);
+  }
+
   /** Returns the bodies of all parts as drawn, with their indexes. */
   public List<Solid> drawn() {
     return List.copyOf(drawn.values());

@@ -1,6 +1,8 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +27,9 @@ public final class PersonBody {
   /** Bodies of people who sat so lately, for any thread. */
   private static final ByThing<Sitting, Map<Resting.Clear, Solid>> BODIES =
       new ByThing<>(32, sitting -> new ConcurrentHashMap<>());
+
+  private static final ByThing<Sitting, Map<String, Solid>> LIMBS =
+      new ByThing<>(32, PersonBody::solids);
 
   private final Sitting sitting;
   private List<SpaceBody> limbs;
@@ -90,6 +95,24 @@ public final class PersonBody {
   private Solid body(Resting.Clear clear) {
     return BODIES
         .of(sitting)
-        .computeIfAbsent(clear, c -> new Solid(sitting.person(), c.prisms(sitting)));
+        .computeIfAbsent(
+            clear,
+            c ->
+                c.fine()
+                    ? new Solid(sitting.person(), c.prisms(sitting))
+                    : Solid.of(sitting.person(), limbsWithout(c.without())));
+  }
+
+  private List<Solid> limbsWithout(Set<String> without) {
+    return LIMBS.of(sitting).entrySet().stream()
+        .filter(limb -> !without.contains(limb.getKey()))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
+  private static Map<String, Solid> solids(Sitting sitting) {
+    Map<String, Solid> solids = new LinkedHashMap<>();
+    sitting.limbs().forEach((limb, prisms) -> solids.put(limb, new Solid(limb, prisms)));
+    return Collections.unmodifiableMap(solids);
   }
 }

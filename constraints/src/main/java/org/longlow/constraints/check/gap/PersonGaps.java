@@ -1,7 +1,9 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -124,6 +126,26 @@ public final class PersonGaps {
               .at(gap.where());
       findings.add(CurveCare.held(f, CurveCare.mm(layout, part)));
     }
+  }
+
+  /**
+   * Returns what comes too near to this person, or needs care, by part: the verdicts of {@link
+   * #all}, without figures and what would help, which take long.
+   */
+  public Map<String, Verdict> verdicts(PersonBody person) {
+    Map<String, Verdict> verdicts = new LinkedHashMap<>();
+    for (Part part : layout.parts().values()) {
+      if (rules.clearOfPeople(part.name())) {
+        double limit = rules.limitMm(part.name(), person.sitting());
+        double careful = limit + CurveCare.mm(layout, part.name());
+        double mm = person.clearOf(part, rules).apartMm(parts.drawn(part.name()), careful);
+        if (mm < careful) {
+          boolean fails = Figures.atLeast(mm, limit, FigureUnit.MM).verdict() == Verdict.FAIL;
+          verdicts.put(part.name(), fails ? Verdict.FAIL : Verdict.CAUTION);
+        }
+      }
+    }
+    return verdicts;
   }
 
   private Clearing clearing(String part, PersonBody person, double limitMm) {

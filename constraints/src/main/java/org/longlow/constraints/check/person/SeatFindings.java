@@ -126,8 +126,9 @@ public final class SeatFindings {
     if (head.isPresent() && seated.headRest().isPresent()) {
       cushion(findings, sitting, stance, "head", head.get(), seated.headRest().get());
     }
+    List<Flesh> flesh = sitting.flesh();
     for (CushionPart cushion : cushions(sitting)) {
-      beside(sitting, stance, cushion, places).ifPresent(findings::add);
+      beside(sitting, flesh, stance, cushion, places).ifPresent(findings::add);
     }
     hold(findings, sitting, stance, seated);
     headRest(findings, sitting, stance, seated);
@@ -156,9 +157,9 @@ public final class SeatFindings {
 
   /** A cushion that does not carry somebody on either side of their middle. */
   private static Optional<Finding> beside(
-      Sitting sitting, Condition stance, CushionPart cushion, Places places) {
+      Sitting sitting, List<Flesh> flesh, Condition stance, CushionPart cushion, Places places) {
     double half =
-        sitting.flesh().stream()
+        flesh.stream()
             .filter(f -> f.name().equals(CARRIED.get(cushion.role())))
             .mapToDouble(Flesh::outerMm)
             .findFirst()

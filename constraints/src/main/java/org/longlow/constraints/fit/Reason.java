@@ -1,0 +1,83 @@
+package org.longlow.constraints.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.check.BodyChecks.Answer;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.GroundFindings;
+import org.longlow.constraints.check.road.LoadFindings;
+import org.longlow.constraints.check.road.SagFindings;
+
+/**
+ * Why somebody does not fit: a failing finding without the person it is about.
+ *
+ * @param key the finding's name without the person, such as {@code gap.tank}
+ * @param words it in plain words, such as {@code too close to tank}
+ */
+public record Reason(String key, String words) implements Comparable<Reason> {
+
+  /** Returns the reason that an answer about somebody gives. */
+  static Reason of(Answer answer, String person) {
+    List<String> path = new ArrayList<>(answer.about().path());
+    path.removeIf(step -> step.equals(person.replace(".", "..")));
+    FindingKind kind = answer.kind();
+    String key = path.isEmpty() ? kind.word() : kind.word() + "." + String.join(".", path);
+    return new Reason(key, words(answer, path));
+  }
+
+  private static String words(Answer answer, List<String> path) {
+    FindingKind kind = answer.kind();
+    String first = path.isEmpty() ? "" : path.get(0);
+    if (kind == GapFindings.GAP) {
+      return "too close to " + first;
+    }
+    if (kind == PoseFindings.REACH) {
+      return first + " do not reach";
+    }
+    if (kind == PoseFindings.POSTURE) {
+      return aspect(answer) + " beyond what joints do";
+    }
+    if (kind == SeatFindings.SINK) {
+      return "sinks to the board of " + first;
+    }
+    if (kind == SeatFindings.SEAT) {
+      return path.isEmpty() ? "cannot be seated" : first + " does not carry them";
+    }
+    if (kind == SightFindings.SIGHT) {
+      return "sees the road too late";
+    }
+    if (kind == SightFindings.FOOT) {
+      return "foot does not reach the road";
+    }
+    if (kind == HandFindings.HANDS) {
+      return "loses a grip before full lock";
+    }
+    if (kind == GroundFindings.CLEARANCE) {
+      return "too little clearance under them";
+    }
+    if (kind == SagFindings.SAG) {
+      return first + " springs pressed to their stop";
+    }
+    if (kind == LoadFindings.LOAD) {
+      return "share of the weight on the front wheel";
+    }
+    return kind.word() + (first.isEmpty() ? "" : ": " + aspect(answer));
+  }
+
+  /** What of them, as it comes after their name. */
+  private static String aspect(Answer answer) {
+    String words = answer.about().words();
+    int comma = words.indexOf(", ");
+    return comma < 0 ? words : words.substring(comma + 2);
+  }
+
+  @Override
+  public int compareTo(Reason other) {
+    return key.compareTo(other.key);
+  }
+}
