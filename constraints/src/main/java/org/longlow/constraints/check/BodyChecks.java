@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
+import org.longlow.constraints.check.gap.HeatFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.person.HandFindings;
@@ -149,13 +150,14 @@ public final class BodyChecks {
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    List<PersonBody> people = PersonBody.of(List.of(sitting));
+    findings.addAll(
+        new HeatFindings(layout, rules, gaps, places, List.of()).ofPeople(people, standings));
     List<Answer> answers = new ArrayList<>();
     for (Finding f : Checks.held(findings, weights, springs, List.of(sitting))) {
       answers.add(new Answer(f.kind(), f.about(), f.verdict()));
     }
-    PersonBody.of(List.of(sitting)).stream()
-        .findFirst()
-        .ifPresent(person -> near(answers, person, sitting, standings));
+    people.forEach(person -> near(answers, person, sitting, standings));
     return answers;
   }
 

@@ -61,6 +61,7 @@ import org.longlow.constraints.check.whole.FormerFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
 import org.longlow.constraints.check.whole.SolveFindings;
 import org.longlow.constraints.check.whole.TwinFindings;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.Sitting;
@@ -137,14 +138,9 @@ public final class Checks {
     findings.addAll(joints.all(gaps));
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
+    List<Solid> lines = LineFindings.bodies(layout, wheels, placed.places());
     findings.addAll(
-        new HeatFindings(
-                layout,
-                rules,
-                gaps,
-                placed.places(),
-                LineFindings.bodies(layout, wheels, placed.places()))
-            .all(people, standings));
+        new HeatFindings(layout, rules, gaps, placed.places(), lines).all(people, standings));
     findings.addAll(new AirFindings(layout, rules, placed.places()).all(shapes, people, standings));
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(

@@ -35,6 +35,9 @@ final class Fittings {
   private static final double SIGNAL_DEPTH_MM = 50;
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
+  /** With its upper edge 900 mm over the road at most, and the springs lift it unladen, mm. */
+  private static final double HIGHEST_REFLECTOR_MM = 825;
+
   static final double STAND_Y_MM = 258;
   static final double STAND_LEAN_DEG = 13.5;
   private static final double STAND_MM = 20;
@@ -83,14 +86,19 @@ final class Fittings {
         signalYMm(),
         new Size(SIGNAL_HALF_MM, SIGNAL_HALF_HEIGHT_MM, SIGNAL_DEPTH_MM),
         LampPart.Colour.AMBER);
-    double low = rolling.front.freeRadiusMm() + 150;
-    PointMm leg = legAt(low);
-    nailed("frontReflectorPin", leg.x() + 20, low);
+    reflectors(signals);
+  }
+
+  /** At the ends of the indicators, where nothing hides them from the side, or below those. */
+  private void reflectors(PointMm signals) {
+    double z = Math.min(signals.z(), HIGHEST_REFLECTOR_MM);
+    PointMm at = new PointMm(signals.x() - SIGNAL_DEPTH_MM / 2, z);
+    nailed("frontReflectorPin", at.x(), at.z());
     lamp(
-        bought("frontReflectors", 0.1, "fork").steered(),
+        bought("frontReflectors", 0.1, "frontSignals").steered(),
         LampPart.Kind.SIDE_REFLECTOR,
         "frontReflectorPin",
-        rolling.forkYMm + Rolling.FORK_TUBE_MM / 2 + 4,
+        signalYMm() + SIGNAL_HALF_MM + 4,
         new Size(4, 18, 40),
         LampPart.Colour.AMBER);
   }

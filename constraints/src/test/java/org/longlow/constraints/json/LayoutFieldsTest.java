@@ -102,6 +102,7 @@ class LayoutFieldsTest {
     assertThat(groups)
         .containsExactly(
             "",
+            "titleBlock",
             "measures",
             "pins",
             "parts",

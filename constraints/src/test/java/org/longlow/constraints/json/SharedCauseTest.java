@@ -89,6 +89,6 @@ class SharedCauseTest {
             "$.parts.rearWheel.radius = \"thik\": uses thik, which is no measure, unit or function,"
                 + " and 1 more place uses it; units are mm cm m in ft, deg rad, kg g lb, N kN lbf,"
                 + " kPa psi, km/h mph; use one of wheelbase, frontRadius, rake, seatHeight, boardTop, share,"
-                + " tubeSize");
+                + " tubeSize, frontTyre.radius, frontTyre.width, rearTyre.width");
   }
 }

@@ -25,7 +25,7 @@ class SubjectsTest {
           assertThat(Subjects.of(entry)).isEqualTo(word + ":a: b");
           assertThat(Subjects.entry(word + ":a: b")).contains(entry);
         });
-    assertThat(words).startsWith("part", "pin", "person").hasSize(13);
+    assertThat(words).startsWith("part", "pin", "person").hasSize(14);
     assertThatThrownBy(() -> Subjects.of(new Entry("anvils", "a")))
         .isInstanceOf(IllegalArgumentException.class);
   }

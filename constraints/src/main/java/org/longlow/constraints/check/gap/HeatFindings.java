@@ -72,10 +72,7 @@ public final class HeatFindings {
       boolean hot = part.base().hot();
       if (hot || warms(part)) {
         any = true;
-        nearest(people(part, people))
-            .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE))
-            .map(f -> f.in(Standing.under(f.who().orElseThrow(), standings)))
-            .ifPresent(findings::add);
+        ofPeople(part, people, standings).ifPresent(findings::add);
       }
       if (hot) {
         List<Part> bears = suffering(part);
@@ -104,6 +101,20 @@ public final class HeatFindings {
                       + " burns.")));
     }
     return findings;
+  }
+
+  /** Returns what burns and is nearer to somebody than they bear. */
+  public List<Finding> ofPeople(List<PersonBody> people, List<Standing> standings) {
+    return layout.parts().values().stream()
+        .filter(part -> part.base().hot() || warms(part))
+        .flatMap(part -> ofPeople(part, people, standings).stream())
+        .toList();
+  }
+
+  private Optional<Finding> ofPeople(Part part, List<PersonBody> people, List<Standing> standings) {
+    return nearest(people(part, people))
+        .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE))
+        .map(f -> f.in(Standing.under(f.who().orElseThrow(), standings)));
   }
 
   /** An engine and the air behind a radiator burn skin, though they may be near all else. */
@@ -190,7 +201,7 @@ public final class HeatFindings {
             Words.atLeast(limit),
             " are asked: move one of them ",
             Words.atLeast(Math.max(0, -figures.margin())),
-            (warms(hot) ? ", guide its warm air away" : "")
+            (warms(hot) ? ", lead its warm air away" : "")
                 + ", or put a shield with air behind it between them and"
                 + " give the gap a limit of its own.");
     return new Finding(

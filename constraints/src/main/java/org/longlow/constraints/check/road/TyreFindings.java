@@ -46,6 +46,11 @@ public final class TyreFindings {
 
   static final double SMALLER = 0.03;
 
+  /**
+   * A size in letters is read as the nearest in figures, and may be so far from it; judgement, mm.
+   */
+  private static final double CONVERTED_MM = 3;
+
   private static final double GRAVITY = 9.80665;
   private static final double KPA = 0.001;
 
@@ -175,7 +180,7 @@ public final class TyreFindings {
     TyreSize size = TyreSizeReader.read(wheel.tyre()).size();
     double radius = places.value(wheel.radius().orElseThrow());
     double nominal = size.freeRadiusMm();
-    double near = size.nearEquivalent() ? AxleFindings.CLOSE_MM : 0;
+    double near = size.nearEquivalent() ? CONVERTED_MM : 0;
     double most = nominal + LARGER * size.sectionHeightMm() + near;
     double least = nominal - SMALLER * size.sectionHeightMm() - near;
     Figures figures = Figures.within(radius, least, most, FigureUnit.MM);
