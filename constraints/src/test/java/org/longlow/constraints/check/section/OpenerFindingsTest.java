@@ -246,6 +246,27 @@ class OpenerFindingsTest {
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
   }
 
+  @Test
+  void aJawAtTheHingeHoldsNothing() {
+    TestMachine machine =
+        caught("9 mm", 0, ", 'spring': 12, 'pull': 500")
+            .pin("jaw", HINGE.x() + 10, HINGE.z())
+            .pin("striker", HINGE.x() + 10, HINGE.z());
+    assertThat(machine.verdict("catch.lid.1")).isEqualTo(Verdict.FAIL);
+    assertThat(of(machine, "catch.lid.1").text()).contains("holds nothing");
+    assertThat(machine.finding("release.lid.1")).isEmpty();
+    TestMachine farther =
+        machine.pin("jaw", HINGE.x() + 20, HINGE.z()).pin("striker", HINGE.x() + 20, HINGE.z());
+    assertThat(farther.verdict("catch.lid.1")).isEqualTo(Verdict.PASS);
+  }
+
+  @Test
+  void aGripThatStandsStillSilencesNothing() {
+    TestMachine still = sprung("100 N").pin("lift", HINGE.x(), HINGE.z());
+    assertThat(of(still, "hand-force.lid").text()).contains("at its far end (lift stands still)");
+    assertThat(still.finding("gas-spring.lid.1")).isPresent();
+  }
+
   /** The load of the jaw by levers: what pushes at the grip, 300 mm from the hinge. */
   @Test
   void aReleaseIsPulledAgainstSpringAndFriction() {
