@@ -20,6 +20,7 @@ import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
+import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -149,6 +150,9 @@ public final class BodyChecks {
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    if (wheels.stands()) {
+      Checks.add(findings, TyreFindings.TYRE_LOAD, () -> TyreFindings.indexed(wheels, standings));
+    }
     List<Answer> answers = new ArrayList<>();
     for (Finding f : Checks.held(findings, weights, springs, List.of(sitting))) {
       answers.add(new Answer(f.kind(), f.about(), f.verdict()));
