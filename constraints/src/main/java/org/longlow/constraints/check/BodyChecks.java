@@ -21,6 +21,7 @@ import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
+import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -150,6 +151,9 @@ public final class BodyChecks {
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    if (wheels.stands()) {
+      Checks.add(findings, TyreFindings.TYRE_LOAD, () -> TyreFindings.indexed(wheels, standings));
+    }
     List<PersonBody> people = PersonBody.of(List.of(sitting));
     findings.addAll(
         new HeatFindings(layout, rules, gaps, places, List.of()).ofPeople(people, standings));

@@ -12,6 +12,7 @@ import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.check.road.SagFindings;
+import org.longlow.constraints.check.road.TyreFindings;
 
 /**
  * Why somebody does not fit: a failing finding without the person it is about.
@@ -65,6 +66,9 @@ public record Reason(String key, String words) implements Comparable<Reason> {
     }
     if (kind == LoadFindings.LOAD) {
       return "share of the weight on the front wheel";
+    }
+    if (kind == TyreFindings.TYRE_LOAD) {
+      return "too heavy for the tyre of " + first;
     }
     return kind.word() + (first.isEmpty() ? "" : ": " + aspect(answer));
   }

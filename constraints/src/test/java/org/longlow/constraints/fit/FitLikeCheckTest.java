@@ -41,11 +41,11 @@ class FitLikeCheckTest {
 
   private static final int PEOPLE = 12;
 
-  /** What is said to be left out: full lock past limbs, sections, law. */
-  private static final Set<String> LEFT_OUT = Set.of("lock", "open", "law");
+  /** What is said to be left out: what burns, full lock past limbs, sections, law. */
+  private static final Set<String> LEFT_OUT = Set.of("heat", "lock", "open", "law");
 
   /** What is told of the machine while it carries somebody. */
-  private static final Set<String> UNDER = Set.of("load", "lift", "sag", "clearance");
+  private static final Set<String> UNDER = Set.of("load", "lift", "sag", "clearance", "tyre-load");
 
   @ParameterizedTest
   @ValueSource(strings = {"tourer", "runabout"})
@@ -112,6 +112,7 @@ class FitLikeCheckTest {
       boolean theirs = f.who().isPresent() && !LEFT_OUT.contains(f.kind().word());
       boolean under =
           UNDER.contains(f.kind().word())
+              && (Double.isFinite(f.limit()) || !f.kind().word().equals("tyre-load"))
               && f.stance().filter(c -> under(c, sitting.occupant())).isPresent();
       if (theirs || under) {
         found.merge(
@@ -121,6 +122,32 @@ class FitLikeCheckTest {
       }
     }
     return found;
+  }
+
+  /** A tyre that carries some of the crowd and not the others. */
+  @Test
+  void whoIsTooHeavyForATyreFails() {
+    Study study =
+        TestMachine.tourer()
+            .part("frontWheel", "tyre", "'110/80-16 55S'")
+            .part("rearWheel", "tyre", "'150/60 R17 46S'")
+            .study();
+    BodyJudge judge =
+        new BodyJudge(
+            FitMachine.of(study.placed()).orElseThrow().checks(),
+            Gear.riding(true, true, false),
+            Set.of());
+    SampledCrowd crowd =
+        new SampledCrowd(Population.usAdults(3, 0.5), SampledCrowd.From.ADULTS, PEOPLE);
+    Set<Boolean> both = new HashSet<>();
+    for (int i = 0; i < PEOPLE; i++) {
+      boolean over = keys(judge.judge(crowd, i).fails()).contains("tyre-load.rearWheel");
+      assertThat(over)
+          .as("person %d", i)
+          .isEqualTo(whole(study, crowd.person(i)).get("tyre-load.rearWheel") == Verdict.FAIL);
+      both.add(over);
+    }
+    assertThat(both).hasSize(2);
   }
 
   private static boolean under(Condition condition, Occupant who) {

@@ -24,8 +24,8 @@ public final class FitWords {
   /** What is not judged for each of them, and what shares are. */
   public static final String CAUTION =
       "Judged for each: seat, joints, reach, hands at lock, sight, foot down, gaps to the body,"
-          + " springs, clearance and loads. Not for each: lean, limbs past what turns at lock,"
-          + " sections opening, law. Intervals are Wilson's, 95 %, of the sampling alone.";
+          + " springs, clearance, loads, and tyres whose load index is said. Not for each: lean, ramps,"
+          + " braking, heat, limbs past what turns at lock, sections opening, law. Intervals are Wilson's, 95 %, of the sampling alone.";
 
   /** As many of what needs care are told. */
   private static final int CARES = 5;

@@ -93,6 +93,11 @@ public final class TyreFindings {
     return findings;
   }
 
+  /** Returns the same of tyres with a load index: that one is missing is not about who rides. */
+  public static List<Finding> indexed(Wheels wheels, List<Standing> standings) {
+    return loads(wheels, standings).stream().filter(f -> Double.isFinite(f.limit())).toList();
+  }
+
   private static double carriedKg(Standing s, boolean front) {
     return (front ? s.load().axles().frontN() : s.load().axles().rearN()) / GRAVITY;
   }

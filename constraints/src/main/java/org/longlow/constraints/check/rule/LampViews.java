@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.BiPredicate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.law.LampItem;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
@@ -19,6 +20,9 @@ final class LampViews {
 
   private static final Memo<Faced, LampView> KNOWN = new Memo<>(64, Faced::view);
 
+  /** What begins no farther before a face than this may hold it; a skin has an opening, mm. */
+  private static final double MEETS_MM = 5;
+
   private final Iterable<PartShape> shapes;
   private final BiPredicate<String, String> meant;
   private final Ground ground;
@@ -26,7 +30,8 @@ final class LampViews {
 
   /**
    * @param shapes of the parts where they stand
-   * @param meant whether two parts are meant to meet: such a part has an opening for the lamp
+   * @param meant whether two parts are meant to meet: such a part has an opening for the lamp, if
+   *     it is a skin, or where it meets it
    * @param ground the road under them
    */
   LampViews(Iterable<PartShape> shapes, BiPredicate<String, String> meant, Ground ground) {
@@ -57,18 +62,23 @@ final class LampViews {
     FaceAxes axes = FaceAxes.of(lamp, ground);
     double nearest = FaceAxes.dot(axes.ahead(), axes.at()) + Before.BESIDE_MM;
     List<Faced.Standing> before = new ArrayList<>();
+    double[] back = {-axes.ahead()[0], -axes.ahead()[1], -axes.ahead()[2]};
     double[] most = new double[3];
     for (PartShape shape : shapes) {
       String name = shape.part().name();
       if (name.equals(lamp.part())) {
         continue;
       }
+      boolean opens = meant.test(lamp.part(), name);
+      boolean skin = shape.part() instanceof ShellPart;
       for (Prism prism : shape.prisms()) {
         if (reachMm(prism, axes.ahead()) > nearest) {
           for (Piece piece : prism.convex()) {
             piece.farthest(axes.ahead(), most);
             if (FaceAxes.dot(axes.ahead(), most) > nearest) {
-              before.add(new Faced.Standing(name, meant.test(lamp.part(), name), piece));
+              piece.farthest(back, most);
+              boolean meets = FaceAxes.dot(axes.ahead(), most) < nearest + MEETS_MM;
+              before.add(new Faced.Standing(name, opens && (skin || meets), piece));
             }
           }
         }

@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Catch;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.machine.linkage.MotionRate;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.section.GasLaw;
 import org.longlow.constraints.shape.Places;
@@ -47,6 +48,9 @@ final class CatchFindings {
       Basis.practice(
           "spring of the jaw, and friction 0.3 of greased steel under load: common practice, from"
               + " memory");
+
+  /** Of the hand's way: a jaw that moves less would carry 20 times the push; judgement. */
+  private static final double LEAST_LEVER = 0.05;
 
   /** Places of the way that are looked at. */
   private static final int STEPS = 24;
@@ -92,6 +96,23 @@ final class CatchFindings {
                       + " holds nothing: its striker "
                       + held.striker()
                       + " moves with the same section. Name a pin of what it is held to."))
+          .at(places.pin(held.jaw()));
+    }
+    double lever = lever(opener, held);
+    if (lever < LEAST_LEVER) {
+      return Finding.note(
+              CATCH,
+              about,
+              Verdict.FAIL,
+              PLAY,
+              Words.of(
+                  "The catch of section "
+                      + opener.name()
+                      + " at "
+                      + held.jaw()
+                      + " is so near what the section turns about that it holds nothing: it moves by ",
+                  Say.percent(lever),
+                  " of what the hand does. Set it farther out."))
           .at(places.pin(held.jaw()));
     }
     double apart = places.pin(held.jaw()).distance(places.pin(held.striker()));
@@ -153,6 +174,12 @@ final class CatchFindings {
     return loose ? f.withVerdict(Verdict.CAUTION) : f;
   }
 
+  /** How far the jaw goes for each mm that the hand does as it opens. */
+  private double lever(Opener opener, Catch held) {
+    MotionRate rate = opener.motion().rate(0);
+    return rate.of(places.pin(held.jaw())).length() / rate.of(opener.grip()).length();
+  }
+
   /** How far jaw and striker are apart with both sections opened as far. */
   private double apart(Opener opener, Catch held, SectionMotion other, double opening) {
     PointMm jaw = opener.motion().at(opening).apply(places.pin(held.jaw()));
@@ -178,12 +205,17 @@ final class CatchFindings {
   }
 
   private Optional<Finding> release(Opener opener, Catch held, About about) {
-    if (held.pull().isEmpty()) {
+    if (held.pull().isEmpty() || lever(opener, held) < LEAST_LEVER) {
       return Optional.empty();
     }
     double way = opener.motion().rate(0).of(places.pin(held.jaw())).length();
-    double pushes = Math.max(0, opener.forces().opening(0, GasLaw.HOT));
-    double load = way > 0 ? pushes / way / opener.opens().catches().size() : 0;
+    double pushes =
+        Math.max(
+            0,
+            Math.max(
+                opener.forces().opening(0, GasLaw.HOT),
+                opener.forces().opening(0, GasLaw.COLD_AND_WORN)));
+    double load = pushes / way / opener.opens().catches().size();
     double spring = held.spring().map(places::value).orElse(0.0);
     double needed = spring + FRICTION * load;
     double pull = places.value(held.pull().get());
@@ -204,7 +236,8 @@ final class CatchFindings {
                 about,
                 Optional.empty(),
                 Figures.atLeast(pull, needed, FigureUnit.NEWTON),
-                List.of(Basis.model("statics with gas springs hot"), PULL),
+                List.of(
+                    Basis.model("statics with gas springs hot, or cold and worn if worse"), PULL),
                 text)
             .at(places.pin(held.jaw())));
   }

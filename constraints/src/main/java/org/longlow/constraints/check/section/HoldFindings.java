@@ -3,6 +3,7 @@ package org.longlow.constraints.check.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -75,7 +76,7 @@ final class HoldFindings {
     if (opener.opens().wayOut()) {
       findings.add(wayOut(opener));
     }
-    if (opener.opens().isHelped() || !opener.opens().catches().isEmpty()) {
+    if (opener.opens().isHelped() || !opener.opens().catches().isEmpty() || pushed(opener) > 0) {
       findings.add(shut(opener));
     }
     return findings;
@@ -84,8 +85,15 @@ final class HoldFindings {
   private Finding handForce(Opener o) {
     SectionForces forces = o.forces();
     double to = o.held(places);
-    Most up = forces.mostToOpen(to, GasLaw.COLD_AND_WORN, o.grip());
-    Most down = forces.mostToShut(to, GasLaw.HOT, o.grip());
+    // a gas spring hinders where it pushes the other way: it is looked at weak and strong
+    Most up =
+        more(
+            forces.mostToOpen(to, GasLaw.COLD_AND_WORN, o.grip()),
+            forces.mostToOpen(to, GasLaw.HOT, o.grip()));
+    Most down =
+        more(
+            forces.mostToShut(to, GasLaw.HOT, o.grip()),
+            forces.mostToShut(to, GasLaw.COLD_AND_WORN, o.grip()));
     boolean heavy = up.value() >= down.value();
     Most most = heavy ? up : down;
     double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
@@ -113,6 +121,10 @@ final class HoldFindings {
             text)
         .openBy(most.opening())
         .at(o.motion().at(most.opening()).apply(o.grip()));
+  }
+
+  private static Most more(Most one, Most other) {
+    return other.value() > one.value() ? other : one;
   }
 
   private static Words force(Most most) {
@@ -148,7 +160,10 @@ final class HoldFindings {
 
   private Finding staysOpen(Opener o) {
     double to = o.held(places);
-    double holds = -o.forces().handN(to, GasLaw.COLD_AND_WORN, o.grip());
+    double cold = -o.forces().handN(to, GasLaw.COLD_AND_WORN, o.grip());
+    double hot = -o.forces().handN(to, GasLaw.HOT, o.grip());
+    double holds = Math.min(cold, hot);
+    String springs = hot < cold ? ", gas springs hot" : ", gas springs cold and worn";
     Words begin = Words.of("Section " + o.name() + ", held ", Say.percent(to), " open, ");
     Words text =
         holds >= 0
@@ -156,9 +171,7 @@ final class HoldFindings {
                 begin,
                 "stays there, pressed on with ",
                 Say.newton(holds),
-                " "
-                    + o.gripWords()
-                    + (o.opens().gasSprings().isEmpty() ? "." : ", gas springs cold and worn."))
+                " " + o.gripWords() + (o.opens().gasSprings().isEmpty() ? "." : springs + "."))
             : Words.of(
                 begin,
                 "falls shut: ",
@@ -218,13 +231,15 @@ final class HoldFindings {
   }
 
   private Finding wayOut(Opener o) {
-    Most most = o.forces().mostToOpen(o.held(places), GasLaw.DEAD, o.grip());
+    double to = o.held(places);
+    Most dead = o.forces().mostToOpen(to, GasLaw.DEAD, o.grip());
+    Most most = more(dead, o.forces().mostToOpen(to, GasLaw.HOT, o.grip()));
     double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
     Words text =
         Words.of(
             "Somebody gets out through section "
                 + o.name()
-                + ": with all that helps it dead, a"
+                + (most == dead ? ": with all that helps it dead, a" : ": with gas springs hot, a")
                 + " hand "
                 + o.gripWords()
                 + " needs ",
@@ -240,8 +255,16 @@ final class HoldFindings {
         .openBy(most.opening());
   }
 
+  /** What pushes it open where it is shut, at the grip, whatever its gas springs are like, N. */
+  private static double pushed(Opener o) {
+    return DoubleStream.of(GasLaw.HOT, GasLaw.COLD_AND_WORN, GasLaw.DEAD)
+        .map(share -> -o.forces().handN(0, share, o.grip()))
+        .max()
+        .orElseThrow();
+  }
+
   private Finding shut(Opener o) {
-    double pushes = -o.forces().handN(0, GasLaw.HOT, o.grip());
+    double pushes = pushed(o);
     boolean caught = !o.opens().catches().isEmpty();
     Words text;
     if (pushes > 0) {
@@ -253,8 +276,11 @@ final class HoldFindings {
                   + o.gripWords()
                   + (caught
                       ? "; its catch holds that."
-                      : ", and nothing is said to hold it: fit a catch, or move an end of the gas"
-                          + " springs so that they pull it shut."));
+                      : ", and nothing is said to hold it: fit a catch"
+                          + (o.opens().gasSprings().isEmpty()
+                              ? "."
+                              : ", or move an end of the gas springs so that they pull it shut, and"
+                                  + " its weight does.")));
     } else {
       text =
           Words.of(

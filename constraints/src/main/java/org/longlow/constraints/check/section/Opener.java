@@ -26,9 +26,16 @@ import org.longlow.rider.geom.PointMm;
  * @param opens what is said of how it opens
  * @param forces on it
  * @param grip where a hand takes hold, shut
+ * @param gripWords the same in words
  * @param parts that move
  */
-record Opener(String name, Opens opens, SectionForces forces, PointMm grip, List<String> parts) {
+record Opener(
+    String name,
+    Opens opens,
+    SectionForces forces,
+    PointMm grip,
+    String gripWords,
+    List<String> parts) {
 
   /** A section that moves no farther than this where it moves most is not opened, mm. */
   private static final double LEAST_WAY_MM = 1;
@@ -66,8 +73,9 @@ record Opener(String name, Opens opens, SectionForces forces, PointMm grip, List
       mass += shape.massKg();
       moment = moment.plus(shape.centre().times(shape.massKg()));
     }
-    Optional<PointMm> grip = opens.grip().map(places::pin).or(() -> farEnd(motion, moved));
-    if (grip.isEmpty() || motion.rate(0).of(grip.get()).length() < LEAST_WAY_MM) {
+    Optional<PointMm> named = opens.grip().map(places::pin).filter(p -> moves(motion, p));
+    Optional<PointMm> grip = named.or(() -> farEnd(motion, moved));
+    if (grip.isEmpty() || !moves(motion, grip.get())) {
       return Optional.empty();
     }
     PointMm down = ground.map(g -> g.along().left().times(-1)).orElse(LEVEL_DOWN);
@@ -79,7 +87,15 @@ record Opener(String name, Opens opens, SectionForces forces, PointMm grip, List
             down,
             gas(opens, places),
             weights(opens, places));
-    return Optional.of(new Opener(name, opens, forces, grip.get(), section.parts()));
+    String words =
+        named.isPresent()
+            ? "at " + opens.grip().orElseThrow()
+            : "at its far end" + opens.grip().map(g -> " (" + g + " stands still)").orElse("");
+    return Optional.of(new Opener(name, opens, forces, grip.get(), words, section.parts()));
+  }
+
+  private static boolean moves(SectionMotion motion, PointMm point) {
+    return motion.rate(0).of(point).length() >= LEAST_WAY_MM;
   }
 
   /** The point of what moves that goes off fastest: a hand there has the longest lever. */
@@ -133,11 +149,6 @@ record Opener(String name, Opens opens, SectionForces forces, PointMm grip, List
   /** How far open it is held, as a share of the way. */
   double held(Places places) {
     return opens.holds().map(places::value).orElse(1.0);
-  }
-
-  /** Where a hand takes hold, in words. */
-  String gripWords() {
-    return opens.grip().map(g -> "at " + g).orElse("at its far end");
   }
 
   SectionMotion motion() {

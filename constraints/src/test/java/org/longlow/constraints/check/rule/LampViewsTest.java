@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.LampPart.Colour;
 import org.longlow.constraints.layout.LampPart.Kind;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
@@ -51,6 +52,15 @@ class LampViewsTest {
       Part part = new StandPart(base, "o", "o", "o", none, none, none);
       return new PartShape(
           part, outline, List.of(new Prism(outline, new Interval(y0, y1))), 1, PointMm.ORIGIN, 0);
+    }
+
+    /** The same as the sheet of a cowl. */
+    PartShape sheet(String name) {
+      PartShape solid = shape(name);
+      Formula none = Formula.of(0, Unit.MM);
+      Part part =
+          new ShellPart(solid.part().base(), ShellPart.Kind.COWL, null, null, null, none, false);
+      return new PartShape(part, solid.outline(), solid.prisms(), 1, PointMm.ORIGIN, 0);
     }
 
     /** Whether a ray from a point meets it, slab by slab. */
@@ -173,11 +183,20 @@ class LampViewsTest {
     assertThat(buried.letInMm()).isZero();
     // a sheet before the lamp, whose opening is as deep as the gap to it
     Box sheet = new Box(1520, 1523, -200, 200, 500, 900);
-    assertThat(seen(head, WIDE, List.of(sheet), true).letInMm()).isCloseTo(23, within(0.2));
+    assertThat(open(head, sheet).letInMm()).isCloseTo(23, within(0.2));
     assertThat(view(head, WIDE, List.of(sheet), false).out()).isZero();
     // what stands too far before it cannot have an opening for it
     Box far = new Box(1650, 1653, -200, 200, 500, 900);
-    assertThat(view(head, WIDE, List.of(far), true).out()).isZero();
+    assertThat(open(head, far).centre().out()).isZero();
+    // a box that stands before it hides it, whatever it may touch
+    assertThat(view(head, WIDE, List.of(sheet), true).out()).isZero();
+    Box meets = new Box(1504, 1530, -200, 200, 500, 900);
+    assertThat(seen(head, WIDE, List.of(meets), true).letInMm()).isCloseTo(30, within(0.2));
+  }
+
+  private static Seen open(LampItem lamp, Box sheet) {
+    List<PartShape> shapes = List.of(sheet.sheet(NAMES.get(0)));
+    return new LampViews(shapes, (a, b) -> true, LEVEL).of(lamp).seen(WIDE);
   }
 
   /** A lip under the face stands out farther than the surface at its centre. */

@@ -197,6 +197,76 @@ class OpenerFindingsTest {
     assertThat(sprung("1 N").verdict("shut.lid")).isEqualTo(Verdict.CAUTION);
   }
 
+  /** A hatch that opens down hangs on what holds it shut; by the lever of its weight. */
+  @Test
+  void aHatchThatItsWeightOpensNeedsACatch() {
+    TestMachine hatch = lid().field("sections", "lid", "angle", "'-60 deg'");
+    Finding f = of(hatch, "shut.lid");
+    PartShape lid = hatch.study().shapes().get("lid");
+    double push = lid.massKg() * G * lid.centre().minus(HINGE).x() / 300;
+    assertThat(f.value()).isCloseTo(push, within(0.02 * push));
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).doesNotContain("gas springs");
+    assertThat(lid().finding("shut.lid")).isEmpty();
+  }
+
+  /** A spring over the lid pushes it shut: what it hinders with is most where it is hot. */
+  private static TestMachine hindered(String force) {
+    return lid()
+        .pin("foot", -450, 1200)
+        .pin("eye", -450, 945)
+        .field(
+            "sections",
+            "lid",
+            "gasSprings",
+            "[{'frame': 'foot', 'section': 'eye', 'force': '"
+                + force
+                + "', 'length': '260 mm', 'stroke': '125 mm'}]");
+  }
+
+  /** By the lever of the spring, 110 mm, and a hand, 300 mm from the hinge. */
+  @Test
+  void aSpringThatHindersIsLookedAtHot() {
+    double push = 100 * (1 + 0.3 * 5 / 125) * 313.15 / 293.15;
+    double weight = -of(hindered("1 N"), "shut.lid").value();
+    Finding f = of(hindered("100 N"), "hand-force.lid");
+    assertThat(f.value()).isGreaterThan(0.98 * (weight + push * 110 / 300));
+    // its weight shuts it too
+    assertThat(of(hindered("100 N"), "shut.lid").verdict()).isEqualTo(Verdict.CAUTION);
+  }
+
+  /** What only a gas spring holds shut falls open when that is dead. */
+  @Test
+  void aHatchThatASpringHoldsShutIsLookedAtWithItDead() {
+    TestMachine hatch =
+        hindered("100 N").pin("foot", -450, 690).field("sections", "lid", "angle", "'-40 deg'");
+    Finding f = of(hatch, "shut.lid");
+    double weight = of(lid().field("sections", "lid", "angle", "'-60 deg'"), "shut.lid").value();
+    assertThat(f.value()).isCloseTo(weight, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+  }
+
+  @Test
+  void aJawAtTheHingeHoldsNothing() {
+    TestMachine machine =
+        caught("9 mm", 0, ", 'spring': 12, 'pull': 500")
+            .pin("jaw", HINGE.x() + 10, HINGE.z())
+            .pin("striker", HINGE.x() + 10, HINGE.z());
+    assertThat(machine.verdict("catch.lid.1")).isEqualTo(Verdict.FAIL);
+    assertThat(of(machine, "catch.lid.1").text()).contains("holds nothing");
+    assertThat(machine.finding("release.lid.1")).isEmpty();
+    TestMachine farther =
+        machine.pin("jaw", HINGE.x() + 20, HINGE.z()).pin("striker", HINGE.x() + 20, HINGE.z());
+    assertThat(farther.verdict("catch.lid.1")).isEqualTo(Verdict.PASS);
+  }
+
+  @Test
+  void aGripThatStandsStillSilencesNothing() {
+    TestMachine still = sprung("100 N").pin("lift", HINGE.x(), HINGE.z());
+    assertThat(of(still, "hand-force.lid").text()).contains("at its far end (lift stands still)");
+    assertThat(still.finding("gas-spring.lid.1")).isPresent();
+  }
+
   /** The load of the jaw by levers: what pushes at the grip, 300 mm from the hinge. */
   @Test
   void aReleaseIsPulledAgainstSpringAndFriction() {
