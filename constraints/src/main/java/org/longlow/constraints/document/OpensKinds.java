@@ -26,7 +26,8 @@ final class OpensKinds {
           .rule(OpensKinds::pressed);
 
   static final Kind<Counterweight> COUNTERWEIGHT =
-      Kind.of("counterweight", "A weight that helps a section open.", OpensKinds::counterweight);
+      Kind.of("counterweight", "A weight that helps a section open.", OpensKinds::counterweight)
+          .rule(OpensKinds::hangs);
 
   static final Kind<Catch> CATCH =
       Kind.of(
@@ -130,6 +131,10 @@ final class OpensKinds {
             Counterweight::pulley,
             "The pin of the frame over which it hangs on a cord; absent for one that is fixed."),
         s.need("mass", MASS.notNegative(), Counterweight::mass, "Its mass."));
+  }
+
+  private static void hangs(Counterweight weight, Spot at) {
+    weight.pulley().ifPresent(p -> apart(weight.section(), p, "pulley", at));
   }
 
   private static Catch held(Source<Catch> s) {

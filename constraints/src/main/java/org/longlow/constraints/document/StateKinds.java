@@ -123,6 +123,14 @@ final class StateKinds {
           "needs either a pivot or the four pins of a linkage",
           "write \"pivot\", or \"frameArms\" and \"sectionArms\" with two pins each");
     }
+    Optional<String> grip = section.opens().grip();
+    if (grip.isPresent() && grip.equals(section.pivot()) && at.isSound("grip")) {
+      at.fault(
+          "grip",
+          Quoted.of(grip.get()),
+          "is what the section turns about, where no hand moves it",
+          "name a pin farther out");
+    }
   }
 
   private static Stance stance(Source<Stance> s) {

@@ -116,7 +116,7 @@ public final class CrowdTable {
       if (!known.contains(name)) {
         fault(
             "line 1: "
-                + Quoted.of(cell)
+                + Quoted.cut(cell)
                 + " is not a known column; "
                 + Names.nearest(name, known)
                     .map(near -> "did you mean " + near + "?")
@@ -126,7 +126,7 @@ public final class CrowdTable {
       } else if (words.length > 1 && unit.filter(u -> u.dim().equals(dim)).isEmpty()) {
         fault(
             "line 1: "
-                + Quoted.of(words[1])
+                + Quoted.cut(words[1])
                 + " is no unit of "
                 + name
                 + "; use "
@@ -165,7 +165,7 @@ public final class CrowdTable {
         case SEX -> {
           sex = sex(cell);
           if (sex.isEmpty()) {
-            fault(where + ": sex is " + Quoted.of(cell) + "; use female or male");
+            fault(where + ": sex is " + Quoted.cut(cell) + "; use female or male");
             whole = false;
           }
         }
@@ -191,7 +191,7 @@ public final class CrowdTable {
       BodyMeasures.of(sex, stature, mass, values); // refuses what no body has
       if (!named.add(name)) {
         fault(
-            where + ": somebody is called " + Quoted.of(name) + " already; names tell them apart");
+            where + ": somebody is called " + Quoted.cut(name) + " already; names tell them apart");
       }
       people.add(new MeasuredCrowd.Someone(name, sex, stature, mass, values));
     } catch (OutOfRange e) {
@@ -226,7 +226,7 @@ public final class CrowdTable {
               + ": "
               + column.name()
               + " is "
-              + Quoted.of(cell)
+              + Quoted.cut(cell)
               + "; write a number of "
               + (column.name().equals(MASS) ? "kg" : "mm")
               + ", or one with its unit");

@@ -74,4 +74,16 @@ class CrowdTableTest {
     assertThat(read.faults()).hasSize(31);
     assertThat(read.faults().get(30)).isEqualTo("and 1470 more faults");
   }
+
+  /** A file that is no table at all may be one line of millions of letters. */
+  @Test
+  void noFaultIsAsLongAsTheFile() {
+    String much = "x".repeat(100_000);
+    for (String text :
+        new String[] {much, "sex,stature,mass\n" + much + "," + much + "," + much + "\n"}) {
+      assertThat(CrowdTable.of(text).faults())
+          .isNotEmpty()
+          .allSatisfy(f -> assertThat(f.length()).isLessThan(500));
+    }
+  }
 }

@@ -47,6 +47,8 @@ class OpensDocumentTest {
           "count": 2                ~ "count": 0              ~ gasSprings[0].count  ~ is none
           "section": "lampPin", "f  ~ "section": "headTop", "f ~ gasSprings[0].section ~ is its other end
           "striker": "boardFront"   ~ "striker": "lampPin"    ~ catches[0].striker   ~ the jaw's own pin
+          "pulley": "headTop"       ~ "pulley": "lampPin"     ~ counterweights[0].pulley ~ is its other end
+          "grip": "lampPin"         ~ "grip": "hinge"         ~ grip                 ~ no hand moves it
           "holds": 0.9              ~ "holds": 1.2            ~ holds                ~ 1
           "drive": "hoist"          ~ "drive": 3              ~ drive                ~ text
           , "gripPin"], "length     ~ , {"pin": "headBottom"}], "length ~ points[2]  ~ the pin before it

@@ -9,7 +9,7 @@ final class PageStyle {
       --care:#875600;--bad:#9b2447}
       *{box-sizing:border-box}
       body{margin:0;background:var(--card);color:var(--ink);
-      font:16px/1.5 "Liberation Sans",Arial,Helvetica,sans-serif}
+      font:16px/1.5 "Liberation Sans",Arial,Helvetica,sans-serif;overflow-wrap:break-word}
       main,header,footer{max-width:1120px;margin:0 auto;padding:0 24px}
       header{padding-top:32px}
       h1{font-size:2rem;line-height:1.15;margin:0 0 4px;letter-spacing:-.01em}

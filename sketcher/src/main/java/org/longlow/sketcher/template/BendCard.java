@@ -48,6 +48,9 @@ final class BendCard {
   /** Shares of the width; the last is to be written in. */
   private static final double[] COLUMNS = {0.06, 0.16, 0.12, 0.12, 0.1, 0.08, 0.1, 0.1, 0.16};
 
+  /** The column with the name of a pin. */
+  private static final int PIN = 1;
+
   private final String subject;
   private final TubePart tube;
   private final TubeBends bends;
@@ -176,9 +179,11 @@ final class BendCard {
     double x = EDGE_MM;
     for (int i = 0; i < COLUMNS.length; i++) {
       double room = COLUMNS[i] * wide - 2.5;
-      String cell = Lettering.fitted(cells.get(i), TEXT_MM, room);
+      // a name may be cut short, a figure may not: it is written smaller
+      String cell = i == PIN ? Lettering.fitted(cells.get(i), TEXT_MM, room) : cells.get(i);
       if (!cell.isEmpty()) {
-        words.add(words(cell, x + 1.5, y - ROW_MM / 2 - TEXT_MM / 2, TEXT_MM, Anchor.START));
+        double high = TEXT_MM * Math.min(1, room / Lettering.widthMm(cell, TEXT_MM));
+        words.add(words(cell, x + 1.5, y - ROW_MM / 2 - high / 2, high, Anchor.START));
       }
       x += COLUMNS[i] * wide;
     }

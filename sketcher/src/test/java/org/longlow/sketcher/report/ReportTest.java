@@ -191,6 +191,12 @@ class ReportTest {
     assertThat(Shipped.report("heron")).contains("Ø22 × 1.65 mm");
   }
 
+  /** A name of 60 letters is broader than a phone: it breaks wherever on the page it stands. */
+  @Test
+  void longWordsBreakEverywhere() {
+    assertThat(HTML).containsPattern("body\\{[^}]*overflow-wrap:break-word");
+  }
+
   @Test
   void thePageNeedsNothingElse() {
     assertThat(HTML).doesNotContain("<script", "src=", "href=\"http", "@import", "url(");

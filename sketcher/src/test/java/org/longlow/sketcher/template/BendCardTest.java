@@ -186,4 +186,25 @@ class BendCardTest {
     String said = said(card("in", rail("one", "\"a\", \"b\", \"c\", \"d\"", 28, 90, true)));
     assertThat(said).contains(" in,").doesNotContain(" mm");
   }
+
+  /** Angles past a right one, and long lengths, have more letters than their columns hold. */
+  @Test
+  void noFigureIsCutShort() {
+    String pins = "\"a\": [-9000.4, 500], \"b\": [900.1, 500], \"c\": [679.9, 833.9]";
+    for (String units : List.of("mm", "in")) {
+      NamedDrawing card =
+          Templates.of(
+                  RailJoints.study(units, pins, rail("one", "\"a\", \"b\", \"c\"", 28, 90, true)),
+                  Set.of("one"))
+              .stream()
+              .filter(d -> d.fileName().equals("one-bends"))
+              .findFirst()
+              .orElseThrow();
+      List<Mark.Words> cells =
+          card.drawing().layers().get(2).marks().stream().map(m -> (Mark.Words) m).toList();
+      assertThat(cells).extracting(Mark.Words::text).noneMatch(t -> t.contains("…"));
+      // atan2(333.9, -220.2), by another hand
+      assertThat(cells).extracting(Mark.Words::text).contains("123.4°");
+    }
+  }
 }

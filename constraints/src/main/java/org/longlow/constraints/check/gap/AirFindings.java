@@ -20,6 +20,8 @@ import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Duct;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -51,9 +53,6 @@ public final class AirFindings {
 
   /** How far air from an outlet stays hot: judgement, mm. */
   private static final double JET_MM = 300;
-
-  /** Balls that stand for the jet are so far apart, in their radius. */
-  private static final double BALLS = 0.5;
 
   private static final Basis THUMB =
       Basis.practice("a rule of thumb, common practice, from memory; speed and fan are not known");
@@ -154,6 +153,10 @@ public final class AirFindings {
     return side * (shape.leftMm() + shape.rightMm());
   }
 
+  /**
+   * Returns the air ahead of the outlet, as broad and as high as that, in one piece: of any outlet,
+   * however thin.
+   */
   private Optional<Solid> jet(Duct duct, PartShape shape) {
     if (duct.out().isEmpty() || duct.towards().isEmpty() || duct.outletHeight().isEmpty()) {
       return Optional.empty();
@@ -163,16 +166,14 @@ public final class AirFindings {
     if (!(way.length() > 0)) {
       return Optional.empty();
     }
-    double radius = places.value(duct.outletHeight().get()) / 2;
-    double side = Math.max(0, places.value(duct.outletWidth().orElseThrow()) / 2 - radius);
-    List<Prism> balls = new ArrayList<>();
-    for (double s = 0; s <= JET_MM; s += BALLS * radius) {
-      PointMm at = from.plus(way.times(s / way.length()));
-      for (double y = -side; y <= side; y += Math.max(1, Math.min(2 * side, radius))) {
-        balls.add(Prism.ball(at, shape.centreYMm() + y, radius));
-      }
-    }
-    return Optional.of(new Solid(shape.part().name(), balls));
+    PointMm to = from.plus(way.times(JET_MM / way.length()));
+    double side = places.value(duct.outletWidth().orElseThrow()) / 2;
+    double middle = shape.centreYMm();
+    Prism air =
+        new Prism(
+            Curves.bar(from, to, places.value(duct.outletHeight().get())),
+            new Interval(middle - side, middle + side));
+    return Optional.of(new Solid(shape.part().name(), List.of(air)));
   }
 
   private void blows(

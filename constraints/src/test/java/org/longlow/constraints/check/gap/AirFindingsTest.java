@@ -62,4 +62,22 @@ class AirFindingsTest {
     assertThat(TestMachine.asFiled("tourer").findings())
         .noneMatch(f -> f.id().startsWith("air-") || f.id().startsWith("warm-air"));
   }
+
+  /** The outlet points across the chest of whoever sits there: any outlet blows on somebody. */
+  @ParameterizedTest
+  @CsvSource({"200, 1", "5000, 1", "1, 200", "100000, 2000"})
+  void anOutletMayHaveAnySize(double width, double height) {
+    TestMachine thin =
+        TestMachine.tourer()
+            .part(
+                "radiator",
+                "duct",
+                "{'outletWidth': %s, 'outletHeight': %s, 'out': 'seen', 'towards': 'panFront'}"
+                    .formatted(width, height));
+    thin.pin("seen", 1000, 520);
+    assertThat(thin.findings())
+        .filteredOn(f -> f.id().startsWith("warm-air"))
+        .isNotEmpty()
+        .allMatch(f -> f.verdict() == Verdict.CAUTION && f.who().isPresent());
+  }
 }
