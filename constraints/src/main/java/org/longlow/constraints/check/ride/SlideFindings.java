@@ -119,6 +119,9 @@ public final class SlideFindings {
     }
 
     private String advice(Brake worst) {
+      if (grip < worst.askedG() && limits.bothG() >= grip - 1e-9) {
+        return "no machine does that on this road, wherever its weight is; ask for more grip";
+      }
       if (worst.askedG() == REAR_G) {
         return "move heavy parts or the seat back";
       }

@@ -58,6 +58,14 @@ class SlideFindingsTest {
     assertThat(at("runabout", 0.5).text()).contains("before its tyre slides");
   }
 
+  /** A brake never does more than the grip of the road, so no moved weight can make up for it. */
+  @Test
+  void aRoadThatHoldsTooLittleIsNotMendedByMovingWeight() {
+    assertThat(at("runabout", 0.25).text())
+        .contains("no machine does that on this road")
+        .doesNotContain("move heavy");
+  }
+
   @Test
   void noGripSaysNothing() {
     assertThat(TestMachine.runabout().with("demands", "grip", "'0'").finding("slide.tyres"))
