@@ -149,13 +149,23 @@ public final class TyreFindings {
             air,
             over
                 ? asked.isPresent()
-                    ? ": take a tyre with an index of at least " + asked.getAsInt() + "."
-                    : ": no tyre of the table carries that."
+                    ? Words.of(
+                        ": take a tyre with an index of at least " + asked.getAsInt(),
+                        pumped(carriedKg, asked.getAsInt(), kpa))
+                    : Words.of(": no tyre of the table carries that.")
                 : soft
                     ? Say.format(
                         ": pump it up to at least %s, if the sidewall allows it.",
                         Say.kpa(Math.ceil(FULL_KPA * carriedKg / fullKg)))
                     : Words.of(".")));
+  }
+
+  /** What air a tyre of an index needs besides, where it has less than that. */
+  private static Words pumped(double carriedKg, int index, double kpa) {
+    double needs = Math.ceil(FULL_KPA * carriedKg / LoadIndex.kg(index).getAsDouble());
+    return kpa < needs
+        ? Say.format(", pumped up to at least %s, if the sidewall allows it.", Say.kpa(needs))
+        : Words.of(".");
   }
 
   private static Finding of(

@@ -90,6 +90,16 @@ class TyreFindingsTest {
     assertThat(rear("110/80-14 36P", "").verdict()).isEqualTo(Verdict.PASS);
   }
 
+  /** At 200 kPa the tyre told of would be too soft: whoever buys it must pump it up too. */
+  @Test
+  void aTyreToTakeIsToldWithTheAirItNeeds() {
+    double kg = carriedKg(TestMachine.asFiled("runabout"), false);
+    double full = kg > 118 ? 121 : 118;
+    assertThat(rear("110/80-14 33P", "200 kPa").text())
+        .contains("pumped up to at least " + (long) Math.ceil(280 * kg / full) + " kPa");
+    assertThat(rear("110/80-14 33P", "280 kPa").text()).doesNotContain("pumped up");
+  }
+
   @Test
   void withoutAnIndexItSaysWhichIsNeeded() {
     Finding f = rear("110/80-14", "");
