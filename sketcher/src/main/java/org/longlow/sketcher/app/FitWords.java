@@ -25,7 +25,7 @@ public final class FitWords {
   public static final String CAUTION =
       "Judged for each: seat, joints, reach, hands at lock, sight, foot down, gaps to the body,"
           + " springs, clearance, loads, and tyres whose load index is said. Not for each: lean, ramps,"
-          + " braking, heat, limbs past what turns at lock, sections opening, law. Intervals are Wilson's, 95 %, of the sampling alone.";
+          + " braking, limbs past what turns at lock, sections opening, law. Intervals are Wilson's, 95 %, of the sampling alone.";
 
   /** As many of what needs care are told. */
   private static final int CARES = 5;
@@ -102,6 +102,13 @@ public final class FitWords {
   /** Returns what adjustment takes in. */
   public static List<String> adjustments(AdjustReport report, Units units) {
     List<String> lines = new ArrayList<>();
+    report.curves().stream()
+        .flatMap(curve -> curve.points().stream())
+        .flatMap(point -> point.share().stream())
+        .findFirst()
+        .ifPresent(
+            share ->
+                lines.add("Each setting is tried on " + share.of() + " of them, the same ones:"));
     for (AdjustReport.Curve curve : report.curves()) {
       Optional<AdjustReport.Point> best =
           curve.points().stream()

@@ -16,7 +16,7 @@ import org.longlow.svg.page.Tiling;
  *
  * @param fileName lower-case letters, digits and hyphens, unique in its list
  * @param name for people
- * @param part the part it is of
+ * @param part the part it is of; empty where it is of the whole machine
  * @param up what lies up on the drawing, such as {@code up} or {@code left side}
  * @param right what lies to the right on the drawing, such as {@code forward}
  * @param laid the drawing, which depends on where the seams between sheets run
@@ -48,6 +48,7 @@ public record NamedDrawing(
 
   /** Returns the sheets to print, marked with which way this template lies. */
   public List<Page> sheets(TemplateSettings settings) {
-    return TemplateSheets.of(name, laid, settings.withSides(up, right).withLengths(lengths));
+    TemplateSettings own = settings.withSides(up, right).withLengths(lengths);
+    return TemplateSheets.of(name, laid, part.isEmpty() ? own.toLookAt() : own);
   }
 }

@@ -47,8 +47,8 @@ final class SheetGuide {
     out.add("5. " + tape(plan));
     out.add(
         "6. "
-            + SheetNotes.LINE_STAYS
-            + ". Paper grows and shrinks with the weather: for metal, trust the figures before the"
+            + (plan.settings().cut() ? SheetNotes.LINE_STAYS + ". " : "")
+            + "Paper grows and shrinks with the weather: for metal, trust the figures before the"
             + " paper.");
     if (plan.sheets().size() < plan.tiling().rows() * plan.tiling().columns()) {
       out.add("Crossed-out fields of the map are empty and not printed.");
@@ -65,26 +65,34 @@ final class SheetGuide {
   }
 
   private static String tape(TemplatePlan plan) {
-    Envelope b = cutBoundsMm(plan.drawing());
+    boolean cut = plan.settings().cut();
+    Envelope b = cut ? cutBoundsMm(plan.drawing()) : lineBoundsMm(plan.drawing(), 0);
     return String.format(
         Locale.ROOT,
-        "Check with a tape before cutting: the line to cut is %s wide and %s high over all.",
+        cut
+            ? "Check with a tape before cutting: the line to cut is %s wide and %s high over all."
+            : "Check with a tape: all that is drawn is %s wide and %s high, ground line and all.",
         plan.settings().lengths().says().apply(b.getWidth()),
         plan.settings().lengths().says().apply(b.getHeight()));
   }
 
   /** Returns the box round the wide lines, which are those to cut; round all shapes without any. */
   static Envelope cutBoundsMm(Drawing drawing) {
-    Envelope wide = new Envelope();
+    Envelope wide = lineBoundsMm(drawing, Style.wide(Tone.INK).strokeMm());
+    return wide.isNull() ? drawing.boundsMm() : wide;
+  }
+
+  private static Envelope lineBoundsMm(Drawing drawing, double leastStrokeMm) {
+    Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
       for (Mark mark : layer.marks()) {
         if (mark instanceof Mark.Shape s
             && s.style().stroke() != null
-            && s.style().strokeMm() >= Style.wide(Tone.INK).strokeMm()) {
-          wide.expandToInclude(s.geometry().getEnvelopeInternal());
+            && s.style().strokeMm() >= leastStrokeMm) {
+          box.expandToInclude(s.geometry().getEnvelopeInternal());
         }
       }
     }
-    return wide.isNull() ? drawing.boundsMm() : wide;
+    return box;
   }
 }

@@ -79,7 +79,9 @@ final class SheetNotes {
     out.add(words(sheet, left, y + 22.5, 3.2, Tone.INK));
     out.add(words(place, left, y + 17.5, 2.3, Tone.PENCIL));
     out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
-    out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
+    if (s.cut()) {
+      out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
+    }
     PrintCorrection c = s.correction();
     out.add(
         c.printer().isEmpty()

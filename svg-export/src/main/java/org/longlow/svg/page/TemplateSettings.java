@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param upWord what the upper side of the drawing is called, such as {@code up}
  * @param rightWord what the right side of the drawing is called, such as {@code forward}
  * @param lengths how lengths are written
+ * @param cut whether its wide lines are cut by; else it is looked at and held against
  */
 public record TemplateSettings(
     Paper paper,
@@ -24,7 +25,8 @@ public record TemplateSettings(
     PrintCorrection correction,
     String upWord,
     String rightWord,
-    SheetLengths lengths) {
+    SheetLengths lengths,
+    boolean cut) {
 
   /** Smallest usable side of a sheet, mm: both bars, the notes and two bands must find room. */
   public static final double LEAST_USABLE_MM = 160;
@@ -81,30 +83,37 @@ public record TemplateSettings(
         PrintCorrection.NONE,
         "up",
         "forward",
-        SheetLengths.MM);
+        SheetLengths.MM,
+        true);
   }
 
   /** Returns a copy with other paper. */
   public TemplateSettings withPaper(Paper other, boolean turn) {
     return new TemplateSettings(
-        other, turn, marginMm, overlapMm, correction, upWord, rightWord, lengths);
+        other, turn, marginMm, overlapMm, correction, upWord, rightWord, lengths, cut);
   }
 
   /** Returns a copy with another print correction. */
   public TemplateSettings withCorrection(PrintCorrection other) {
     return new TemplateSettings(
-        paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord, lengths);
+        paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord, lengths, cut);
   }
 
   /** Returns a copy with other words for the upper and the right side of the drawing. */
   public TemplateSettings withSides(String up, String right) {
     return new TemplateSettings(
-        paper, mayTurn, marginMm, overlapMm, correction, up, right, lengths);
+        paper, mayTurn, marginMm, overlapMm, correction, up, right, lengths, cut);
   }
 
   /** Returns a copy that writes lengths otherwise. */
   public TemplateSettings withLengths(SheetLengths other) {
     return new TemplateSettings(
-        paper, mayTurn, marginMm, overlapMm, correction, upWord, rightWord, other);
+        paper, mayTurn, marginMm, overlapMm, correction, upWord, rightWord, other, cut);
+  }
+
+  /** Returns a copy for a drawing that nothing is cut by. */
+  public TemplateSettings toLookAt() {
+    return new TemplateSettings(
+        paper, mayTurn, marginMm, overlapMm, correction, upWord, rightWord, lengths, false);
   }
 }

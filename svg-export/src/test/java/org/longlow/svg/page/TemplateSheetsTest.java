@@ -348,7 +348,15 @@ class TemplateSheetsTest {
 
   private static TemplateSettings bordered(double marginMm, double overlapMm) {
     return new TemplateSettings(
-        Paper.A4, true, marginMm, overlapMm, PrintCorrection.NONE, "up", "right", SheetLengths.MM);
+        Paper.A4,
+        true,
+        marginMm,
+        overlapMm,
+        PrintCorrection.NONE,
+        "up",
+        "right",
+        SheetLengths.MM,
+        true);
   }
 
   @Test

@@ -114,7 +114,8 @@ final class ViewRulings {
     Words hidden =
         inside
             ? Words.of("")
-            : Words.of("; there " + worst.by() + " hides it: move the lamp, or cut that part back");
+            : Words.of(
+                "; there it is hidden by " + worst.by() + ": move the lamp, or cut that part back");
     Words edge =
         inside && partly
             ? Words.of("; part of its face is hidden by " + worst.seen().edgeBy())

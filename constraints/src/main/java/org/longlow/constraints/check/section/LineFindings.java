@@ -189,7 +189,7 @@ public final class LineFindings {
           About.thing(name, name),
           Optional.empty(),
           Verdict.PASS,
-          Figures.only(0, FigureUnit.NONE),
+          Figures.NONE,
           List.of(basis, HOW),
           Words.of("The way of " + name + " is straight."));
     }

@@ -428,7 +428,8 @@ class LawFindingsTest {
     assertThat(hidden.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(hidden.figures().value()).isCloseTo(14.62, within(0.01));
     assertThat(hidden.text())
-        .contains("towards the left its centre is seen to 14.6° off straight behind", "bag hides");
+        .contains(
+            "towards the left its centre is seen to 14.6° off straight behind", "hidden by bag");
     // 300 mm: atan(300 / 230), and atan(240 / 230) = 46.2 deg from the left edge of the face
     parts.put("bag", bag("300 mm"));
     Finding seen = only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp");
