@@ -52,6 +52,7 @@ import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.section.LineFindings;
 import org.longlow.constraints.check.section.OpenerFindings;
+import org.longlow.constraints.check.whole.BendFindings;
 import org.longlow.constraints.check.whole.BreadthFindings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
@@ -159,6 +160,7 @@ public final class Checks {
     findings.addAll(BreadthFindings.of(layout, placed.places()));
     findings.addAll(FormerFindings.of(layout, placed.places()));
     findings.addAll(FoldFindings.of(layout, placed.places()));
+    findings.addAll(BendFindings.of(layout, placed.places()));
     findings.add(new CompletenessFindings(layout, wheels, gaps).of());
     findings.addAll(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));

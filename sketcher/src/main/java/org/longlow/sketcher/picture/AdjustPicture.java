@@ -24,6 +24,11 @@ import org.longlow.svg.drawing.Tone;
  */
 public final class AdjustPicture {
 
+  /** What the signs say. */
+  static final String KEY =
+      "upright chain line: as it is; upright strokes: where the share lies, 95 %; crosses: barred;"
+          + " bar below the axis: the least that takes them in";
+
   private static final double WIDE = 62;
   private static final double HIGH = 36;
   private static final double ACROSS = 88;
@@ -46,7 +51,8 @@ public final class AdjustPicture {
   /** Draws all panels. */
   public static Drawing of(String title, AdjustReport report, Units units) {
     AdjustPicture picture = new AdjustPicture(report, units);
-    picture.axes.add(Mark.Words.level(title, 0, HIGH + 12, LETTERS, Anchor.START, Tone.INK));
+    picture.axes.add(Mark.Words.level(title, 0, HIGH + 16, LETTERS, Anchor.START, Tone.INK));
+    picture.axes.add(Mark.Words.level(KEY, 0, HIGH + 11, SMALL, Anchor.START, Tone.INK));
     for (int i = 0; i < report.curves().size(); i++) {
       picture.panel(report.curves().get(i), i % IN_A_ROW * ACROSS, -(double) (i / IN_A_ROW) * DOWN);
     }
