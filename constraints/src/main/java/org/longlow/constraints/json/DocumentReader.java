@@ -373,8 +373,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     }
     Optional<HalfBreadths> reach =
         reaches
-            ? Optional.ofNullable(
-                (HalfBreadths) object(type.reach().get(), at.item(size - 1), Set.of()))
+            ? Optional.ofNullable(object(type.reach().get(), at.item(size - 1), Set.of()))
             : Optional.empty();
     return onPin
         ? new Vertex(null, null, json.get(0).textValue(), smooth, reach)

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.ride.StaticSag;
+import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
@@ -146,5 +148,37 @@ class SpringsTest {
     double deeper = heavy.rearTravelMm() - without.in(Stance.Kind.UNLADEN).rearTravelMm();
     assertThat(deeper).isCloseTo(onRear * 9.80665 / rate, within(0.3));
     assertThat(deeper).isNegative();
+  }
+
+  /** A brake on a leading link turns the link, which holds the front up; on a rod it does not. */
+  @Test
+  void aRodTakesTheBrakesTorqueOffALink() {
+    Study onLink = TestMachine.asFiled("runabout");
+    Study onRod = TestMachine.runabout().part("front", "brakeRod", "true").study();
+    double g = 0.1;
+    StaticSag link = braking(onLink, g);
+    StaticSag rod = braking(onRod, g);
+    assertThat(braking(onRod, 0).front()).isEqualTo(braking(onLink, 0).front());
+    assertThat(rod.front().travelMm()).isGreaterThan(link.front().travelMm() + 1);
+    assertThat(braking(onLink, 2 * g).front().travelMm()).isLessThan(rod.front().travelMm());
+  }
+
+  private static StaticSag braking(Study study, double g) {
+    return springs(study).braking(Wheels.of(study.layout(), study.placed().places()), g);
+  }
+
+  @Test
+  void otherSpringsAtTheWheelsRestElsewhere() {
+    Study study = afloat().study();
+    Springs springs = springs(study);
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    StaticSag own = springs.resting(wheels, wheels.frontSuspension(), wheels.rearSuspension());
+    assertThat(own).isEqualTo(springs.rest(wheels, 1));
+    Suspension rear = wheels.rearSuspension();
+    Suspension stiffer =
+        new Suspension(
+            rear.path(), rear.droopMm(), rear.bumpMm(), 2 * rear.rateNPerMm(), rear.preloadN());
+    StaticSag higher = springs.resting(wheels, wheels.frontSuspension(), stiffer);
+    assertThat(higher.rear().travelMm()).isLessThan(own.rear().travelMm());
   }
 }

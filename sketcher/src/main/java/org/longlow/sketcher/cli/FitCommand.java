@@ -160,15 +160,16 @@ final class FitCommand implements Callable<Integer> {
                             + ": nobody can sit on it: the rider's seat needs cushions with the"
                             + " roles pan and back, and a peg or footboard"));
     BodyJudge judge = new BodyJudge(machine.checks(), gear, Set.copyOf(kinds()));
+    FitReport report;
+    Optional<AdjustReport> adjusted;
     try (ProgressLine line = ProgressLine.onTerminal()) {
-      FitReport report = judged(judge, crowd, on, line);
-      Optional<AdjustReport> adjusted =
+      report = judged(judge, crowd, on, line);
+      adjusted =
           plain || crowd.size() == 0
               ? Optional.empty()
               : new AdjustRun(machine, judge, crowd, on, line::show, () -> false).run();
-      line.close();
-      tell(layout, report, adjusted);
     }
+    tell(layout, report, adjusted);
     return ExitCodes.PASS;
   }
 

@@ -174,7 +174,7 @@ record DatumLine(List<Level> levels, String axis, TemplateFigures figures) {
     }
 
     private static Mark.Words moved(Mark.Words w, PointMm by) {
-      return (Mark.Words) w.transformed(AffineTransformation.translationInstance(by.x(), by.z()));
+      return w.transformed(AffineTransformation.translationInstance(by.x(), by.z()));
     }
   }
 }

@@ -127,8 +127,9 @@ class CushionMarksTest {
     List<Geometry> bevels = inside(of(all, "pan-layer-2"));
     assertThat(bevels).hasSize(2);
     Envelope first = bevels.get(0).getEnvelopeInternal();
-    assertThat(first).isEqualTo(new Envelope(500, 510, 500, 510));
-    assertThat(bevels.get(1).getEnvelopeInternal()).isEqualTo(new Envelope(890, 900, 500, 510));
+    assertThat((Object) first).isEqualTo(new Envelope(500, 510, 500, 510));
+    assertThat((Object) bevels.get(1).getEnvelopeInternal())
+        .isEqualTo(new Envelope(890, 900, 500, 510));
     assertThat(said(of(all, "pan-layer-2"))).contains("bevel its lower edges");
     assertThat(said(of(all, "pan-layer-1"))).doesNotContain("bevel");
   }

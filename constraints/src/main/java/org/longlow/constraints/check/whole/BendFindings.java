@@ -115,7 +115,7 @@ public final class BendFindings {
               Words.of(
                   "a radius of ",
                   Say.mm(radius),
-                  " kinks a tube of ",
+                  " may kink a tube of ",
                   Say.mm(diameter),
                   " unless it is bent over a mandrel or its wall is heavy; at least ",
                   Say.mm(LEAST_DIAMETERS * diameter),
