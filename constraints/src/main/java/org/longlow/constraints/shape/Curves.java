@@ -132,7 +132,7 @@ public final class Curves {
     PointMm p = pins.get(i);
     PointMm back = pins.get(i - 1).minus(p);
     PointMm ahead = pins.get(i + 1).minus(p);
-    double turn = Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
+    double turn = turnRad(back, ahead);
     double fits = fittingRadius(pins, i, radiusMm);
     if (turn < 1e-9 || fits < 1e-9 || turn > Math.PI - 1e-9) {
       into.add(p);
@@ -152,12 +152,22 @@ public final class Curves {
     }
   }
 
+  /** Returns by how much a line turns at inner pin {@code i}, rad: 0 straight on, pi back again. */
+  public static double turnRad(List<PointMm> pins, int i) {
+    PointMm p = pins.get(i);
+    return turnRad(pins.get(i - 1).minus(p), pins.get(i + 1).minus(p));
+  }
+
+  private static double turnRad(PointMm back, PointMm ahead) {
+    return Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
+  }
+
   /** Returns the bend radius that fits at inner pin {@code i}, at most {@code radiusMm}. */
   public static double fittingRadius(List<PointMm> pins, int i, double radiusMm) {
     PointMm p = pins.get(i);
     PointMm back = pins.get(i - 1).minus(p);
     PointMm ahead = pins.get(i + 1).minus(p);
-    double turn = Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
+    double turn = turnRad(back, ahead);
     double roomBack = back.length() * (i - 1 == 0 ? 1 : 0.5);
     double roomAhead = ahead.length() * (i + 1 == pins.size() - 1 ? 1 : 0.5);
     double room = Math.min(roomBack, roomAhead) / Math.max(1e-12, Math.tan(turn / 2));

@@ -79,41 +79,36 @@ final class CatchFindings {
     return findings;
   }
 
+  /** A catch that holds nothing, and why. */
+  private Finding idle(Opener opener, Catch held, About about, Words why) {
+    String which = "The catch of section " + opener.name() + " at " + held.jaw();
+    return Finding.note(CATCH, about, Verdict.FAIL, PLAY, Words.of(which, why))
+        .at(places.pin(held.jaw()));
+  }
+
   private Finding engaged(Opener opener, Catch held, About about) {
     Condition condition = Condition.open(opener.name());
     String on = layout.pins().get(held.striker()).with();
     if (on.equals(opener.name())) {
-      return Finding.note(
-              CATCH,
-              about,
-              Verdict.FAIL,
-              PLAY,
-              Words.of(
-                  "The catch of section "
-                      + opener.name()
-                      + " at "
-                      + held.jaw()
-                      + " holds nothing: its striker "
-                      + held.striker()
-                      + " moves with the same section. Name a pin of what it is held to."))
-          .at(places.pin(held.jaw()));
+      return idle(
+          opener,
+          held,
+          about,
+          Words.of(
+              " holds nothing: its striker "
+                  + held.striker()
+                  + " moves with the same section. Name a pin of what it is held to."));
     }
     double lever = lever(opener, held);
     if (lever < LEAST_LEVER) {
-      return Finding.note(
-              CATCH,
-              about,
-              Verdict.FAIL,
-              PLAY,
-              Words.of(
-                  "The catch of section "
-                      + opener.name()
-                      + " at "
-                      + held.jaw()
-                      + " is so near what the section turns about that it holds nothing: it moves by ",
-                  Say.percent(lever),
-                  " of what the hand does. Set it farther out."))
-          .at(places.pin(held.jaw()));
+      return idle(
+          opener,
+          held,
+          about,
+          Words.of(
+              " is so near what the section turns about that it holds nothing: it moves by ",
+              Say.percent(lever),
+              " of what the hand does. Set it farther out."));
     }
     double apart = places.pin(held.jaw()).distance(places.pin(held.striker()));
     double at = 0;

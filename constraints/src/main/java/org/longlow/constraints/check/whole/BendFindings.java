@@ -90,7 +90,7 @@ public final class BendFindings {
     double diameter = places.value(tube.diameter());
     boolean bent = false;
     for (int i = 1; faults.isEmpty() && i + 1 < pins.size(); i++) {
-      double turn = turnRad(pins, i);
+      double turn = Curves.turnRad(pins, i);
       String at = tube.path().get(i);
       bent |= turn > STRAIGHT_RAD;
       double fits = Curves.fittingRadius(pins, i, radius);
@@ -122,11 +122,5 @@ public final class BendFindings {
                   " are usual")));
     }
     return faults;
-  }
-
-  private static double turnRad(List<PointMm> pins, int i) {
-    PointMm back = pins.get(i - 1).minus(pins.get(i));
-    PointMm ahead = pins.get(i + 1).minus(pins.get(i));
-    return Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
   }
 }

@@ -35,8 +35,12 @@ class OpenerFindingsTest {
   }
 
   private static TestMachine sprung(String force) {
+    return sprung(-520, 790, force, "100 mm");
+  }
+
+  private static TestMachine sprung(double footX, double footZ, String force, String stroke) {
     return lid()
-        .pin("foot", -520, 790)
+        .pin("foot", footX, footZ)
         .pin("eye", -450, 945)
         .field(
             "sections",
@@ -44,7 +48,9 @@ class OpenerFindingsTest {
             "gasSprings",
             "[{'frame': 'foot', 'section': 'eye', 'force': '"
                 + force
-                + "', 'length': '260 mm', 'stroke': '100 mm'}]");
+                + "', 'length': '260 mm', 'stroke': '"
+                + stroke
+                + "'}]");
   }
 
   private static Finding of(TestMachine machine, String id) {
@@ -212,16 +218,7 @@ class OpenerFindingsTest {
 
   /** A spring over the lid pushes it shut: what it hinders with is most where it is hot. */
   private static TestMachine hindered(String force) {
-    return lid()
-        .pin("foot", -450, 1200)
-        .pin("eye", -450, 945)
-        .field(
-            "sections",
-            "lid",
-            "gasSprings",
-            "[{'frame': 'foot', 'section': 'eye', 'force': '"
-                + force
-                + "', 'length': '260 mm', 'stroke': '125 mm'}]");
+    return sprung(-450, 1200, force, "125 mm");
   }
 
   /** By the lever of the spring, 110 mm, and a hand, 300 mm from the hinge. */
