@@ -59,4 +59,9 @@ public record FieldOfView(double in, double out, double up, double down, List<Lo
     }
     return asked;
   }
+
+  /** Returns the steepest angle asked for, up or down, degrees. */
+  public double steepest() {
+    return Math.max(up, low.stream().mapToDouble(Low::down).reduce(down, Math::max));
+  }
 }

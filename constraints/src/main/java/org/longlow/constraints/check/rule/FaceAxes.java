@@ -2,6 +2,7 @@ package org.longlow.constraints.check.rule;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.shape.Lamps;
@@ -45,6 +46,18 @@ record FaceAxes(double[] at, double[] ahead, double[] out, double[] up) {
     double[] ahead =
         Lamps.facesForward(lamp.kind()) ? forward : new double[] {-along.x(), 0, -along.z()};
     return new FaceAxes(new double[] {at.x(), lamp.yMm(), at.z()}, ahead, outwards, up);
+  }
+
+  /**
+   * Returns how far a body reaches from the centre of the face, mm.
+   *
+   * @param reach how far it reaches along a way from the origin of the frame, mm
+   * @param way one of these axes
+   * @param side 1 along it, -1 against it
+   */
+  double reachMm(ToDoubleFunction<double[]> reach, double[] way, int side) {
+    double[] along = {side * way[0], side * way[1], side * way[2]};
+    return reach.applyAsDouble(along) - dot(along, at);
   }
 
   static double dot(double[] a, double[] b) {

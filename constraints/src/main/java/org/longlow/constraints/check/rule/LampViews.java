@@ -1,11 +1,14 @@
 package org.longlow.constraints.check.rule;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiPredicate;
+import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.law.FieldOfView;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.Interval;
@@ -26,6 +29,10 @@ final class LampViews {
   private final Iterable<PartShape> shapes;
   private final BiPredicate<String, String> meant;
   private final Ground ground;
+
+  /** The slope of the steepest ray that any row asks for. */
+  private final double steepest;
+
   private final Map<LampItem, LampView> views = new HashMap<>();
 
   /**
@@ -33,11 +40,19 @@ final class LampViews {
    * @param meant whether two parts are meant to meet: such a part has an opening for the lamp, if
    *     it is a skin, or where it meets it
    * @param ground the road under them
+   * @param fields within which the lamps are to be seen
    */
-  LampViews(Iterable<PartShape> shapes, BiPredicate<String, String> meant, Ground ground) {
+  LampViews(
+      Iterable<PartShape> shapes,
+      BiPredicate<String, String> meant,
+      Ground ground,
+      Collection<FieldOfView> fields) {
     this.shapes = shapes;
     this.meant = meant;
     this.ground = ground;
+    this.steepest =
+        Math.tan(
+            Math.toRadians(fields.stream().mapToDouble(FieldOfView::steepest).max().orElse(0)));
   }
 
   /** What stands before a lamp: most of it stays from one edit to the next. */
@@ -60,10 +75,7 @@ final class LampViews {
 
   private LampView looked(LampItem lamp) {
     FaceAxes axes = FaceAxes.of(lamp, ground);
-    double nearest = FaceAxes.dot(axes.ahead(), axes.at()) + Before.BESIDE_MM;
     List<Faced.Standing> before = new ArrayList<>();
-    double[] back = {-axes.ahead()[0], -axes.ahead()[1], -axes.ahead()[2]};
-    double[] most = new double[3];
     for (PartShape shape : shapes) {
       String name = shape.part().name();
       if (name.equals(lamp.part())) {
@@ -72,12 +84,17 @@ final class LampViews {
       boolean opens = meant.test(lamp.part(), name);
       boolean skin = shape.part() instanceof ShellPart;
       for (Prism prism : shape.prisms()) {
-        if (reachMm(prism, axes.ahead()) > nearest) {
+        if (mayHide(axes, way -> reachMm(prism, way), lamp)) {
           for (Piece piece : prism.convex()) {
-            piece.farthest(axes.ahead(), most);
-            if (FaceAxes.dot(axes.ahead(), most) > nearest) {
-              piece.farthest(back, most);
-              boolean meets = FaceAxes.dot(axes.ahead(), most) < nearest + MEETS_MM;
+            double[] most = new double[3];
+            ToDoubleFunction<double[]> reach =
+                way -> {
+                  piece.farthest(way, most);
+                  return FaceAxes.dot(way, most);
+                };
+            if (mayHide(axes, reach, lamp)) {
+              double begins = -axes.reachMm(reach, axes.ahead(), -1);
+              boolean meets = begins < Before.BESIDE_MM + MEETS_MM;
               before.add(new Faced.Standing(name, opens && (skin || meets), piece));
             }
           }
@@ -87,11 +104,26 @@ final class LampViews {
     return KNOWN.of(new Faced(lamp, ground, before));
   }
 
-  private static double reachMm(Prism prism, double[] ahead) {
+  /** Whether a body reaches ahead of a face, between the steepest rays of any row. */
+  private boolean mayHide(FaceAxes axes, ToDoubleFunction<double[]> reach, LampItem lamp) {
+    double ahead = axes.reachMm(reach, axes.ahead(), 1);
+    if (ahead <= Before.BESIDE_MM) {
+      return false;
+    }
+    double aside =
+        Math.max(axes.reachMm(reach, axes.out(), 1), axes.reachMm(reach, axes.out(), -1));
+    double rises =
+        steepest * Math.hypot(ahead, aside + lamp.halfWidthMm()) + lamp.halfHeightMm();
+    rises += Before.BESIDE_MM;
+    return -axes.reachMm(reach, axes.up(), -1) <= rises
+        && axes.reachMm(reach, axes.up(), 1) >= -rises;
+  }
+
+  private static double reachMm(Prism prism, double[] way) {
     Envelope box = prism.outline().getEnvelopeInternal();
     Interval across = prism.across();
-    return ahead[0] * (ahead[0] > 0 ? box.getMaxX() : box.getMinX())
-        + ahead[1] * (ahead[1] > 0 ? across.to() : across.from())
-        + ahead[2] * (ahead[2] > 0 ? box.getMaxY() : box.getMinY());
+    return way[0] * (way[0] > 0 ? box.getMaxX() : box.getMinX())
+        + way[1] * (way[1] > 0 ? across.to() : across.from())
+        + way[2] * (way[2] > 0 ? box.getMaxY() : box.getMinY());
   }
 }

@@ -57,9 +57,14 @@ public final class LawFindings {
     Standing standing = unladen.get();
     List<LampItem> lamps = LitLamps.of(layout, standing.places(), standing.ground());
     List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
+    List<Row> seen = rows(inForce, Asked.Subject.VIEW);
     LampViews views =
-        new LampViews(standing.shapes().values(), (a, b) -> meet(layout, a, b), standing.ground());
-    for (Row row : rows(inForce, Asked.Subject.VIEW)) {
+        new LampViews(
+            standing.shapes().values(),
+            (a, b) -> meet(layout, a, b),
+            standing.ground(),
+            seen.stream().map(Row::field).toList());
+    for (Row row : seen) {
       rulings.addAll(ViewRulings.of(row, lamps, views));
     }
     MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);

@@ -102,7 +102,7 @@ class LampViewsTest {
     for (int i = 0; i < boxes.size(); i++) {
       shapes.add(boxes.get(i).shape(NAMES.get(i)));
     }
-    return new LampViews(shapes, (a, b) -> meant, LEVEL).of(lamp).seen(field);
+    return new LampViews(shapes, (a, b) -> meant, LEVEL, List.of(field)).of(lamp).seen(field);
   }
 
   @Test
@@ -196,7 +196,7 @@ class LampViewsTest {
 
   private static Seen open(LampItem lamp, Box sheet) {
     List<PartShape> shapes = List.of(sheet.sheet(NAMES.get(0)));
-    return new LampViews(shapes, (a, b) -> true, LEVEL).of(lamp).seen(WIDE);
+    return new LampViews(shapes, (a, b) -> true, LEVEL, List.of(WIDE)).of(lamp).seen(WIDE);
   }
 
   /** A lip under the face stands out farther than the surface at its centre. */
