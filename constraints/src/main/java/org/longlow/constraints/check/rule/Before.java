@@ -1,6 +1,5 @@
 package org.longlow.constraints.check.rule;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -62,15 +61,7 @@ record Before(String part, boolean opened, List<double[][]> rings, double[] low,
   }
 
   Tangents from(double ahead, double out, double up) {
-    List<double[][]> moved = new ArrayList<>();
-    for (double[][] ring : rings) {
-      double[][] there = new double[ring.length][];
-      for (int i = 0; i < ring.length; i++) {
-        there[i] = new double[] {ring[i][0] - ahead, ring[i][1] - out, ring[i][2] - up};
-      }
-      moved.add(there);
-    }
-    return Tangents.of(moved);
+    return Tangents.of(rings, new double[] {ahead, out, up});
   }
 
   /** How far before a point of the face it ends, straight ahead, mm; 0 if it is not there. */

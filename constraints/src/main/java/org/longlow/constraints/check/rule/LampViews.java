@@ -112,8 +112,7 @@ final class LampViews {
     }
     double aside =
         Math.max(axes.reachMm(reach, axes.out(), 1), axes.reachMm(reach, axes.out(), -1));
-    double rises =
-        steepest * Math.hypot(ahead, aside + lamp.halfWidthMm()) + lamp.halfHeightMm();
+    double rises = steepest * Math.hypot(ahead, aside + lamp.halfWidthMm()) + lamp.halfHeightMm();
     rises += Before.BESIDE_MM;
     return -axes.reachMm(reach, axes.up(), -1) <= rises
         && axes.reachMm(reach, axes.up(), 1) >= -rises;

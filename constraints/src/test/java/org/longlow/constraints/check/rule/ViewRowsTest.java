@@ -140,7 +140,11 @@ class ViewRowsTest {
     Row alone = rows().filter(r -> r.asked() == Asked.SEEN_ALONE).findFirst().orElseThrow();
     Row shared = rows().filter(r -> r.asked() == Asked.SEEN_SHARED).findFirst().orElseThrow();
     LampViews nothing =
-        new LampViews(List.of(), (p, q) -> false, new Ground(PointMm.ORIGIN, new PointMm(1500, 0)), List.of());
+        new LampViews(
+            List.of(),
+            (p, q) -> false,
+            new Ground(PointMm.ORIGIN, new PointMm(1500, 0)),
+            List.of());
     LampItem one =
         new LampItem("one", false, alone.kind(), Colour.RED, false, 0, 40, 700, 20, 20, false);
     assertThat(ViewRulings.of(alone, List.of(one), nothing)).hasSize(1);
