@@ -6,7 +6,6 @@ import java.util.Map;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
@@ -15,7 +14,6 @@ import org.longlow.sketcher.desk.PartPoints;
 import org.longlow.sketcher.edit.Handle;
 import org.longlow.sketcher.edit.HoleEdits;
 import org.longlow.sketcher.edit.PointSnap;
-import org.longlow.sketcher.edit.PointWords;
 import org.longlow.sketcher.edit.Snapping;
 import org.longlow.sketcher.edit.TypedLength;
 
@@ -328,7 +326,11 @@ final class OutlineHand implements Hand {
       ink.handle(all.get(i), i == points.index());
     }
     if (at != null && desk.drags().drag().isEmpty()) {
-      glass.label(words(at), board.onScreen(at), dragged != null);
+      String snapped = dragged == null ? "" : dragged.words();
+      glass.label(
+          OutlineWords.beside(points, at, snapped, typed, ShownUnits.of(desk)),
+          board.onScreen(at),
+          dragged != null);
     }
     String refused = desk.trouble().map(t -> t.refused().words() + "\n").orElse("");
     ink.says(refused + says());
@@ -347,58 +349,8 @@ final class OutlineHand implements Hand {
     }
   }
 
-  private List<String> words(PointMm at) {
-    List<String> words =
-        new ArrayList<>(
-            PointWords.of(
-                points.handles(), points.picked(), points.isClosed(), at, ShownUnits.of(desk)));
-    if (!points.picked().pin().isEmpty()) {
-      words.add("on pin " + points.picked().pin());
-    }
-    if (!points.reaches().isEmpty()) {
-      words.add(points.reaches());
-    }
-    if (dragged != null && !dragged.words().isEmpty()) {
-      words.add(dragged.words());
-    }
-    if (points.takesHole()) {
-      words.add("the whole hole moves");
-    }
-    if (!typed.isEmpty()) {
-      words.add("typed: " + typed.text() + " " + ShownUnits.of(desk).word());
-    }
-    if (!points.asks().isEmpty()) {
-      words.add(points.asks());
-      words.add("R writes figures instead");
-    }
-    return words;
-  }
-
   @Override
   public String says() {
-    String part = points.part();
-    Outline outline = points.outline().orElse(null);
-    if (outline == null) {
-      return "Bends of "
-          + part
-          + ": drag them; double click on a straight or J adds one, Delete takes one out."
-          + "\nN next point, arrows move it. Enter or Esc when done.";
-    }
-    if (outline instanceof Outline.Traced traced) {
-      return "The outline of "
-          + part
-          + " comes from "
-          + traced.file()
-          + ". R writes its points out.";
-    }
-    return "Points of "
-        + part
-        + ": drag them, with Shift straight, with Alt freely; double click on an edge or J adds one, Delete takes"
-        + " one out.\n"
-        + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, W moves holes whole, M mirrored up, Shift M mirrored"
-        + " forward.\n"
-        + "Type a length and Enter for the edge before, O to offset all by it, or B for how far"
-        + " the body reaches at the point (Shift B left, Alt B right alone; B alone as the part"
-        + " does).\nN next, arrows move it. Enter or Esc when done.";
+    return OutlineWords.says(points);
   }
 }

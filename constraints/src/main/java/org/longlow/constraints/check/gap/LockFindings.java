@@ -1,14 +1,12 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -53,7 +51,7 @@ public final class LockFindings {
               " on the near side"));
 
   /** Of stances in which two are as near but for rounding, the first counts, mm. */
-  private static final double SAME_MM = 1e-6;
+  static final double SAME_MM = 1e-6;
 
   private final Layout layout;
   private final GapRules rules;
@@ -66,20 +64,7 @@ public final class LockFindings {
   private final KnownTurns known;
   private final Map<About, Fouled> worst = new LinkedHashMap<>();
 
-  /** All that keeps its gap. */
-  private final List<Clear> clear = new ArrayList<>();
-
-  /**
-   * Two that keep their gap in a stance.
-   *
-   * @param aheadMm how far apart they are straight ahead at least, mm
-   * @param nearest where they are nearest on the way, if nearer than a cut, mm
-   */
-  private record Clear(
-      About about,
-      State state,
-      double aheadMm,
-      DoubleFunction<Optional<TurnSweep.Closest>> nearest) {}
+  private final NearestAtLock clear = new NearestAtLock();
 
   /** Two that do not keep their gap, in the stance in which it is worst. */
   private record Fouled(
@@ -127,7 +112,7 @@ public final class LockFindings {
     Fouled left = first(true);
     Fouled right = first(false);
     // it takes long, and is told only of a side to which nothing meets
-    Words nearest = left == null || right == null ? nearest() : Words.of("");
+    Words nearest = left == null || right == null ? clear.words() : Words.of("");
     findings.add(side(true, left, nearest));
     findings.add(side(false, right, nearest));
     return findings;
@@ -187,14 +172,13 @@ public final class LockFindings {
                     : way.past(axis, body, past, limit + curves));
     if (met.isEmpty()) {
       clear.add(
-          new Clear(
-              About.parts(part, other),
-              state,
-              body.apartMm(past),
-              cut ->
-                  both
-                      ? way.nearest(axis, body, otherAxis, past, cut)
-                      : way.nearest(axis, body, past, cut)));
+          About.parts(part, other),
+          state,
+          body.apartMm(past),
+          cut ->
+              both
+                  ? way.nearest(axis, body, otherAxis, past, cut)
+                  : way.nearest(axis, body, past, cut));
       return;
     }
     keep(
@@ -287,9 +271,7 @@ public final class LockFindings {
                   () -> way.past(axis, body, limb, limit + curves));
           met.ifPresent(m -> keep(new Fouled(about, state, limit, curves, source, m)));
           if (met.isEmpty()) {
-            clear.add(
-                new Clear(
-                    about, state, body.apartMm(limb), cut -> way.nearest(axis, body, limb, cut)));
+            clear.add(about, state, body.apartMm(limb), cut -> way.nearest(axis, body, limb, cut));
           }
         }
       }
@@ -315,34 +297,6 @@ public final class LockFindings {
                 LockWords.of(f.met(), f.about().words(), f.limitMm(), way.lockRad(), askedRad))
             .at(met.where(), met.yMm());
     return CurveCare.held(finding, f.curvesMm());
-  }
-
-  /** What comes nearest, and where on the way, in words; empty for nothing near. */
-  private Words nearest() {
-    // the nearest straight ahead first: what is farther off is then soon passed over
-    clear.sort(Comparator.comparingDouble(Clear::aheadMm));
-    Clear nearest = null;
-    TurnSweep.Closest there = null;
-    for (Clear pair : clear) {
-      double cut = there == null ? GapFindings.HORIZON_MM : there.gapMm();
-      Optional<TurnSweep.Closest> nearer = pair.nearest().apply(cut);
-      if (nearer.isPresent() && nearer.get().gapMm() < cut - SAME_MM) {
-        there = nearer.get();
-        nearest = pair;
-      }
-    }
-    if (there == null) {
-      return Words.of("");
-    }
-    boolean ahead = Math.toDegrees(Math.abs(there.turnRad())) < 0.05;
-    return Say.format(
-        " Of what keeps its gap to both sides %s come nearest, %s apart %s%s.",
-        nearest.about().words(),
-        Say.mm(there.gapMm()),
-        ahead
-            ? Words.of("straight ahead")
-            : Words.of("turned ", LockWords.degrees(there.turnRad())),
-        nearest.state().condition().map(c -> ", " + c.says()).orElse(""));
   }
 
   /** What ends the way to a side, or null if nothing meets on it. */
