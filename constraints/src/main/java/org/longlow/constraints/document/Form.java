@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
-import org.longlow.constraints.layout.Layout;
 
 /**
  * All that can be said of one thing of a layout, as its kind describes it: a row for each field,
@@ -61,39 +60,6 @@ public record Form(String name, String help, List<Row> rows) {
 
   public Form {
     rows = List.copyOf(rows);
-  }
-
-  /** Returns the form of an entry; empty if there is none of that name. */
-  public static Optional<Form> of(Layout layout, Entries.Entry entry) {
-    Object value = Entries.of(layout, entry.group()).get(entry.name());
-    return Optional.ofNullable(value)
-        .map(
-            v -> new FormWalk(layout).entry(Document.LAYOUT.field(entry.group()).type(), entry, v));
-  }
-
-  /** Returns the form of the layout's own demands. */
-  public static Form demands(Layout layout) {
-    return own(layout, "demands", StateKinds.DEMANDS, layout.demands());
-  }
-
-  /** Returns the form of what was measured on the machine that was made. */
-  public static Form asBuilt(Layout layout) {
-    return own(layout, "asBuilt", BuiltKinds.AS_BUILT, layout.asBuilt());
-  }
-
-  private static <T> Form own(Layout layout, String key, Kind<T> kind, T value) {
-    FormWalk walk = new FormWalk(layout);
-    walk.fields(kind, value, List.of(key), "", 0);
-    return new Form(kind.name(), kind.help(), walk.rows());
-  }
-
-  /** Returns the form of name, title, title block and notes of the layout. */
-  public static Form whole(Layout layout) {
-    FormWalk walk = new FormWalk(layout);
-    for (String key : List.of("name", "title", "titleBlock", "notes")) {
-      walk.field(Document.LAYOUT.field(key), layout, List.of(), "", 0);
-    }
-    return new Form(Document.LAYOUT.name(), Document.LAYOUT.help(), walk.rows());
   }
 
   /** Returns a name in camel case as words. */

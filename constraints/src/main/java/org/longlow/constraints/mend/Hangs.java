@@ -14,6 +14,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
@@ -137,7 +138,7 @@ final class Hangs {
 
   /** Gives each quantity that a part says, as its description lists them. */
   static void quantities(Layout layout, String part, Consumer<Form.Row> use) {
-    Form.of(layout, new Entry("parts", part)).map(Form::rows).orElse(List.of()).stream()
+    Forms.of(layout, new Entry("parts", part)).map(Form::rows).orElse(List.of()).stream()
         .filter(row -> row.input() == Form.Input.QUANTITY && !row.text().isEmpty())
         .forEach(use);
   }

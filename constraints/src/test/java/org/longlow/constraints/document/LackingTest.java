@@ -26,7 +26,7 @@ class LackingTest {
   }
 
   private static String usual(Layout layout, String part, String key) {
-    return Form.of(layout, new Entries.Entry("parts", part)).orElseThrow().rows().stream()
+    return Forms.of(layout, new Entries.Entry("parts", part)).orElseThrow().rows().stream()
         .filter(r -> r.path().equals(List.of("parts", part, key)))
         .findFirst()
         .orElseThrow()

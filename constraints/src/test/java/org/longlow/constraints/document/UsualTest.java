@@ -29,7 +29,7 @@ class UsualTest {
             .findFirst()
             .orElseThrow()
             .name();
-    return Form.of(LAYOUT, new Entries.Entry("parts", name)).orElseThrow();
+    return Forms.of(LAYOUT, new Entries.Entry("parts", name)).orElseThrow();
   }
 
   @ParameterizedTest
@@ -51,7 +51,7 @@ class UsualTest {
   /** Their defaults are constants of the demands, which the help is not read for. */
   @Test
   void everyDemandTellsItsDefault() {
-    Form form = Form.demands(LAYOUT);
+    Form form = Forms.demands(LAYOUT);
     for (Demands.Key key : Demands.Key.values()) {
       List<Form.Row> rows =
           form.rows().stream().filter(r -> r.path().contains(key.word())).toList();

@@ -15,6 +15,7 @@ import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Form.Input;
 import org.longlow.constraints.document.Form.Row;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.document.Typing;
@@ -35,7 +36,7 @@ class FormTest {
 
   private static List<Form> forms(Layout layout) {
     List<Form> forms =
-        new ArrayList<>(List.of(Form.whole(layout), Form.demands(layout), Form.asBuilt(layout)));
+        new ArrayList<>(List.of(Forms.whole(layout), Forms.demands(layout), Forms.asBuilt(layout)));
     Document.LAYOUT.fields().stream()
         .filter(f -> f.type() instanceof Type.Group)
         .forEach(
@@ -45,7 +46,7 @@ class FormTest {
                     .forEach(
                         name ->
                             forms.add(
-                                Form.of(layout, new Entries.Entry(f.key(), name)).orElseThrow())));
+                                Forms.of(layout, new Entries.Entry(f.key(), name)).orElseThrow())));
     return forms;
   }
 
@@ -85,7 +86,7 @@ class FormTest {
         .parts()
         .forEach(
             (name, part) -> {
-              Form form = Form.of(plank, new Entries.Entry("parts", name)).orElseThrow();
+              Form form = Forms.of(plank, new Entries.Entry("parts", name)).orElseThrow();
               Document.PART
                   .kind(part)
                   .fields()
@@ -152,11 +153,11 @@ class FormTest {
   /** The form that has the row at a path. */
   private static Form form(Layout layout, List<String> path) {
     return switch (path.get(0)) {
-      case "demands" -> Form.demands(layout);
-      case "asBuilt" -> Form.asBuilt(layout);
-      case "titleBlock" -> Form.whole(layout);
-      case "name", "title", "notes" -> Form.whole(layout);
-      default -> Form.of(layout, new Entries.Entry(path.get(0), path.get(1))).orElseThrow();
+      case "demands" -> Forms.demands(layout);
+      case "asBuilt" -> Forms.asBuilt(layout);
+      case "titleBlock" -> Forms.whole(layout);
+      case "name", "title", "notes" -> Forms.whole(layout);
+      default -> Forms.of(layout, new Entries.Entry(path.get(0), path.get(1))).orElseThrow();
     };
   }
 
@@ -251,6 +252,6 @@ class FormTest {
         .isInstanceOf(OutOfRange.class);
     assertThatThrownBy(() -> Typing.dropped(plank, List.of("crew", "Jon", "seats", "99")))
         .isInstanceOf(OutOfRange.class);
-    assertThat(Form.of(plank, new Entries.Entry("pins", "nowhere"))).isEmpty();
+    assertThat(Forms.of(plank, new Entries.Entry("pins", "nowhere"))).isEmpty();
   }
 }

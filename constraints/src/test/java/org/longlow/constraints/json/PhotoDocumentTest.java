@@ -10,6 +10,7 @@ import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.layout.Layout;
@@ -126,7 +127,7 @@ class PhotoDocumentTest {
   @Test
   void everyFieldIsInTheFormAndTypedThere() {
     Layout plank = Plank.layout();
-    Form form = Form.of(plank, new Entry("photos", "pipe")).orElseThrow();
+    Form form = Forms.of(plank, new Entry("photos", "pipe")).orElseThrow();
     assertThat(form.rows())
         .extracting(r -> String.join(" ", r.path().subList(2, r.path().size())))
         .containsExactly(
@@ -159,7 +160,7 @@ class PhotoDocumentTest {
     Layout typed = Typing.typed(plank, "13.5", List.of("photos", "pipe", "corners", "0", "0"));
     assertThat(typed.photos().get("pipe").corners().get(0).get(0).text()).isEqualTo("13.5");
     assertThat(LayoutFaults.of(typed)).isEmpty();
-    assertThat(Form.of(plank, new Entry("photos", "side")).orElseThrow().rows())
+    assertThat(Forms.of(plank, new Entry("photos", "side")).orElseThrow().rows())
         .as("corners are not typed one by one")
         .noneMatch(r -> r.input() == Form.Input.MORE);
   }

@@ -2,15 +2,18 @@ package org.longlow.constraints.shape;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.longlow.constraints.shape.FormersAsked.box;
+import static org.longlow.constraints.shape.FormersAsked.off;
+import static org.longlow.constraints.shape.FormersAsked.only;
+import static org.longlow.constraints.shape.FormersAsked.points;
+import static org.longlow.constraints.shape.FormersAsked.told;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Former;
@@ -21,42 +24,11 @@ import org.longlow.constraints.layout.Profile;
 import org.longlow.constraints.layout.Stringer;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Units;
 
 /** What is let into formers, turned over on them, asked of them in vain, and under open lines. */
 class FormerFittingsTest {
 
   private static final double NEAR_MM = 0.05;
-
-  private static FormerCut only(Part part) {
-    List<FormerCut> cuts = FormerCuts.of(part, Made.PLACES);
-    assertThat(cuts).hasSize(1);
-    return cuts.get(0);
-  }
-
-  private static String told(Part part) {
-    return FormerFaults.of(part, Made.PLACES).stream()
-        .map(f -> f.line().in(Units.MM))
-        .collect(Collectors.joining("\n"));
-  }
-
-  private static List<Coordinate> points(Geometry line) {
-    List<Coordinate> points = new ArrayList<>();
-    Coordinate[] ring = line.getCoordinates();
-    for (int i = 0; i + 1 < ring.length; i++) {
-      points.add(ring[i]);
-      points.add(new Coordinate((ring[i].x + ring[i + 1].x) / 2, (ring[i].y + ring[i + 1].y) / 2));
-    }
-    return points;
-  }
-
-  private static double off(Geometry line, double x, double z) {
-    return line.getBoundary().distance(Curves.FACTORY.createPoint(new Coordinate(x, z)));
-  }
-
-  private static Envelope box(Geometry g) {
-    return g.getEnvelopeInternal();
-  }
 
   private static Formers fitted(Optional<Formula> flange, Stringer... stringers) {
     return new Formers(

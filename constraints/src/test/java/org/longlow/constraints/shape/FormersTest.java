@@ -2,22 +2,24 @@ package org.longlow.constraints.shape;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.longlow.constraints.shape.FormersAsked.box;
+import static org.longlow.constraints.shape.FormersAsked.off;
+import static org.longlow.constraints.shape.FormersAsked.only;
+import static org.longlow.constraints.shape.FormersAsked.points;
+import static org.longlow.constraints.shape.FormersAsked.told;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Formers;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Profile;
 import org.longlow.constraints.layout.Vertex;
-import org.longlow.rider.words.Units;
 
 /** Formers against surfaces in closed form: none is off by more than 0.05 mm. */
 class FormersTest {
@@ -26,36 +28,6 @@ class FormersTest {
 
   private static final Profile ROUND = Made.profile(Profile.Shape.ROUND);
   private static final Profile OVAL = Made.profile(Profile.Shape.OVAL);
-
-  private static FormerCut only(Part part) {
-    List<FormerCut> cuts = FormerCuts.of(part, Made.PLACES);
-    assertThat(cuts).hasSize(1);
-    return cuts.get(0);
-  }
-
-  private static String told(Part part) {
-    return FormerFaults.of(part, Made.PLACES).stream()
-        .map(f -> f.line().in(Units.MM))
-        .collect(Collectors.joining("\n"));
-  }
-
-  private static List<Coordinate> points(Geometry line) {
-    List<Coordinate> points = new ArrayList<>();
-    Coordinate[] ring = line.getCoordinates();
-    for (int i = 0; i + 1 < ring.length; i++) {
-      points.add(ring[i]);
-      points.add(new Coordinate((ring[i].x + ring[i + 1].x) / 2, (ring[i].y + ring[i + 1].y) / 2));
-    }
-    return points;
-  }
-
-  private static double off(Geometry line, double x, double z) {
-    return line.getBoundary().distance(Curves.FACTORY.createPoint(new Coordinate(x, z)));
-  }
-
-  private static Envelope box(Geometry g) {
-    return g.getEnvelopeInternal();
-  }
 
   /** A cone of radius 100 at 0, 40 at 300. */
   private static Part cone(Formers formers) {

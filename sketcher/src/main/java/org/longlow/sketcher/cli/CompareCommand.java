@@ -3,9 +3,7 @@ package org.longlow.sketcher.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.document.Varied;
 import org.longlow.constraints.layout.Layout;
@@ -18,7 +16,6 @@ import org.longlow.sketcher.app.Difference;
 import org.longlow.sketcher.app.MachineState;
 import org.longlow.sketcher.app.Making;
 import org.longlow.svg.page.Paper;
-import org.longlow.svg.page.Scale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -63,19 +60,7 @@ final class CompareCommand implements Callable<Integer> {
       description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
   private Paper paper;
 
-  @Option(
-      names = "--scale",
-      paramLabel = "1:N",
-      converter = ScaleOption.class,
-      description = "The scale; the largest preferred one that fits on the paper unless said.")
-  private Scale scale;
-
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      converter = DateOption.class,
-      description = "Date of issue on the sheet; today unless said.")
-  private LocalDate date;
+  @Mixin private SheetOption onSheet;
 
   @Mixin private UnitsOption units;
 
@@ -118,9 +103,7 @@ final class CompareCommand implements Callable<Integer> {
     if (out == null) {
       return;
     }
-    if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
-      throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
-    }
+    SheetOption.drawing(out);
     if (paper.roll()) {
       throw new Refusal(
           "--paper is a roll, which is for templates; give a size such as 1200x600 instead");
@@ -132,15 +115,14 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private void draw(Study a, Study b, Comparison comparison, PrintWriter text) throws IOException {
-    String issued = (date == null ? LocalDate.now() : date).toString();
     try {
       Making.Drawn drawn =
           ComparisonSheet.write(
-              a, b, names(), comparison, Optional.ofNullable(scale), out, paper, issued);
+              a, b, names(), comparison, onSheet.scale(), out, paper, onSheet.issued());
       text.println("drawn at " + drawn.scale() + ", light as before, dark as after: " + out);
       drawn.kept().ifPresent(k -> text.println(Outputs.kept(k)));
     } catch (OutOfRange e) {
-      throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
+      throw onSheet.refused(e);
     }
   }
 

@@ -3,9 +3,7 @@ package org.longlow.sketcher.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
@@ -19,7 +17,6 @@ import org.longlow.sketcher.picture.View;
 import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Paper;
-import org.longlow.svg.page.Scale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -104,19 +101,7 @@ final class DrawCommand implements Callable<Integer> {
       })
   private List<String> names;
 
-  @Option(
-      names = "--scale",
-      paramLabel = "1:N",
-      converter = ScaleOption.class,
-      description = "The scale; the largest usual one that fits on the paper unless said.")
-  private Scale scale;
-
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      converter = DateOption.class,
-      description = "Date of issue on the sheet; today unless said.")
-  private LocalDate date;
+  @Mixin private SheetOption onSheet;
 
   @Mixin private VariantOption variant;
 
@@ -124,12 +109,9 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
-      throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
-    }
+    SheetOption.drawing(out);
     Outputs.file(out, file);
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
-    String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
     LayerChoice layers = layers();
     DimensionedElevation.Sheet sheet;
@@ -139,11 +121,11 @@ final class DrawCommand implements Callable<Integer> {
               study,
               options,
               new Views(kind, projection),
-              Optional.ofNullable(scale),
+              onSheet.scale(),
               paper,
-              issued);
+              onSheet.issued());
     } catch (OutOfRange e) {
-      throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
+      throw onSheet.refused(e);
     }
     Making.Drawn drawn =
         Making.drawing(study, sheet.with(layers).in(ink), out, InTheWay.Consent.GIVEN);

@@ -13,6 +13,7 @@ import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.PinWords;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.words.OneLine;
@@ -46,12 +47,12 @@ final class FaultWords {
             e -> {
               String own = one(e.group()) + e.name();
               return pin(layout, e, path)
-                  .or(() -> label(Form.of(layout, e).stream(), path))
+                  .or(() -> label(Forms.of(layout, e).stream(), path))
                   .map(l -> own + ", " + l)
                   .orElse(own);
             })
-        .or(() -> label(Stream.of(Form.demands(layout)), path).map(l -> "demands, " + l))
-        .or(() -> label(Stream.of(Form.whole(layout)), path))
+        .or(() -> label(Stream.of(Forms.demands(layout)), path).map(l -> "demands, " + l))
+        .or(() -> label(Stream.of(Forms.whole(layout)), path))
         .orElse("the machine");
   }
 

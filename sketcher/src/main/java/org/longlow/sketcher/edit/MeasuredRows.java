@@ -3,8 +3,8 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Form.Input;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.formula.Dim;
@@ -33,7 +33,7 @@ final class MeasuredRows {
 
   /** What scales under the wheels show. */
   List<Row> whole(BenchRows rows) {
-    return FormRows.of(Form.asBuilt(layout)).stream()
+    return FormRows.of(Forms.asBuilt(layout)).stream()
         .filter(said -> said.target().path().get(1).endsWith("Load"))
         .map(rows::said)
         .toList();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.Lacking;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.Layout;
@@ -35,13 +36,13 @@ public final class OnBench {
   public static Bench of(Layout layout, Places places, String subject) {
     OnBench on = new OnBench(layout, places);
     if (subject.equals(Subjects.DEMANDS)) {
-      return on.form(subject, "demands", Form.demands(layout));
+      return on.form(subject, "demands", Forms.demands(layout));
     }
     if (subject.equals(Subjects.AS_BUILT)) {
-      return on.form(subject, MeasuredRows.HEADING, Form.asBuilt(layout));
+      return on.form(subject, MeasuredRows.HEADING, Forms.asBuilt(layout));
     }
     if (subject.equals(Subjects.NAMES)) {
-      return on.form(subject, layout.name(), Form.whole(layout));
+      return on.form(subject, layout.name(), Forms.whole(layout));
     }
     if (isWhole(layout, subject)) {
       return on.whole();
@@ -112,7 +113,7 @@ public final class OnBench {
   }
 
   private Form form(String group, String name) {
-    return Form.of(layout, new Entries.Entry(group, name)).orElseThrow();
+    return Forms.of(layout, new Entries.Entry(group, name)).orElseThrow();
   }
 
   /** Everything else is filled in as it is described. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
@@ -56,7 +57,7 @@ class AddingTest {
     assertThat(part.kind()).isEqualTo(shown.kind());
     assertThat(part.base().mass()).isEqualTo(shown.base().mass());
     assertThat(part.base().material()).isEqualTo(shown.base().material());
-    Form form = Form.of(after, new Entries.Entry("parts", name)).orElseThrow();
+    Form form = Forms.of(after, new Entries.Entry("parts", name)).orElseThrow();
     assertThat(form.name()).isEqualTo(part.kind());
     assertThat(form.rows()).isNotEmpty();
     assertThat(after.pins().keySet()).containsAll(part.pins());

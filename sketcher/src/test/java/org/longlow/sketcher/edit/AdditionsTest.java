@@ -11,7 +11,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries;
-import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -59,7 +59,7 @@ class AdditionsTest {
     Map<String, ?> entries = Entries.of(after, group);
     assertThat(entries).hasSize(Entries.of(before, group).size() + 1);
     String name = List.copyOf(entries.keySet()).get(entries.size() - 1);
-    assertThat(Form.of(after, new Entries.Entry(group, name)).orElseThrow().rows()).isNotEmpty();
+    assertThat(Forms.of(after, new Entries.Entry(group, name)).orElseThrow().rows()).isNotEmpty();
   }
 
   @ParameterizedTest

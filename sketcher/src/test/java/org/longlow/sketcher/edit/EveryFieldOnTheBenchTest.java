@@ -13,6 +13,7 @@ import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Form.Input;
+import org.longlow.constraints.document.Forms;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.shape.Places;
@@ -69,7 +70,7 @@ class EveryFieldOnTheBenchTest {
       assertThat(Subjects.entry(layout, subject)).contains(entry);
       Bench bench = OnBench.of(layout, places, subject);
       assertThat(bench.entry()).contains(entry);
-      Form form = Form.of(layout, entry).orElseThrow();
+      Form form = Forms.of(layout, entry).orElseThrow();
       for (Form.Row row : form.rows()) {
         if (isShown(row)) {
           // what is nailed is a switch of its own, beside the words on how the pin can move
@@ -96,12 +97,12 @@ class EveryFieldOnTheBenchTest {
   @MethodSource("layouts")
   void whatBelongsToTheWholeIsThereToo(Layout layout) {
     Places places = Study.of(layout).placed().places();
-    for (Form.Row row : Form.demands(layout).rows()) {
+    for (Form.Row row : Forms.demands(layout).rows()) {
       if (isShown(row)) {
         assertThat(paths(OnBench.of(layout, places, Subjects.DEMANDS))).contains(row.path());
       }
     }
-    for (Form.Row row : Form.whole(layout).rows()) {
+    for (Form.Row row : Forms.whole(layout).rows()) {
       if (isShown(row)) {
         assertThat(paths(OnBench.of(layout, places, Subjects.NAMES))).contains(row.path());
       }

@@ -25,10 +25,7 @@ import org.longlow.rider.words.Words;
  * @param figures what was measured and its limit
  * @param basis what it rests on, in order
  * @param words one sentence for the user
- * @param where the place on the elevation, in the axes of the drawn machine, if it has one
- * @param across where that place is across the machine, left positive, mm, if that is known
- * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
- * @param from how far it is open where what is asked is first not kept
+ * @param site where on the machine, and how far open, it is worst
  */
 public record Finding(
     FindingKind kind,
@@ -38,10 +35,7 @@ public record Finding(
     Figures figures,
     List<Basis> basis,
     Words words,
-    Optional<PointMm> where,
-    OptionalDouble across,
-    OptionalDouble opening,
-    OptionalDouble from) {
+    Site site) {
 
   public Finding {
     basis = List.copyOf(basis);
@@ -56,18 +50,7 @@ public record Finding(
       Figures figures,
       List<Basis> basis,
       Words words) {
-    this(
-        kind,
-        about,
-        stance,
-        verdict,
-        figures,
-        basis,
-        words,
-        Optional.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty());
+    this(kind, about, stance, verdict, figures, basis, words, Site.NOWHERE);
   }
 
   /** Returns a finding that fails where its value is outside its limit and passes else. */
@@ -202,20 +185,29 @@ public record Finding(
     return figures.unit();
   }
 
+  /** See {@link Site#where}. */
+  public Optional<PointMm> where() {
+    return site.where();
+  }
+
+  /** See {@link Site#across}. */
+  public OptionalDouble across() {
+    return site.across();
+  }
+
+  /** See {@link Site#opening}. */
+  public OptionalDouble opening() {
+    return site.opening();
+  }
+
+  /** See {@link Site#from}. */
+  public OptionalDouble from() {
+    return site.from();
+  }
+
   /** Returns this finding with a place on the elevation. */
   public Finding at(PointMm point) {
-    return new Finding(
-        kind,
-        about,
-        stance,
-        verdict,
-        figures,
-        basis,
-        words,
-        Optional.of(point),
-        across,
-        opening,
-        from);
+    return at(new Site(Optional.of(point), across(), opening(), from()));
   }
 
   /**
@@ -224,82 +216,39 @@ public record Finding(
    * @param acrossMm where it is across the machine, left positive, mm
    */
   public Finding at(PointMm point, double acrossMm) {
-    return new Finding(
-        kind,
-        about,
-        stance,
-        verdict,
-        figures,
-        basis,
-        words,
-        Optional.of(point),
-        OptionalDouble.of(acrossMm),
-        opening,
-        from);
+    return at(new Site(Optional.of(point), OptionalDouble.of(acrossMm), opening(), from()));
   }
 
   /** Returns this finding as one that is worst where a section is open by {@code share}. */
   public Finding openBy(double share) {
-    return new Finding(
-        kind,
-        about,
-        stance,
-        verdict,
-        figures,
-        basis,
-        words,
-        where,
-        across,
-        OptionalDouble.of(share),
-        from);
+    return at(new Site(where(), across(), OptionalDouble.of(share), from()));
   }
 
   /** Returns this finding as one that begins where a section is open by {@code share}. */
   public Finding openFrom(double share) {
-    return new Finding(
-        kind,
-        about,
-        stance,
-        verdict,
-        figures,
-        basis,
-        words,
-        where,
-        across,
-        opening,
-        OptionalDouble.of(share));
+    return at(new Site(where(), across(), opening(), OptionalDouble.of(share)));
+  }
+
+  private Finding at(Site other) {
+    return new Finding(kind, about, stance, verdict, figures, basis, words, other);
   }
 
   /** Returns this finding as one of a state of the machine. */
   public Finding in(Condition condition) {
-    return new Finding(
-        kind,
-        about,
-        Optional.of(condition),
-        verdict,
-        figures,
-        basis,
-        words,
-        where,
-        across,
-        opening,
-        from);
+    return new Finding(kind, about, Optional.of(condition), verdict, figures, basis, words, site);
   }
 
   /** Returns this finding with what was measured. */
   public Finding measured(Figures other) {
-    return new Finding(
-        kind, about, stance, verdict, other, basis, words, where, across, opening, from);
+    return new Finding(kind, about, stance, verdict, other, basis, words, site);
   }
 
   public Finding withText(Words other) {
-    return new Finding(
-        kind, about, stance, verdict, figures, basis, other, where, across, opening, from);
+    return new Finding(kind, about, stance, verdict, figures, basis, other, site);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(
-        kind, about, stance, other, figures, basis, words, where, across, opening, from);
+    return new Finding(kind, about, stance, other, figures, basis, words, site);
   }
 
   /** Returns the groups with a caution that have findings here, in their order. */

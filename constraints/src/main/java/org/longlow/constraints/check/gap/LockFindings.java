@@ -50,9 +50,6 @@ public final class LockFindings {
               Say.mm(TurnSweep.BOUND_MM),
               " on the near side"));
 
-  /** Of stances in which two are as near but for rounding, the first counts, mm. */
-  static final double SAME_MM = 1e-6;
-
   private final Layout layout;
   private final GapRules rules;
   private final JointFindings joints;
@@ -71,7 +68,7 @@ public final class LockFindings {
       About about, State state, double limitMm, double curvesMm, Basis source, LockWay.Met met) {
 
     boolean worseThan(Fouled other) {
-      return other == null || met.gapMm() < other.met.gapMm() - SAME_MM;
+      return other == null || met.gapMm() < other.met.gapMm() - NearestAtLock.SAME_MM;
     }
   }
 

@@ -14,6 +14,9 @@ import org.longlow.rider.words.Words;
 /** All that keeps its gap on the way to full lock, and which of it comes nearest. */
 final class NearestAtLock {
 
+  /** Of stances in which two are as near but for rounding, the first counts, mm. */
+  static final double SAME_MM = 1e-6;
+
   private final List<Clear> clear = new ArrayList<>();
 
   /**
@@ -46,7 +49,7 @@ final class NearestAtLock {
     for (Clear pair : clear) {
       double cut = there == null ? GapFindings.HORIZON_MM : there.gapMm();
       Optional<TurnSweep.Closest> nearer = pair.nearest().apply(cut);
-      if (nearer.isPresent() && nearer.get().gapMm() < cut - LockFindings.SAME_MM) {
+      if (nearer.isPresent() && nearer.get().gapMm() < cut - SAME_MM) {
         there = nearer.get();
         nearest = pair;
       }
