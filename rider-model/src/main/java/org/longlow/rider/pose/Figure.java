@@ -163,8 +163,14 @@ public final class Figure {
 
   private Flesh neck() {
     double neck = neckRadius();
-    PointMm low = p.neckBase().minus(behind.times(neck));
-    return hull(Part.NECK, 0, neck, circle(low, neck), circle(p.headCentre(), 0.85 * neck));
+    return hull(Part.NECK, 0, neck, collar(), circle(p.headCentre(), 0.85 * neck));
+  }
+
+  /** The neck's lower end, C7 on its rear. */
+  private Circle collar() {
+    double neck = neckRadius();
+    PointMm ahead = PointMm.unit(p.angles().neckLean());
+    return circle(p.neckBase().plus(ahead.times(neck)), neck);
   }
 
   private Circle bellyRound() {
@@ -183,7 +189,7 @@ public final class Figure {
         bellyRound(),
         circle(at.plus(behind.times(body.hipToBackMm() - chest)), chest),
         circle(p.shoulder(), SHOULDER_MM),
-        circle(p.neckBase().minus(behind.times(neckRadius())), neckRadius()));
+        collar());
   }
 
   private Flesh pelvis() {
