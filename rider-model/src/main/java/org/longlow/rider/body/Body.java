@@ -268,8 +268,16 @@ public final class Body {
     return HIP_ABOVE_SEAT_MM + gear.seatClothingMm();
   }
 
-  /** Returns the hip ahead of the compressed back, along its normal, mm, clothing included. */
+  /**
+   * Returns the hip ahead of the compressed back, along its normal, mm, clothing and rucksack
+   * included.
+   */
   public double hipToBackMm() {
+    return hipToJacketMm() + gear.rucksackMm();
+  }
+
+  /** Returns the same without the rucksack: how far the rider's own back is behind the hip, mm. */
+  public double hipToJacketMm() {
     return (sex() == Sex.MALE ? HIP_TO_BACK_MALE_MM : HIP_TO_BACK_FEMALE_MM)
         + gear.backClothingMm();
   }
