@@ -4,6 +4,7 @@ import static org.longlow.constraints.document.Type.ANGLE;
 import static org.longlow.constraints.document.Type.FLAG;
 import static org.longlow.constraints.document.Type.LENGTH;
 import static org.longlow.constraints.document.Type.MASS;
+import static org.longlow.constraints.document.Type.NUMBER;
 import static org.longlow.constraints.document.Type.words;
 
 import java.util.EnumMap;
@@ -24,10 +25,12 @@ import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
+import org.longlow.rider.body.AgeEffect;
 import org.longlow.rider.body.Anthropometry;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.GearMass;
 import org.longlow.rider.body.MeasureStats;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.OutOfRange;
@@ -44,6 +47,12 @@ final class StateKinds {
 
   private static final Type.Quantity BODY_MASS =
       MASS.between(BodyMeasures.MIN_MASS_KG, BodyMeasures.MAX_MASS_KG);
+
+  private static final Type.Quantity AGE = NUMBER.between(10, 100);
+
+  private static final Type.Quantity RUCKSACK = MASS.between(0, GearMass.MOST_KG);
+
+  private static final Type.Quantity RUCKSACK_THICKNESS = LENGTH.between(0, Gear.MOST_RUCKSACK_MM);
 
   /** What has keys of its own and is no measurement of the survey here. */
   private static final Set<String> BESIDE = Set.of("stature", "weightkg");
@@ -192,7 +201,35 @@ final class StateKinds {
             FLAG,
             true,
             Person::clothes,
-            "Whether they wear jacket, trousers and gloves, with armour at knee and elbow."));
+            "Whether they wear jacket, trousers and gloves, with armour at knee and elbow."),
+        s.may(
+            "age",
+            AGE,
+            Person::age,
+            "Age in years, "
+                + AGE.range().span()
+                + ". Men's bellies are "
+                + AgeEffect.BELLY_MM_A_DECADE_MALE
+                + " mm deeper a decade (ANSUR II); of women nothing follows. Outside "
+                + Math.round(BodyMeasures.YOUNGEST)
+                + " to "
+                + Math.round(BodyMeasures.OLDEST)
+                + " years every answer about them needs care."),
+        s.may(
+            "rucksack",
+            RUCKSACK,
+            Person::rucksack,
+            "Mass of a rucksack on the back, "
+                + RUCKSACK.range().span()
+                + " kg; none where absent."),
+        s.orSaid(
+            "rucksackThickness",
+            RUCKSACK_THICKNESS,
+            Person.USUAL_RUCKSACK,
+            Person::rucksackThickness,
+            "How thick the rucksack is between back and back rest, "
+                + RUCKSACK_THICKNESS.range().span()
+                + " mm; it moves the rider forward by that."));
   }
 
   /** Names of the survey's measurements that both sexes have. */

@@ -3,6 +3,7 @@ package org.longlow.constraints.figure;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Gear;
@@ -19,15 +20,28 @@ public final class BodyFigure {
    * @param statureMm standing height
    * @param massKg body mass
    * @param measured own measurements by survey name, mm; may be absent
+   * @param ageYears age; may be absent
    */
   public record Input(
-      String sex, Double statureMm, Double massKg, Optional<Map<String, Double>> measured) {}
+      String sex,
+      Double statureMm,
+      Double massKg,
+      Optional<Map<String, Double>> measured,
+      Optional<Double> ageYears) {
+
+    /** Makes an input without an age. */
+    public Input(
+        String sex, Double statureMm, Double massKg, Optional<Map<String, Double>> measured) {
+      this(sex, statureMm, massKg, measured, Optional.empty());
+    }
+  }
 
   private BodyFigure() {}
 
   /**
    * Returns measurements by survey name (mm, {@code weightkg} in kg), then {@code
-   * segmentLengthsMm}, {@code segmentMassesKg} and {@code segmentCentres} by segment.
+   * segmentLengthsMm}, {@code segmentMassesKg} and {@code segmentCentres} by segment; then {@code
+   * notes} where the body is outside the survey.
    */
   public static Map<String, Object> answer(Input input) {
     Needs.input(input);
@@ -50,6 +64,10 @@ public final class BodyFigure {
             BodyMeasures.MAX_STATURE_MM);
     double mass =
         needs.within("massKg", input.massKg(), BodyMeasures.MIN_MASS_KG, BodyMeasures.MAX_MASS_KG);
+    OptionalDouble years = OptionalDouble.empty();
+    if (input.ageYears() != null && input.ageYears().isPresent()) {
+      years = OptionalDouble.of(needs.within("ageYears", input.ageYears().get(), 10, 100));
+    }
     needs.settle();
     Body.Sheet sheet;
     try {
@@ -59,6 +77,7 @@ public final class BodyFigure {
                       sex,
                       stature,
                       mass,
+                      years,
                       input.measured() == null ? Map.of() : input.measured().orElse(Map.of())),
                   Gear.NONE)
               .sheet();
@@ -71,6 +90,9 @@ public final class BodyFigure {
     out.put("segmentLengthsMm", sheet.segmentLengthsMm());
     out.put("segmentMassesKg", sheet.segmentMassesKg());
     out.put("segmentCentres", sheet.segmentCentres());
+    if (!sheet.notes().isEmpty()) {
+      out.put("notes", sheet.notes());
+    }
     return out;
   }
 

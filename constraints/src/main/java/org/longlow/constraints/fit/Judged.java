@@ -46,7 +46,7 @@ public record Judged(
         index,
         name,
         measures.sex(),
-        !measures.notes().isEmpty(),
+        measures.isDoubtful(),
         Arrays.stream(BodyTrait.values()).mapToDouble(t -> t.of(measures)).toArray(),
         verdict,
         fails,

@@ -2,7 +2,9 @@ package org.longlow.constraints.layout;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 
 /**
  * A crew member.
@@ -16,6 +18,9 @@ import org.longlow.constraints.formula.Formula;
  * @param helmet whether they wear one
  * @param boots whether they wear them
  * @param clothes whether they wear jacket, trousers and gloves with armour
+ * @param age years, if known
+ * @param rucksack mass of what they wear on the back, if anything
+ * @param rucksackThickness how thick that is between back and back rest
  */
 public record Person(
     String name,
@@ -26,9 +31,42 @@ public record Person(
     List<String> seats,
     boolean helmet,
     boolean boots,
-    boolean clothes) {
+    boolean clothes,
+    Optional<Formula> age,
+    Optional<Formula> rucksack,
+    Formula rucksackThickness) {
+
+  /** Thickness of a rucksack that is leant on; common practice. */
+  public static final Formula USUAL_RUCKSACK = Formula.of(120, Unit.MM);
+
   public Person {
     measured = Ordered.copy(measured);
     seats = List.copyOf(seats);
+  }
+
+  /** Makes somebody of unknown age without a rucksack. */
+  public Person(
+      String name,
+      String sex,
+      Formula stature,
+      Formula mass,
+      Map<String, Formula> measured,
+      List<String> seats,
+      boolean helmet,
+      boolean boots,
+      boolean clothes) {
+    this(
+        name,
+        sex,
+        stature,
+        mass,
+        measured,
+        seats,
+        helmet,
+        boots,
+        clothes,
+        Optional.empty(),
+        Optional.empty(),
+        USUAL_RUCKSACK);
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
@@ -83,8 +84,15 @@ public final class Seats {
     Map<String, Double> measured = new LinkedHashMap<>();
     person.measured().forEach((name, value) -> measured.put(name, places.value(value)));
     Gear gear = Gear.riding(person.helmet(), person.boots(), person.clothes());
+    if (person.rucksack().isPresent()) {
+      gear =
+          gear.withRucksack(
+              places.value(person.rucksack().get()), places.value(person.rucksackThickness()));
+    }
+    OptionalDouble years = person.age().stream().mapToDouble(places::value).findFirst();
     return Body.of(
-        BodyMeasures.of(sex, places.value(person.stature()), places.value(person.mass()), measured),
+        BodyMeasures.of(
+            sex, places.value(person.stature()), places.value(person.mass()), years, measured),
         gear);
   }
 

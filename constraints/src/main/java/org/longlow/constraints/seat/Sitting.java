@@ -45,6 +45,11 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
     return new Occupant(person, seat);
   }
 
+  /** Returns why any answer about them is rough: a body that is not the survey's. */
+  public Optional<String> doubt() {
+    return body.measures().doubt(person);
+  }
+
   /** Returns how they sit, if they can. */
   public Optional<SeatOutcome.Seated> seated() {
     return outcome instanceof SeatOutcome.Seated s ? Optional.of(s) : Optional.empty();

@@ -139,6 +139,20 @@ public record Study(
         + (contradicts() ? "; the layout contradicts itself" : "");
   }
 
+  /** Returns a line for each of the crew whose body is not the survey's, with the reasons. */
+  public List<String> doubts() {
+    return sittings.stream()
+        .filter(s -> s.doubt().isPresent())
+        .map(
+            s ->
+                "Rough, as "
+                    + s.doubt().get()
+                    + ": "
+                    + String.join(" ", s.body().measures().notes()))
+        .distinct()
+        .toList();
+  }
+
   private String fromMemory() {
     long met = findings.stream().filter(f -> f.kind().fromMemory()).count();
     return met == 0 ? "" : " (" + met + " of those that need care for a law text from memory)";

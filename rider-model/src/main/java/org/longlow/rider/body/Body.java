@@ -73,6 +73,7 @@ public final class Body {
   private final double elbowToGripMm;
   private final double neckBehindMm;
   private final Head head;
+  private final Spine spine;
   private final Foot foot;
 
   /**
@@ -123,6 +124,7 @@ public final class Body {
       }
     }
     head = makeHead();
+    spine = Spine.of(hipToShoulderMm, hipToNeckMm, neckBehindMm, head);
     foot = makeFoot();
   }
 
@@ -252,6 +254,11 @@ public final class Body {
     return head;
   }
 
+  /** Returns the spine in segments. */
+  public Spine spine() {
+    return spine;
+  }
+
   public Foot foot() {
     return foot;
   }
@@ -261,8 +268,16 @@ public final class Body {
     return HIP_ABOVE_SEAT_MM + gear.seatClothingMm();
   }
 
-  /** Returns the hip ahead of the compressed back, along its normal, mm, clothing included. */
+  /**
+   * Returns the hip ahead of the compressed back, along its normal, mm, clothing and rucksack
+   * included.
+   */
   public double hipToBackMm() {
+    return hipToJacketMm() + gear.rucksackMm();
+  }
+
+  /** Returns the same without the rucksack: how far the rider's own back is behind the hip, mm. */
+  public double hipToJacketMm() {
     return (sex() == Sex.MALE ? HIP_TO_BACK_MALE_MM : HIP_TO_BACK_FEMALE_MM)
         + gear.backClothingMm();
   }
@@ -313,6 +328,11 @@ public final class Body {
                   };
               centres.put(segment.key(), new Centre(mm / length, mm));
             });
+    for (Spine.Part part : Spine.Part.values()) {
+      lengths.put(part.key(), spine.lengthMm(part));
+      masses.put(part.key(), part.shareOfTrunk() * Segment.TRUNK.massShare(sex()) * massKg());
+    }
+    lengths.put("neck", spine.neckMm());
     lengths.put("hipToShoulder", hipToShoulderMm());
     lengths.put("hipToNeck", hipToNeckMm());
     lengths.put("elbowToGrip", elbowToGripMm());
@@ -337,7 +357,7 @@ public final class Body {
 
   /**
    * Everything about a body as plain values. Segments are one limb's; masses of paired segments
-   * count twice in the body.
+   * count twice in the body. Pelvis, lumbar and thorax are what the trunk is made of.
    *
    * @param measures every survey measurement by name, mm ({@code weightkg} kg)
    * @param segmentLengthsMm by segment, mm

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.words.Decimals;
@@ -35,11 +37,10 @@ public final class BodyMeasures {
 
   public static final double MAX_MASS_KG = 200;
 
-  /** Residual standard deviations beyond which a measured value is questioned. */
-  private static final double UNUSUAL_SDS = 3.5;
+  /** Youngest and oldest of the survey, years. */
+  public static final double YOUNGEST = 17;
 
-  /** Unit normal value exceeded by as many people as stray 3.5 SD either way, 0.047 %. */
-  private static final double UNUSUAL_NORMAL = 3.31;
+  public static final double OLDEST = 58;
 
   private static final String STATURE = "stature";
   private static final String MASS = "weightkg";
@@ -60,7 +61,17 @@ public final class BodyMeasures {
 
   /** Returns the measures by regression alone. */
   public static BodyMeasures of(Sex sex, double statureMm, double massKg) {
-    return of(sex, statureMm, massKg, Map.of());
+    return of(sex, statureMm, massKg, OptionalDouble.empty(), Map.of());
+  }
+
+  /**
+   * Returns a person of unknown age who has measured some things.
+   *
+   * @see #of(Sex, double, double, OptionalDouble, Map)
+   */
+  public static BodyMeasures of(
+      Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
+    return of(sex, statureMm, massKg, OptionalDouble.empty(), measured);
   }
 
   /**
@@ -69,20 +80,27 @@ public final class BodyMeasures {
    * @param sex whose survey
    * @param statureMm in [1200, 2200]
    * @param massKg in [30, 200]
+   * @param years age, 0 or more; who is younger or older than anybody in the survey is noted
    * @param measured survey name to mm; not stature or weightkg; their order does not matter
    * @throws IllegalArgumentException naming every fault: value out of range, unknown name with the
    *     nearest known one
    */
   public static BodyMeasures of(
-      Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
+      Sex sex,
+      double statureMm,
+      double massKg,
+      OptionalDouble years,
+      Map<String, Double> measured) {
     if (sex == null) {
       throw new IllegalArgumentException("sex must be \"female\" or \"male\", got nothing");
     }
     check(sex, statureMm, massKg, measured);
     Map<String, Double> values = regressed(sex, statureMm, massKg);
+    years.ifPresent(y -> values.merge(AgeEffect.ON, AgeEffect.mm(sex, y), Double::sum));
     Map<String, Double> known = new HashMap<>();
     measured.forEach((name, value) -> known.put(name, value - values.get(name)));
-    List<String> notes = notes(sex, statureMm, massKg, measured, known);
+    List<String> notes = BodyNotes.of(sex, statureMm, massKg, measured, known);
+    years.ifPresent(y -> BodyNotes.age(y).ifPresent(notes::add));
     Set<String> moved = follow(sex, values, known, statureMm, massKg);
     measured.forEach(
         (name, value) -> {
@@ -128,7 +146,8 @@ public final class BodyMeasures {
     known.put(GRIP, gripResidual);
     Map<String, Double> measured = new HashMap<>();
     known.keySet().forEach(name -> measured.put(name, values.get(name)));
-    return new BodyMeasures(sex, values, measured, notes(sex, statureMm, massKg, measured, known));
+    return new BodyMeasures(
+        sex, values, measured, BodyNotes.of(sex, statureMm, massKg, measured, known));
   }
 
   private static Map<String, Double> regressed(Sex sex, double statureMm, double massKg) {
@@ -164,17 +183,6 @@ public final class BodyMeasures {
   }
 
   /**
-   * Whether a squared distance is beyond what one person in about 2,000 reaches: the chi-squared
-   * quantile after Wilson and Hilferty 1931 (from memory), as rare as a single reading beyond 3.5
-   * standard deviations.
-   */
-  private static boolean isOdd(Residuals.Oddity oddity) {
-    double spread = 2.0 / (9 * Math.max(1, oddity.freedoms()));
-    double root = 1 - spread + UNUSUAL_NORMAL * Math.sqrt(spread);
-    return oddity.square() > oddity.freedoms() * root * root * root;
-  }
-
-  /**
    * Two columns that the derived ones read are not in the correlation block. They follow their
    * neighbours, so that wrist-to-grip and the elbow's thickness stay what the regressions say.
    */
@@ -187,56 +195,6 @@ public final class BodyMeasures {
     double upper = stats.get("acromionradialelength").onStatureAndMass().at(statureMm, massKg);
     double whole = stats.get("shoulderelbowlength").onStatureAndMass().at(statureMm, massKg);
     values.put("shoulderelbowlength", values.get("acromionradialelength") + whole - upper);
-  }
-
-  /**
-   * Returns what is odd about somebody.
-   *
-   * @param residuals of what was measured, beside what goes with stature and mass
-   */
-  private static List<String> notes(
-      Sex sex,
-      double statureMm,
-      double massKg,
-      Map<String, Double> measured,
-      Map<String, Double> residuals) {
-    List<String> notes = new ArrayList<>();
-    Map<String, MeasureStats> known = Anthropometry.survey().measures(sex);
-    note(notes, known.get(STATURE), statureMm);
-    note(notes, known.get(MASS), massKg);
-    if (isOddPair(sex, statureMm, massKg)) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "%.0f mm and %.1f kg together are outside the survey: the other measures are"
-                  + " extrapolated, so measure this person.",
-              statureMm,
-              massKg));
-    }
-    measured.forEach(
-        (name, value) -> {
-          MeasureStats stats = known.get(name);
-          note(notes, stats, value);
-          double stray = Math.abs(residuals.get(name));
-          if (stray > UNUSUAL_SDS * stats.onStatureAndMass().residualSd()) {
-            notes.add(
-                String.format(
-                    Locale.ROOT,
-                    "%s %.0f %s is %.0f %s from what is usual at this stature and mass: measure"
-                        + " it again.",
-                    stats.label(),
-                    value,
-                    stats.unit(),
-                    stray,
-                    stats.unit()));
-          }
-        });
-    if (isOdd(Residuals.of(sex).oddity(residuals))) {
-      notes.add(
-          "The measured values together are far from what goes with one another at this stature and"
-              + " mass: measure them again.");
-    }
-    return notes;
   }
 
   private static void check(
@@ -269,15 +227,6 @@ public final class BodyMeasures {
     }
   }
 
-  /** Stature and ln(mass) are close to normal in the survey. */
-  private static boolean isOddPair(Sex sex, double statureMm, double massKg) {
-    Anthropometry.Correlation block = Anthropometry.survey().correlation(sex);
-    double a = (statureMm - block.mean()[0]) / block.sd()[0];
-    double b = (Math.log(massKg) - block.lnMassMean()) / block.lnMassSd();
-    double r = block.lnMassStature();
-    return isOdd(new Residuals.Oddity((a * a - 2 * r * a * b + b * b) / (1 - r * r), 2));
-  }
-
   private static void range(
       List<String> faults, String name, double value, double low, double high, String unit) {
     if (!(value >= low && value <= high)) {
@@ -290,22 +239,6 @@ public final class BodyMeasures {
               high,
               unit,
               Decimals.written(value)));
-    }
-  }
-
-  private static void note(List<String> notes, MeasureStats stats, double value) {
-    if (value < stats.min() || value > stats.max()) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "%s %.1f %s is outside the survey (%.1f to %.1f %s): the other measures are"
-                  + " extrapolated, so measure this person.",
-              stats.label(),
-              value,
-              stats.unit(),
-              stats.min(),
-              stats.max(),
-              stats.unit()));
     }
   }
 
@@ -370,6 +303,21 @@ public final class BodyMeasures {
   /** Returns what was measured on the person rather than regressed. */
   public Map<String, Double> measured() {
     return measured;
+  }
+
+  /**
+   * Returns what every answer that rests on this body says of it, without a full stop; empty for a
+   * body that the survey knows.
+   */
+  public Optional<String> doubt(String name) {
+    return isDoubtful()
+        ? Optional.of("the body of " + name + " is an extrapolation")
+        : Optional.empty();
+  }
+
+  /** Whether nothing that follows from this body may pass outright: {@link #notes} say why. */
+  public boolean isDoubtful() {
+    return !notes.isEmpty();
   }
 
   /** Returns notes in plain words, such as a value outside the survey's range. */

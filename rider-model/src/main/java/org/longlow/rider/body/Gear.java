@@ -12,6 +12,7 @@ package org.longlow.rider.body;
  *     Pheasant's allowance for heavy outdoor clothing
  * @param backClothingMm clothing or armour behind the back, mm, in [0, 50]
  * @param armourMm armour at knee and elbow in front of the skin, mm, in [0, 50]; 12 is a judgement
+ * @param rucksackMm rucksack between back and back rest, pressed, mm, in [0, 300]; none is 0
  * @param mass what it weighs
  */
 public record Gear(
@@ -22,18 +23,22 @@ public record Gear(
     double seatClothingMm,
     double backClothingMm,
     double armourMm,
+    double rucksackMm,
     GearMass mass) {
 
+  /** Thickest rucksack between back and back rest, mm; judgement. */
+  public static final double MOST_RUCKSACK_MM = 300;
+
   /** Bare: as the survey measured. */
-  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0, GearMass.NONE);
+  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0, 0, GearMass.NONE);
 
   /** Boots, helmet and light armour; clothing under load counted as nothing. */
   public static final Gear RIDING =
-      new Gear(30, 20, 30, 47, 0, 0, 12, GearMass.of(true, true, true));
+      new Gear(30, 20, 30, 47, 0, 0, 12, 0, GearMass.of(true, true, true));
 
   /** The same with heavy outdoor clothing (Pheasant, <i>Bodyspace</i>: +10 mm). */
   public static final Gear WINTER =
-      new Gear(30, 20, 30, 47, 10, 10, 15, GearMass.of(true, true, true));
+      new Gear(30, 20, 30, 47, 10, 10, 15, 0, GearMass.of(true, true, true));
 
   /**
    * Returns what is worn for riding, as in {@link #RIDING}.
@@ -50,7 +55,27 @@ public record Gear(
         clothes ? all.seatClothingMm : 0,
         clothes ? all.backClothingMm : 0,
         clothes ? all.armourMm : 0,
+        0,
         GearMass.of(helmet, boots, clothes));
+  }
+
+  /**
+   * Returns the same with a rucksack on the back.
+   *
+   * @param kg what it weighs, in [0, 20]
+   * @param thickMm how thick it is when leant on, mm
+   */
+  public Gear withRucksack(double kg, double thickMm) {
+    return new Gear(
+        heelMm,
+        ballMm,
+        bootLengthMm,
+        helmetMm,
+        seatClothingMm,
+        backClothingMm,
+        armourMm,
+        thickMm,
+        mass.withRucksack(kg));
   }
 
   public Gear {
@@ -61,6 +86,7 @@ public record Gear(
     check("seatClothingMm", seatClothingMm, 50);
     check("backClothingMm", backClothingMm, 50);
     check("armourMm", armourMm, 50);
+    check("rucksackMm", rucksackMm, MOST_RUCKSACK_MM);
     if (mass == null) {
       throw new IllegalArgumentException("gear needs a mass; GearMass.NONE is one");
     }

@@ -11,12 +11,21 @@ package org.longlow.rider.body;
  * @param jacketKg jacket with armour
  * @param trousersKg trousers with armour
  * @param gloveKg one glove
+ * @param rucksackKg a rucksack on the back
  */
 public record GearMass(
-    double helmetKg, double bootKg, double jacketKg, double trousersKg, double gloveKg) {
+    double helmetKg,
+    double bootKg,
+    double jacketKg,
+    double trousersKg,
+    double gloveKg,
+    double rucksackKg) {
 
   /** Nothing worn. */
-  public static final GearMass NONE = new GearMass(0, 0, 0, 0, 0);
+  public static final GearMass NONE = new GearMass(0, 0, 0, 0, 0, 0);
+
+  /** Heaviest piece taken, kg. */
+  public static final double MOST_KG = 20;
 
   /** Full-face helmet, kg; from memory (1.3 to 1.8). */
   public static final double HELMET_KG = 1.5;
@@ -47,6 +56,7 @@ public record GearMass(
     check("jacketKg", jacketKg);
     check("trousersKg", trousersKg);
     check("gloveKg", gloveKg);
+    check("rucksackKg", rucksackKg);
   }
 
   /** Returns what is worn, by the masses above. */
@@ -56,19 +66,25 @@ public record GearMass(
         boots ? BOOT_KG : 0,
         clothes ? JACKET_KG : 0,
         clothes ? TROUSERS_KG : 0,
-        clothes ? GLOVE_KG : 0);
+        clothes ? GLOVE_KG : 0,
+        0);
+  }
+
+  /** Returns the same with a rucksack of so many kg. */
+  GearMass withRucksack(double kg) {
+    return new GearMass(helmetKg, bootKg, jacketKg, trousersKg, gloveKg, kg);
   }
 
   /** Returns all of it, kg. */
   public double totalKg() {
-    return helmetKg + 2 * bootKg + jacketKg + trousersKg + 2 * gloveKg;
+    return helmetKg + 2 * bootKg + jacketKg + trousersKg + 2 * gloveKg + rucksackKg;
   }
 
   /** Returns what one such segment wears, kg; together they wear all of it. */
   public double onKg(Segment segment) {
     return switch (segment) {
       case HEAD -> helmetKg;
-      case TRUNK -> jacketKg * (1 - 2 * SLEEVE_UPPER - 2 * SLEEVE_LOWER);
+      case TRUNK -> jacketKg * (1 - 2 * SLEEVE_UPPER - 2 * SLEEVE_LOWER) + rucksackKg;
       case UPPER_ARM -> jacketKg * SLEEVE_UPPER;
       case FOREARM -> jacketKg * SLEEVE_LOWER;
       case HAND -> gloveKg;
@@ -79,8 +95,9 @@ public record GearMass(
   }
 
   private static void check(String name, double kg) {
-    if (!(kg >= 0 && kg <= 20)) {
-      throw new IllegalArgumentException("gear " + name + " must be 0 to 20 kg, got " + kg);
+    if (!(kg >= 0 && kg <= MOST_KG)) {
+      throw new IllegalArgumentException(
+          "gear " + name + " must be 0 to " + MOST_KG + " kg, got " + kg);
     }
   }
 }

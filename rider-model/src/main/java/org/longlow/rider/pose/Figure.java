@@ -2,9 +2,11 @@ package org.longlow.rider.pose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
@@ -29,6 +31,11 @@ public final class Figure {
   public static final double BELLY_AT = 0.30;
 
   private static final double CHEST_AT = 0.72;
+
+  /** Ends of a rucksack over hip-shoulder length; judgement. */
+  private static final double PACK_FROM = 0.2;
+
+  private static final double PACK_TO = 0.85;
 
   /** Boot shaft and upper over the skin, mm; judgement, worn only with boots. */
   private static final double BOOT_WALL_MM = 12;
@@ -163,27 +170,53 @@ public final class Figure {
 
   private Flesh neck() {
     double neck = neckRadius();
-    PointMm low = p.neckBase().minus(behind.times(neck));
-    return hull(Part.NECK, 0, neck, circle(low, neck), circle(p.headCentre(), 0.85 * neck));
+    return hull(Part.NECK, 0, neck, collar(), circle(p.headCentre(), 0.85 * neck));
+  }
+
+  /** The neck's lower end, C7 on its rear. */
+  private Circle collar() {
+    double neck = neckRadius();
+    PointMm ahead = PointMm.unit(p.angles().neckLean());
+    return circle(p.neckBase().plus(ahead.times(neck)), neck);
   }
 
   private Circle bellyRound() {
     double belly = 0.5 * measure("abdominalextensiondepthsitting");
     PointMm at = p.hip().plus(up.times(BELLY_AT * body.hipToShoulderMm()));
-    return circle(at.plus(behind.times(body.hipToBackMm() - belly)), belly);
+    return circle(at.plus(behind.times(body.hipToJacketMm() - belly)), belly);
   }
 
   private Flesh chest() {
     double chest = 0.5 * measure("chestdepth");
     PointMm at = p.hip().plus(up.times(CHEST_AT * body.hipToShoulderMm()));
+    List<Circle> rounds = new ArrayList<>(pack());
+    rounds.add(bellyRound());
+    rounds.add(circle(at.plus(behind.times(body.hipToJacketMm() - chest)), chest));
+    rounds.add(circle(p.shoulder(), SHOULDER_MM));
+    rounds.add(collar());
     return hull(
         Part.CHEST,
         0,
         Math.max(p.across().shoulderMm(), 0.5 * measure("waistbreadth")),
-        bellyRound(),
-        circle(at.plus(behind.times(body.hipToBackMm() - chest)), chest),
-        circle(p.shoulder(), SHOULDER_MM),
-        circle(p.neckBase().minus(behind.times(neckRadius())), neckRadius()));
+        rounds.toArray(Circle[]::new));
+  }
+
+  /** Both ends of a rucksack that is worn. */
+  private List<Circle> pack() {
+    double half = 0.5 * body.gear().rucksackMm();
+    return half > 0 ? List.of(pack(PACK_FROM, half), pack(PACK_TO, half)) : List.of();
+  }
+
+  private Circle pack(double at, double half) {
+    PointMm on = p.hip().plus(up.times(at * body.hipToShoulderMm()));
+    return circle(on.plus(behind.times(body.hipToJacketMm() + half)), half);
+  }
+
+  /** Returns the outline of the rucksack, if one is worn; the chest's holds it. */
+  public Optional<Polygon> rucksack() {
+    return Optional.of(pack())
+        .filter(ends -> !ends.isEmpty())
+        .map(ends -> FACTORY.createPolygon(RoundHull.ring(ends.toArray(Circle[]::new))));
   }
 
   private Flesh pelvis() {
@@ -192,7 +225,7 @@ public final class Figure {
         Part.PELVIS,
         0,
         0.5 * measure("hipbreadthsitting"),
-        circle(p.hip().plus(behind.times(body.hipToBackMm() - seat)), seat),
+        circle(p.hip().plus(behind.times(body.hipToJacketMm() - seat)), seat),
         bellyRound());
   }
 

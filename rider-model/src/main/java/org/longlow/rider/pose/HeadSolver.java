@@ -1,9 +1,6 @@
 package org.longlow.rider.pose;
 
-import org.longlow.rider.body.Body;
-import org.longlow.rider.geom.PointMm;
-
-/** Pitch of the head, which turns as one piece about the neck base. */
+/** Pitch of a free head. */
 public final class HeadSolver {
 
   private static final double SOFT_FLEXION = Math.toRadians(30);
@@ -26,30 +23,6 @@ public final class HeadSolver {
         reclineRad <= SOFT_FLEXION ? reclineRad : Math.max(SOFT_FLEXION, reclineRad - NOSE_UP);
     double stop = JointLimits.NECK;
     return reclineRad - Math.max(-stop, Math.min(stop, flexion));
-  }
-
-  /**
-   * Returns the pitch at which the helmet touches a surface, or NaN if it cannot.
-   *
-   * <p>n·(C7 + R(pitch) c − s) = r, with c the skull's centre from the neck base, r its radius with
-   * helmet: pitch = acos(q/|c|) − arg c + arg n.
-   */
-  public static double pitchTouching(Body body, PointMm neckBase, PointMm surface, PointMm normal) {
-    PointMm c = body.head().centre();
-    double q = body.head().radiusMm() - normal.dot(neckBase.minus(surface));
-    double cos = q / c.length();
-    if (!(Math.abs(cos) <= 1)) {
-      return Double.NaN;
-    }
-    double pitch = Math.acos(cos) - c.angleRad() + normal.angleRad();
-    return Math.IEEEremainder(pitch, 2 * Math.PI);
-  }
-
-  /** Returns the gap between helmet and surface at a pitch, mm; negative when pressed in. */
-  public static double gapMm(
-      Body body, PointMm neckBase, double pitchRad, PointMm surface, PointMm normal) {
-    PointMm centre = neckBase.plus(body.head().centre().turned(pitchRad));
-    return normal.dot(centre.minus(surface)) - body.head().radiusMm();
   }
 
   /** Returns whether the road is comfortably in view: 15° nose down to 10° nose up (judgement). */

@@ -46,6 +46,11 @@ public record JointAngles(
         headPitch);
   }
 
+  /** Returns how far the neck leans back from where it is erect, rad. */
+  public double neckLean() {
+    return Neck.leanRad(recline, headPitch);
+  }
+
   private static double signed(double turn) {
     return turn > Math.PI ? turn - 2 * Math.PI : turn;
   }

@@ -21,18 +21,6 @@ public final class PoseSolver {
 
   private PoseSolver() {}
 
-  /** Trunk points that follow from hip and recline alone. */
-  public record Trunk(PointMm shoulder, PointMm neckBase) {
-
-    /** Returns the trunk of a body. */
-    public static Trunk of(Body body, PointMm hip, double reclineRad) {
-      PointMm up = new PointMm(-Math.sin(reclineRad), Math.cos(reclineRad));
-      return new Trunk(
-          hip.plus(up.times(body.hipToShoulderMm())),
-          hip.plus(up.times(body.hipToNeckMm())).plus(up.left().times(body.neckBehindMm())));
-    }
-  }
-
   /**
    * Solves a posture.
    *
@@ -55,31 +43,30 @@ public final class PoseSolver {
     if (!Double.isFinite(reclineRad)) {
       throw new OutOfRange("reclineRad must be finite, got " + reclineRad);
     }
-    Trunk trunk = Trunk.of(body, hip, reclineRad);
+    Neck neck = Neck.of(body, hip, reclineRad);
     LegSolver.Leg leg = LegSolver.solve(body, hip, foot, width);
     ArmSolver.Arm arm =
         hand instanceof HandContact.Grip held
-            ? ArmSolver.solve(body, trunk.shoulder(), held.centre(), width.gripHalfMm())
-            : onThigh(body, hip, trunk.shoulder(), leg);
-    double pitch = pitch(body, trunk.neckBase(), reclineRad, head);
-    Posture posture = posture(body, hip, trunk, leg, arm, pitch);
+            ? ArmSolver.solve(body, neck.foot(), held.centre(), width.gripHalfMm())
+            : onThigh(body, hip, neck.foot(), leg);
+    Posture posture = posture(hip, neck, leg, arm, pitch(neck, head));
     List<PoseResult.Shortfall> out = new ArrayList<>(2);
     shortfall(out, PoseResult.Limb.LEG, leg.missMm());
     shortfall(out, PoseResult.Limb.ARM, arm.missMm());
     return out.isEmpty() ? new PoseResult.Reached(posture) : new PoseResult.Short(posture, out);
   }
 
-  private static double pitch(Body body, PointMm neckBase, double recline, HeadTarget head) {
+  private static double pitch(Neck neck, HeadTarget head) {
     if (head instanceof HeadTarget.Pitch held) {
       return held.pitchRad();
     }
     if (head instanceof HeadTarget.OnRest rest) {
-      double pitch = HeadSolver.pitchTouching(body, neckBase, rest.surface(), rest.normal());
+      double pitch = neck.pitchTouching(rest.surface(), rest.normal());
       if (!Double.isNaN(pitch)) {
         return pitch;
       }
     }
-    return HeadSolver.gazePitch(recline);
+    return HeadSolver.gazePitch(neck.reclineRad());
   }
 
   private static ArmSolver.Arm onThigh(
@@ -93,17 +80,17 @@ public final class PoseSolver {
   }
 
   private static Posture posture(
-      Body body, PointMm hip, Trunk trunk, LegSolver.Leg leg, ArmSolver.Arm arm, double pitch) {
-    PointMm neck = trunk.neckBase();
+      PointMm hip, Neck neck, LegSolver.Leg leg, ArmSolver.Arm arm, double pitch) {
+    Body body = neck.body();
     Body.Head head = body.head();
     return new Posture(
         hip,
-        trunk.shoulder(),
-        neck,
-        neck.plus(head.tragion().turned(pitch)),
-        neck.plus(head.eye().turned(pitch)),
-        neck.plus(head.vertex().turned(pitch)),
-        neck.plus(head.centre().turned(pitch)),
+        neck.foot(),
+        neck.base(pitch),
+        neck.head(head.tragion(), pitch),
+        neck.head(head.eye(), pitch),
+        neck.head(head.vertex(), pitch),
+        neck.head(head.centre(), pitch),
         leg.knee(),
         leg.ankle(),
         leg.heel(),
@@ -120,7 +107,8 @@ public final class PoseSolver {
             body.shoulderHalfMm(),
             arm.elbowYMm(),
             arm.gripYMm()),
-        JointAngles.of(hip, trunk.shoulder(), leg, arm, pitch));
+        SpineJoints.of(hip, neck, pitch),
+        JointAngles.of(hip, neck.foot(), leg, arm, pitch));
   }
 
   private static void shortfall(

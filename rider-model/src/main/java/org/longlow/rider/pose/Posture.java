@@ -22,6 +22,7 @@ import org.longlow.rider.geom.PointMm;
  * @param wrist wrist joint
  * @param grip centre of the grip
  * @param across how far out the joints are
+ * @param spine where the segments of the spine meet
  * @param angles the angles that follow, rad
  */
 public record Posture(
@@ -41,4 +42,5 @@ public record Posture(
     PointMm wrist,
     PointMm grip,
     JointOffsets across,
+    SpineJoints spine,
     JointAngles angles) {}

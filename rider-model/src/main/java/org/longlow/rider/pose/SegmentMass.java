@@ -22,9 +22,11 @@ public record SegmentMass(Segment segment, double massKg, PointMm centre) {
   public static List<SegmentMass> of(Body body, Posture p) {
     PointMm shoulderJoint = p.shoulder().towards(p.elbow(), Body.SHOULDER_JOINT_DOWN);
     PointMm elbowJoint = p.shoulder().towards(p.elbow(), Body.ELBOW_JOINT_DOWN);
+    // the trunk is rigid: its centre lies on the line from hip to where C7 is while erect
+    PointMm erect = body.spine().neckBase().turned(p.angles().recline());
     return List.of(
         between(body, Segment.HEAD, p.vertex(), p.neckBase()),
-        between(body, Segment.TRUNK, p.neckBase(), p.hip()),
+        between(body, Segment.TRUNK, p.shoulder().plus(erect), p.hip()),
         between(body, Segment.UPPER_ARM, shoulderJoint, elbowJoint),
         between(body, Segment.FOREARM, p.elbow(), p.wrist()),
         between(body, Segment.HAND, p.grip(), p.grip()),

@@ -2,7 +2,7 @@ package org.longlow.rider.seat;
 
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.HeadSolver;
-import org.longlow.rider.pose.PoseSolver;
+import org.longlow.rider.pose.Neck;
 
 /**
  * Where a body sits with given sinks.
@@ -19,7 +19,7 @@ record Seating(
     SeatFit fit,
     PointMm hip,
     double recline,
-    PointMm neckBase,
+    Neck neck,
     double panStation,
     double backStation,
     double torsoFrom,
@@ -75,7 +75,7 @@ record Seating(
         fit,
         hip,
         recline,
-        PoseSolver.Trunk.of(fit.body(), hip, recline).neckBase(),
+        Neck.of(fit.body(), hip, recline),
         panStation,
         backStation,
         torsoFrom,
@@ -105,11 +105,11 @@ record Seating(
 
   /** Pitch of the head on the rest; NaN if it cannot touch. */
   double headPitch() {
-    return HeadSolver.pitchTouching(fit.body(), neckBase, restSurface(), fit.restNormal());
+    return neck.pitchTouching(restSurface(), fit.restNormal());
   }
 
   double headStation(double pitch) {
-    PointMm centre = neckBase.plus(fit.body().head().centre().turned(pitch));
+    PointMm centre = neck.head(fit.body().head().centre(), pitch);
     Cushion rest = fit.seat().headRest();
     return centre.minus(rest.from()).dot(rest.along());
   }
@@ -135,6 +135,6 @@ record Seating(
     if (at < -0.5 * radius || at > fit.seat().headRest().lengthMm() + 0.5 * radius) {
       return Double.NaN;
     }
-    return HeadSolver.gapMm(fit.body(), neckBase, pitch, restSurface(), fit.restNormal());
+    return neck.gapMm(pitch, restSurface(), fit.restNormal());
   }
 }

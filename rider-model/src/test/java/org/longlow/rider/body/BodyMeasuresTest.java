@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Coefficients copied from the summary of the ANSUR II public data (see the data file's heading).
@@ -104,7 +107,46 @@ class BodyMeasuresTest {
   @Test
   void outsideTheSurveyIsANoteNotAnError() {
     assertThat(BodyMeasures.of(Sex.FEMALE, 1250, 40).notes())
-        .anyMatch(note -> note.contains("Stature 1250.0 mm is outside the survey"));
+        .anyMatch(
+            note ->
+                note.startsWith(
+                    "Stature 1250.0 mm is outside the survey (1409.0 to 1829.0 mm) by 159.0 mm:"));
+    assertThat(BodyMeasures.of(Sex.MALE, 1993, 100).isDoubtful()).isFalse();
+    assertThat(BodyMeasures.of(Sex.MALE, 1994, 100).doubt("Tor"))
+        .contains("the body of Tor is an extrapolation");
+    assertThat(BodyMeasures.of(Sex.MALE, 1800, 150).notes())
+        .anyMatch(note -> note.contains("(39.3 to 144.2 kg) by 5.8 kg"));
+  }
+
+  /** 7.8 mm a decade from the mean age of the survey's men; nothing else, nothing of women. */
+  @Test
+  void ageDeepensTheBelliesOfMenOnly() {
+    String belly = "abdominalextensiondepthsitting";
+    BodyMeasures ageless = BodyMeasures.of(Sex.MALE, 1750, 82);
+    for (double[] at : new double[][] {{30.2, 0}, {50.2, 15.6}, {20.2, -7.8}, {70, 21.684}}) {
+      BodyMeasures aged = BodyMeasures.of(Sex.MALE, 1750, 82, OptionalDouble.of(at[0]), Map.of());
+      ageless
+          .values()
+          .forEach(
+              (name, mm) ->
+                  assertThat(aged.get(name) - mm)
+                      .as(name)
+                      .isCloseTo(name.equals(belly) ? at[1] : 0, within(1e-9)));
+    }
+    assertThat(
+            BodyMeasures.of(Sex.MALE, 1750, 82, OptionalDouble.of(50), Map.of(belly, 280.0))
+                .get(belly))
+        .isEqualTo(280);
+    assertThat(BodyMeasures.of(Sex.FEMALE, 1640, 66, OptionalDouble.of(50), Map.of()).values())
+        .isEqualTo(BodyMeasures.of(Sex.FEMALE, 1640, 66).values());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"16.9, 'by 0 years'", "17, ''", "58, ''", "58.1, 'by 0 years'", "12, 'by 5 years'"})
+  void whoIsYoungerOrOlderThanTheSurveyIsNoted(double years, String by) {
+    BodyMeasures person = BodyMeasures.of(Sex.FEMALE, 1600, 60, OptionalDouble.of(years), Map.of());
+    assertThat(person.isDoubtful()).isEqualTo(!by.isEmpty());
+    assertThat(String.join("", person.notes())).contains(by);
   }
 
   @Test

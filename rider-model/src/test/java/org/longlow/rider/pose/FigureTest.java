@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Segment;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
 
@@ -95,6 +96,24 @@ class FigureTest {
     assertThat(p.hip().z() - pelvis.getMinY()).isCloseTo(95, within(1e-9));
     var chest = part(parts, "chest").outline().getEnvelopeInternal();
     assertThat(p.hip().x() - chest.getMinX()).isCloseTo(137, within(1e-9));
+  }
+
+  /** 120 mm of rucksack behind the back of a man, which itself stays 137 mm behind the hip. */
+  @Test
+  void aRucksackLiesBehindTheBackAndWeighs() {
+    Gear worn = Gear.NONE.withRucksack(6, 120);
+    Body body = Body.of(Sex.MALE, 1756, 80, worn);
+    assertThat(body.hipToBackMm()).isEqualTo(137 + 120);
+    assertThat(body.massInGearKg()).isEqualTo(86);
+    assertThat(body.massInGearKg(Segment.TRUNK)).isCloseTo(80 * 0.4346 + 6, within(1e-9));
+    Posture p = posture(body, 0, new PointMm(1290, 440), new PointMm(700, 780));
+    var chest = part(Figure.parts(body, p), "chest").outline().getEnvelopeInternal();
+    assertThat(p.hip().x() - chest.getMinX()).isCloseTo(257, within(1e-9));
+    var pelvis = part(Figure.parts(body, p), "pelvis").outline().getEnvelopeInternal();
+    assertThat(p.hip().x() - pelvis.getMinX()).isCloseTo(137, within(1e-9));
+    var pack = new Figure(body, p).rucksack().orElseThrow().getEnvelopeInternal();
+    assertThat(pack.getWidth()).isCloseTo(120, within(1e-9));
+    assertThat(new Figure(Body.of(Sex.MALE, 1756, 80, Gear.NONE), p).rucksack()).isEmpty();
   }
 
   @Test

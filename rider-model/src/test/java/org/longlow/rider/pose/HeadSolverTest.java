@@ -34,21 +34,22 @@ class HeadSolverTest {
   @Test
   void aHelmetTouchesWithItsRadius() {
     Body body = Body.of(Sex.MALE, 1756, 80, Gear.RIDING);
-    PointMm neck = new PointMm(100, 900);
+    PointMm shoulder = new PointMm(160, 820);
+    Neck neck = new Neck(body, shoulder, Math.toRadians(35));
     PointMm normal = PointMm.unit(Math.toRadians(-20));
     for (double behind : new double[] {40, 80, 110, 140}) {
-      PointMm surface = neck.minus(normal.times(behind));
-      double pitch = HeadSolver.pitchTouching(body, neck, surface, normal);
-      PointMm centre = neck.plus(body.head().centre().turned(pitch));
+      PointMm surface = shoulder.minus(normal.times(behind));
+      double pitch = neck.pitchTouching(surface, normal);
+      PointMm centre = neck.head(body.head().centre(), pitch);
       assertThat(normal.dot(centre.minus(surface))).isCloseTo(body.head().radiusMm(), within(1e-9));
       // 3 mm farther away it is 3 mm off, and pressed in on the other side
       for (double off : new double[] {3, -3}) {
-        assertThat(HeadSolver.gapMm(body, neck, pitch, surface.minus(normal.times(off)), normal))
+        assertThat(neck.gapMm(pitch, surface.minus(normal.times(off)), normal))
             .isCloseTo(off, within(1e-9));
       }
     }
-    double far = body.head().radiusMm() + body.head().centre().length();
-    assertThat(HeadSolver.pitchTouching(body, neck, neck.plus(normal.times(far + 1)), normal))
-        .isNaN();
+    double far = body.head().radiusMm() + 500;
+    assertThat(neck.pitchTouching(shoulder.plus(normal.times(far)), normal)).isNaN();
+    assertThat(neck.pitchTouching(shoulder.minus(normal.times(far)), normal)).isNaN();
   }
 }

@@ -217,13 +217,14 @@ class PoseSolverTest {
 
   @Test
   void theHeadTouchesItsRest() {
-    PointMm neck = new PointMm(0, 1000);
-    PointMm normal = PointMm.unit(Math.toRadians(30));
-    PointMm surface = neck.plus(new PointMm(-120, 150));
-    double pitch = HeadSolver.pitchTouching(MAN, neck, surface, normal);
-    assertThat(HeadSolver.gapMm(MAN, neck, pitch, surface, normal)).isCloseTo(0, within(1e-9));
-    PointMm tooClose = neck.plus(new PointMm(-50, 150));
-    assertThat(HeadSolver.pitchTouching(MAN, neck, tooClose, normal)).isNaN();
+    PointMm shoulder = new PointMm(0, 1000);
+    Neck neck = new Neck(MAN, shoulder, Math.toRadians(30));
+    PointMm normal = PointMm.unit(Math.toRadians(-20));
+    PointMm surface = shoulder.minus(normal.times(190));
+    double pitch = neck.pitchTouching(surface, normal);
+    assertThat(neck.gapMm(pitch, surface, normal)).isCloseTo(0, within(1e-9));
+    PointMm tooClose = shoulder.plus(normal.times(250));
+    assertThat(neck.pitchTouching(tooClose, normal)).isNaN();
   }
 
   @Test

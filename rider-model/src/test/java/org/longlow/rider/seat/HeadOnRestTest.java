@@ -35,7 +35,7 @@ class HeadOnRestTest {
       double gap = s.headGapMm();
       if (!s.headOnRest() && !Double.isNaN(gap)) {
         Posture p = s.pose().posture();
-        PointMm skull = p.neckBase().plus(man().head().centre().turned(p.angles().headPitch()));
+        PointMm skull = p.headCentre();
         assertThat(gap).isCloseTo(-above(rest, skull) - 50 - man().head().radiusMm(), within(1e-6));
         near += gap > 0 && gap < 55 ? 1 : 0;
       }
@@ -70,8 +70,7 @@ class HeadOnRestTest {
 
   private static double skullAlong(SeatGeometry seat, SeatOutcome.Seated s) {
     Posture p = s.pose().posture();
-    return along(
-        seat.headRest(), p.neckBase().plus(man().head().centre().turned(p.angles().headPitch())));
+    return along(seat.headRest(), p.headCentre());
   }
 
   /** A head leans where the middle of the skull lies between the ends of its rest. */

@@ -149,7 +149,7 @@ class SeatedReportTest {
           assertThat(s.headGapMm()).isZero();
           Posture p = s.pose().posture();
           double r = body.head().radiusMm();
-          PointMm skull = p.neckBase().plus(body.head().centre().turned(p.angles().headPitch()));
+          PointMm skull = p.headCentre();
           assertThat(-above(seat.headRest(), skull))
               .isCloseTo(r + 50 - rest.sinkMm(), within(1e-6));
           assertThat(along(seat.headRest(), rest.centre()))

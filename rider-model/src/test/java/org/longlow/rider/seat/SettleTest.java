@@ -34,7 +34,7 @@ class SettleTest {
     PointMm back = PointMm.unit(Math.toRadians(90 + backDeg));
     PointMm rest = PointMm.unit(Math.toRadians(90 + restDeg));
     PointMm top = corner.plus(back.times(560));
-    PointMm restFrom = top.plus(back.times(60)).plus(new PointMm(45, 0));
+    PointMm restFrom = top.plus(back.times(95)).plus(new PointMm(45, 0));
     return new SeatGeometry(
         new Cushion(corner, corner.plus(pan.times(420)), FoamStackTest.TWO, 380),
         new Cushion(corner, top, BACK_FOAM, 360),

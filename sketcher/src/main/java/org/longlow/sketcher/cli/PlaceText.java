@@ -34,6 +34,7 @@ final class PlaceText {
 
   List<String> lines() {
     lines.add("now: " + count(report.before()));
+    report.before().doubts().forEach(lines::add);
     int number = 0;
     for (SuitReport.Alternative alternative : report.alternatives()) {
       lines.add("");

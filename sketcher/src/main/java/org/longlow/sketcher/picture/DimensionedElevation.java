@@ -124,6 +124,10 @@ public final class DimensionedElevation {
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
     PressedWords.said(scene)
         .ifPresent(set -> lines.add("Cut by what is set, as drawn: " + set + "."));
+    scene.people().stream()
+        .flatMap(m -> m.body().measures().doubt(m.name()).stream())
+        .distinct()
+        .forEach(doubt -> lines.add("Rough, as " + doubt + "."));
     boolean aboard = scene.people().isEmpty() || scene.laden();
     scene
         .load()

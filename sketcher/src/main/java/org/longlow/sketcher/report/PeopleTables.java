@@ -15,6 +15,7 @@ import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.body.AgeEffect;
 import org.longlow.rider.pose.Comfort;
 import org.longlow.rider.pose.JointReading;
 import org.longlow.rider.pose.PoseResult;
@@ -67,13 +68,13 @@ final class PeopleTables {
     for (Sitting s : study.sittings()) {
       h.element("h3", s.person() + " on the " + s.seat() + " seat");
       if (described.add(s.person())) {
-        body(h, FigureWords.of(study), s);
+        body(h, study, FigureWords.of(study), s);
       }
       person(h, study, s);
     }
   }
 
-  private static void body(Html h, FigureWords figures, Sitting s) {
+  private static void body(Html h, Study study, FigureWords figures, Sitting s) {
     h.element(
         "p class=\"quiet\"",
         s.body().sex().name().toLowerCase(Locale.ROOT)
@@ -83,7 +84,38 @@ final class PeopleTables {
             + figures.units().says(s.body().massKg(), FigureSort.WHOLE_MASS)
             + ", "
             + figures.units().says(s.body().massInGearKg(), FigureSort.MASS_IN_TENTHS)
-            + " in gear");
+            + " in gear"
+            + aged(study, s));
+    s.doubt()
+        .ifPresent(
+            doubt ->
+                h.element(
+                    "p class=\"warn\"",
+                    "Rough, as " + doubt + ": " + String.join(" ", s.body().measures().notes())));
+  }
+
+  /** What a known age has changed in them. */
+  private static String aged(Study study, Sitting s) {
+    return study.layout().crew().get(s.person()).age().stream()
+        .mapToDouble(study.placed().places()::value)
+        .mapToObj(
+            years -> {
+              double mm = AgeEffect.mm(s.body().sex(), years);
+              String belly =
+                  mm == 0
+                      ? "which changes nothing here"
+                      : String.format(
+                          Locale.ROOT,
+                          "for which the belly is taken %s %s than at %.0f",
+                          FigureWords.of(study)
+                              .units()
+                              .says(Math.abs(mm), FigureSort.LENGTH_IN_TENTHS),
+                          mm > 0 ? "deeper" : "flatter",
+                          AgeEffect.MEAN_YEARS_MALE);
+              return String.format(Locale.ROOT, "; %.0f years old, %s", years, belly);
+            })
+        .findFirst()
+        .orElse("");
   }
 
   private static void person(Html h, Study study, Sitting s) {

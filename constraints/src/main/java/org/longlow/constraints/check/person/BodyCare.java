@@ -12,6 +12,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.seat.SeatOutcome;
@@ -54,21 +55,35 @@ public final class BodyCare {
             Words.of(sitting.occupant().words() + ": " + String.join(" ", notes))));
   }
 
-  /** Returns a finding about somebody; it never passes if they are odd. */
+  /**
+   * Returns a finding about somebody, or about a machine with them on it; it never passes if they
+   * are odd.
+   */
   public static Finding held(Finding f, List<Sitting> sittings) {
+    if (f.kind() == BODY) {
+      return f;
+    }
     return sittings.stream()
-        .filter(s -> f.who().equals(Optional.of(s.occupant())))
-        .filter(s -> !s.body().measures().notes().isEmpty() || !settled(s))
+        .filter(s -> concerns(f, s.occupant()))
+        .flatMap(s -> why(s).stream())
         .findFirst()
-        .filter(s -> f.kind() != BODY)
-        .map(s -> doubted(f, why(s)))
+        .map(why -> doubted(f, " This is rough: " + why + "."))
         .orElse(f);
   }
 
-  private static String why(Sitting sitting) {
-    return sitting.body().measures().notes().isEmpty()
-        ? " This is rough: posture and sink did not agree."
-        : " This is rough: the body of " + sitting.person() + " is an extrapolation.";
+  private static boolean concerns(Finding f, Occupant who) {
+    return f.who().equals(Optional.of(who))
+        || f.stance().filter(c -> c.aboard().contains(who)).isPresent();
+  }
+
+  private static Optional<String> why(Sitting sitting) {
+    return sitting
+        .doubt()
+        .or(
+            () ->
+                settled(sitting)
+                    ? Optional.empty()
+                    : Optional.of("posture and sink did not agree"));
   }
 
   private static boolean settled(Sitting sitting) {

@@ -18,6 +18,7 @@ import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 
 /** Findings about people: odd bodies, worn foam, sources, and no two that read the same. */
@@ -45,6 +46,10 @@ class PeopleFindingsTest {
         .toList();
   }
 
+  private static boolean rides(Condition condition, String person) {
+    return condition.aboard().stream().anyMatch(who -> who.person().equals(person));
+  }
+
   private static Finding byId(List<Finding> findings, String id) {
     return findings.stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
   }
@@ -64,6 +69,10 @@ class PeopleFindingsTest {
         .filteredOn(f -> !f.id().startsWith("body."))
         .allMatch(f -> f.text().contains("extrapolation"));
     assertThat(about(odd, "Tor")).anyMatch(f -> f.verdict() == Verdict.PASS);
+    // nor does anything about the machine with them on it
+    List<Finding> ridden =
+        odd.stream().filter(f -> f.stance().filter(c -> rides(c, "Mara")).isPresent()).toList();
+    assertThat(ridden).anyMatch(f -> f.who().isEmpty()).noneMatch(f -> f.verdict() == Verdict.PASS);
   }
 
   @Test
