@@ -127,7 +127,7 @@ public final class EffortFindings {
   }
 
   private Finding finding(Region region) {
-    if (region == Region.NECK && bentForward()) {
+    if (region == Region.NECK && seated.bendsHead()) {
       return bent();
     }
     if (region == Region.LEGS && Math.abs(effort.balance().leftNm()) > CLOSED_NM) {
@@ -159,12 +159,6 @@ public final class EffortFindings {
         Figures.atMost(worst.weak(), worst.limit(), FigureUnit.SHARE),
         basis,
         Words.of(along(region), braking(region, worst), rest(worst, verdict)));
-  }
-
-  private boolean bentForward() {
-    return !seated.headOnRest()
-        && posture.angles().recline() > SeatOutcome.Seated.HEAD_REST_RECLINE_RAD
-        && posture.angles().neckFlexion() > ComfortBands.NECK_HIGH + 1e-9;
   }
 
   private Finding bent() {
@@ -304,7 +298,8 @@ public final class EffortFindings {
       case HIP ->
           Words.of(
               falls
-                  ? "lower the foot rests or lengthen the pan, so that the thighs lie on it"
+                  ? "lower the foot rests or raise the front of the pan, so that the thighs lie on it,"
+                      + " or give the feet something to push against"
                   : "lean the back farther, or make it longer");
       case KNEE ->
           Words.of(
