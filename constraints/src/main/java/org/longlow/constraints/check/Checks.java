@@ -25,7 +25,9 @@ import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.BodyCare;
 import org.longlow.constraints.check.person.BraceFindings;
+import org.longlow.constraints.check.person.ContactFindings;
 import org.longlow.constraints.check.person.CrewFindings;
+import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -229,13 +231,15 @@ public final class Checks {
         .toList();
   }
 
-  /** Returns how one person sits, how their joints are bent, what they see and reach. */
+  /** Returns how one person sits, how their joints are bent and loaded, what they see and reach. */
   static List<Finding> ofPerson(
       Layout layout, Sitting sitting, List<Standing> standings, Places places) {
     Condition stance = Standing.under(sitting.occupant(), standings);
     List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance, places));
     BraceFindings.of(layout, sitting, stance, places).ifPresent(findings::add);
     findings.addAll(PoseFindings.of(sitting, stance));
+    findings.addAll(EffortFindings.of(layout, sitting, standings, places));
+    findings.addAll(ContactFindings.of(sitting, stance, places));
     findings.addAll(SightFindings.of(layout, sitting, standings));
     return findings;
   }

@@ -95,7 +95,7 @@ public final class LikeChecks {
       return held(findings);
     }
     switch (f.group()) {
-      case SEAT, POSTURE, SIGHT_AND_FOOT ->
+      case SEAT, POSTURE, EFFORT, SIGHT_AND_FOOT ->
           sittings.stream()
               .filter(s -> f.who().filter(s.occupant()::equals).isPresent())
               .forEach(

@@ -29,6 +29,8 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
               List.of(
                   "body",
                   "clearance",
+                  "contact",
+                  "effort",
                   "foot",
                   "gap",
                   "hands",
@@ -41,7 +43,8 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
                   "sag",
                   "seat",
                   "sight",
-                  "sink")));
+                  "sink",
+                  "vibration")));
 
   /** Whom findings are about while they are judged. */
   static final String SOMEBODY = "somebody";

@@ -5,6 +5,8 @@ import java.util.List;
 import org.longlow.constraints.check.BodyChecks.Answer;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.person.ContactFindings;
+import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -42,6 +44,15 @@ public record Reason(String key, String words) implements Comparable<Reason> {
     }
     if (kind == PoseFindings.POSTURE) {
       return aspect(answer) + " beyond what joints do";
+    }
+    if (kind == EffortFindings.EFFORT) {
+      return aspect(answer); // such as effort of the neck
+    }
+    if (kind == ContactFindings.CONTACT) {
+      return "presses hard on the pan";
+    }
+    if (kind == ContactFindings.VIBRATION) {
+      return "shaken on the pan, which is an estimate";
     }
     if (kind == SeatFindings.SINK) {
       return "sinks to the board of " + first;

@@ -33,7 +33,7 @@ public record Braced(
     boolean leans = rest.backN() > 0 && seated.reclineRad() > 0;
     double theta = leans ? seated.reclineRad() : 0;
     double leaves = leans ? Math.tan(theta) : 0;
-    double kept = leans ? Math.max(0, 1 - brakingG / leaves) : 0;
+    double kept = kept(leaves, brakingG);
     double borne = leans ? weight - rest.panVerticalN() - rest.pegsN() - rest.handsN() : 0;
     double hands = trunkN(body, weight, brakingG, theta);
     double forward =
@@ -46,6 +46,15 @@ public record Braced(
         Math.max(0, forward - pan * held(slope, SeatLoad.DESIGN_FRICTION)),
         Math.max(0, forward - pan * held(slope, 0)),
         hands);
+  }
+
+  /** Returns how much of its push at rest the back keeps at such braking, 0 to 1. */
+  public double kept(double brakingG) {
+    return kept(backLeavesG, brakingG);
+  }
+
+  private static double kept(double leavesG, double brakingG) {
+    return leavesG > 0 ? Math.max(0, 1 - brakingG / leavesG) : 0;
   }
 
   private static double friction(double rad) {

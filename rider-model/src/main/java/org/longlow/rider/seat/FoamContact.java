@@ -143,7 +143,8 @@ public record FoamContact(
     return length * outline.widthM() * 10;
   }
 
-  private static double edge(Underside outline, double depth) {
+  /** Half the length of the circle's contact, mm. */
+  static double edge(Underside outline, double depth) {
     double drop = outline.radiusMm() - depth;
     return drop <= 0
         ? outline.radiusMm()

@@ -3,6 +3,7 @@ package org.longlow.rider.seat;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.pose.PoseResult;
 
 /** How seating a person came out. */
@@ -50,6 +51,12 @@ public sealed interface SeatOutcome {
     /** Whether they lean back so far that the head wants a rest. */
     public boolean wantsHeadRest() {
       return reclineRad > HEAD_REST_RECLINE_RAD;
+    }
+
+    /** Whether the back bends the head far forward on the trunk with nothing behind it. */
+    public boolean bendsHead() {
+      double bent = pose.posture().angles().neckFlexion();
+      return !headOnRest && wantsHeadRest() && bent > ComfortBands.NECK_HIGH + 1e-9;
     }
   }
 

@@ -1,5 +1,6 @@
 package org.longlow.rider.seat;
 
+import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.Neck;
@@ -35,7 +36,7 @@ record Seating(
   private static final double BACK_FROM = 0.20;
 
   /** The back's resultant is kept this share of the contact away from its ends. */
-  private static final double KERN = 0.30;
+  static final double KERN = 0.30;
 
   /** Shortest contact that counts as leaning on the back, mm; judgement. */
   private static final double LEAST_TOUCH_MM = 20;
@@ -65,8 +66,8 @@ record Seating(
     PointMm hip = onPan.plus(panAlong.times(panStation));
     double length = fit.body().hipToShoulderMm();
     double backStation = hip.minus(seat.back().from()).dot(backAlong);
-    double torsoFrom = Math.max(BACK_FROM * length, -backStation);
-    double torsoTo = Math.min(length, seat.back().lengthMm() - backStation);
+    double torsoFrom = torsoFrom(fit.body(), backStation);
+    double torsoTo = torsoTo(fit.body(), seat.back(), backStation);
     double touch = torsoTo - torsoFrom;
     double middle = 0.5 * (torsoFrom + torsoTo);
     double wanted = fit.parallel() ? middle : fit.options().backCentreShare() * length;
@@ -83,6 +84,16 @@ record Seating(
         Math.max(SeatLoad.LEAST_BACK_CENTRE * length, kept),
         sinks[3],
         fit.seatOutline().clipped(-panStation, seat.pan().lengthMm() - panStation));
+  }
+
+  /** Lower end of the torso's contact above the hip, mm. */
+  static double torsoFrom(Body body, double backStation) {
+    return Math.max(BACK_FROM * body.hipToShoulderMm(), -backStation);
+  }
+
+  /** Upper end of it, mm. */
+  static double torsoTo(Body body, Cushion back, double backStation) {
+    return Math.min(body.hipToShoulderMm(), back.lengthMm() - backStation);
   }
 
   boolean leansBack() {

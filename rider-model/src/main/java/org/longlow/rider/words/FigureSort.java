@@ -33,6 +33,8 @@ public enum FigureSort {
   DENSITY(" kg/m^3", 1, 1, " lb/ft^3", 2, 0.3048 * 0.3048 * 0.3048 / FigureSort.POUND_KG),
   /** A moment in N mm, said in N m. */
   MOMENT(" N m", 0, 1e-3, " lbf ft", 0, 1 / (304.8 * FigureSort.POUND_N)),
+  /** A torque of a joint in N m. */
+  TORQUE(" N m", 1, 1, " lbf ft", 1, 1 / (0.3048 * FigureSort.POUND_N)),
   /** A moment of inertia in kg m². */
   INERTIA(" kg m²", 1, 1, " lb ft²", 0, 1 / (0.3048 * 0.3048 * FigureSort.POUND_KG)),
   /** A speed in km/h. */

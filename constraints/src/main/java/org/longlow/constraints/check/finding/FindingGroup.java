@@ -18,6 +18,12 @@ public enum FindingGroup {
       ComfortBands.CAUTION
           + " Hands are followed to full lock with shoulders at rest; where elbows go is not looked"
           + " at."),
+  EFFORT(
+      "effort",
+      "Effort is a sum of levers: people of one size differ in strength by a factor of two, age and"
+          + " training are not known, and most published strength is of young, healthy people. What"
+          + " presses and shakes is an estimate. Sit in it for an hour before you trust it; numb"
+          + " hands or feet and a stiff neck are a warning."),
   SIGHT_AND_FOOT(
       "sight and foot",
       "Sight and foot are straight lines from a model of the body: try both on the real machine, on"

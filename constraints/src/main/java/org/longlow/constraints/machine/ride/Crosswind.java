@@ -1,6 +1,7 @@
 package org.longlow.constraints.machine.ride;
 
 import org.longlow.constraints.machine.Values;
+import org.longlow.rider.effort.Wind;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -19,9 +20,6 @@ import org.longlow.rider.geom.PointMm;
  * @param groundTrailMm mm
  */
 public record Crosswind(double rakeRad, double wheelbaseMm, double groundTrailMm) {
-
-  /** Density of air, kg/m³: ISA, sea level. */
-  public static final double AIR_DENSITY_KG_M3 = 1.225;
 
   /** The caution that belongs beside every figure of this class. */
   public static final String CAUTION =
@@ -150,7 +148,7 @@ public record Crosswind(double rakeRad, double wheelbaseMm, double groundTrailMm
   public static double sideForceN(double speedMs, double crosswindMs, double sideForceAreaM2) {
     Values.notNegative("side force area m2", sideForceAreaM2);
     double wind = relativeWindMs(speedMs, crosswindMs);
-    return 0.5 * AIR_DENSITY_KG_M3 * wind * wind * sideForceAreaM2;
+    return 0.5 * Wind.AIR_KG_M3 * wind * wind * sideForceAreaM2;
   }
 
   /**

@@ -1,0 +1,348 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.Effort.Held;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.effort.Joint;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.ComfortBands;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.words.FigureSort;
+import org.longlow.rider.words.Words;
+
+/** What muscles hold in neck, arms and legs, riding along in the wind and braking. */
+public final class EffortFindings {
+
+  /** What neck, arms or legs hold. */
+  public static final FindingKind EFFORT =
+      new FindingKind("effort", FindingGroup.EFFORT, Rests.ON_DRAWING);
+
+  /** A moment of the whole person that rounds to nothing, N m. */
+  private static final double CLOSED_NM = 1e-6;
+
+  private static final double KMH_PER_MS = 3.6;
+
+  private static final double MM_PER_M = 1e3;
+
+  private static final double S_PER_MIN = 60;
+
+  private static final Basis MODEL =
+      Basis.model(
+          "statics of each limb with gear: what grips, rests and cushions bear as the seat has it");
+
+  private static final Basis AIR =
+      Basis.published(
+          Known.FROM_MEMORY,
+          "drag of heads and limbs (from memory) on what stands over cowls and screens ahead: an"
+              + " estimate");
+
+  private static final Basis ALL_DAY =
+      Basis.published(
+          Known.TRANSCRIBED,
+          "Sjogaard and Jensen, Low-Level Static Exertions: 2 to 5 % of strength all day, 8 % for"
+              + " an hour");
+
+  private static final Basis FORCE =
+      Basis.published(
+          Known.TRANSCRIBED, "EN 1005-3 by a summary: half of one's strength for a short force");
+
+  private static final Basis PRACTICE =
+      Basis.practice(
+          "weak people at 0.6 of the mean, and 15 % of the mean as the most for riding, are common"
+              + " practice");
+
+  private static final Basis BENT =
+      Basis.judgement(
+          "judgement: a head with nothing behind it is not bent forward by more than 30 deg for"
+              + " long");
+
+  /** Joints whose muscles tire together. */
+  private enum Region {
+    NECK("neck", "the neck of", Joint.NECK),
+    ARMS("arms", "each arm of", Joint.SHOULDER, Joint.ELBOW),
+    LEGS("legs", "each leg of", Joint.HIP, Joint.KNEE, Joint.ANKLE);
+
+    private final String word;
+    private final String whose;
+    private final List<Joint> joints;
+
+    Region(String word, String whose, Joint... joints) {
+      this.word = word;
+      this.whose = whose;
+      this.joints = List.of(joints);
+    }
+  }
+
+  private final Sitting sitting;
+  private final SeatOutcome.Seated seated;
+  private final Posture posture;
+  private final Condition stance;
+  private final Effort effort;
+  private final List<Basis> demands;
+
+  private EffortFindings(Layout layout, Sitting sitting, Condition stance, Effort effort) {
+    this.sitting = sitting;
+    seated = sitting.seated().orElseThrow();
+    posture = seated.pose().posture();
+    this.stance = stance;
+    this.effort = effort;
+    demands =
+        List.of(Sources.of(layout, Demands.Key.SPEED), Sources.of(layout, Demands.Key.BRAKING));
+  }
+
+  /** Returns those of somebody who sits; why others do not is told where they are seated. */
+  public static List<Finding> of(
+      Layout layout, Sitting sitting, List<Standing> standings, Places places) {
+    Optional<Effort> effort = Effort.of(layout, sitting, standings, places);
+    if (effort.isEmpty()) {
+      return List.of();
+    }
+    EffortFindings all =
+        new EffortFindings(
+            layout, sitting, Standing.under(sitting.occupant(), standings), effort.get());
+    return Stream.of(Region.values()).map(all::finding).toList();
+  }
+
+  private Finding finding(Region region) {
+    if (region == Region.NECK && seated.bendsHead()) {
+      return bent();
+    }
+    if (region == Region.LEGS && Math.abs(effort.balance().leftNm()) > CLOSED_NM) {
+      return unbalanced();
+    }
+    List<Held> all =
+        region.joints.stream()
+            .flatMap(j -> Stream.of(effort.riding().get(j), effort.stopping().get(j)))
+            .toList();
+    Verdict verdict = all.stream().map(Held::verdict).min(Comparator.naturalOrder()).orElseThrow();
+    Held worst =
+        all.stream()
+            .filter(h -> h.verdict() == verdict)
+            .max(Comparator.comparingDouble(h -> h.weak() / h.limit()))
+            .orElseThrow();
+    List<Basis> basis = new ArrayList<>(List.of(MODEL));
+    all.stream()
+        .map(Held::muscles)
+        .distinct()
+        .map(m -> Basis.published(m.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, m.source()))
+        .distinct()
+        .forEach(basis::add);
+    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, AIR));
+    basis.addAll(demands);
+    return made(
+        region,
+        worst.joint(),
+        verdict,
+        Figures.atMost(worst.weak(), worst.limit(), FigureUnit.SHARE),
+        basis,
+        Words.of(along(region), braking(region, worst), rest(worst, verdict)));
+  }
+
+  private Finding bent() {
+    double bent = Math.toDegrees(posture.angles().neckFlexion());
+    double most = Math.toDegrees(ComfortBands.NECK_HIGH);
+    return made(
+        Region.NECK,
+        Joint.NECK,
+        Verdict.FAIL,
+        Figures.atMost(bent, most, FigureUnit.DEG),
+        List.of(MODEL, BENT),
+        Say.format(
+            "The back leans so far that %s holds the head %s forward on the trunk with nothing"
+                + " behind it, and more than %s tires a neck: give the head a rest that it leans"
+                + " on, or set the back steeper.",
+            who(), Say.deg(bent), Say.deg(most)));
+  }
+
+  private Finding unbalanced() {
+    return made(
+        Region.LEGS,
+        Joint.HIP,
+        Verdict.FAIL,
+        Figures.NONE,
+        List.of(MODEL),
+        Say.format(
+            "%s about the hips of %s find nothing to bear them, wherever pan and back push: make pan"
+                + " and back longer, or bring the foot rests under the legs.",
+            torque(effort.balance().leftNm()), who()));
+  }
+
+  private Finding made(
+      Region region,
+      Joint joint,
+      Verdict verdict,
+      Figures figures,
+      List<Basis> basis,
+      Words words) {
+    return new Finding(
+            EFFORT,
+            About.person(sitting.occupant(), "effort of the " + region.word, region.word),
+            Optional.of(stance),
+            verdict,
+            figures,
+            basis,
+            words)
+        .at(place(joint));
+  }
+
+  private Words along(Region region) {
+    List<Words> parts = new ArrayList<>();
+    for (Joint joint : region.joints) {
+      parts.add(said(region, effort.riding().get(joint), parts.isEmpty() ? strength() : ""));
+    }
+    return Say.format(
+        "At %s %s %s holds %s",
+        Words.figure(KMH_PER_MS * effort.speedMs(), FigureSort.SPEED),
+        region.whose,
+        who(),
+        Words.join(", ", parts));
+  }
+
+  private String strength() {
+    return sitting.body().sex() == Sex.MALE
+        ? " of a weak man's strength"
+        : " of a weak woman's strength";
+  }
+
+  private Words said(Region region, Held held, String strength) {
+    double still = effort.still().get(held.joint()).loadNm();
+    boolean windless = Math.abs(held.loadNm() - still) < Effort.NOTHING_NM;
+    String where = region == Region.NECK ? "" : " at the " + held.joint().word();
+    return held.nothing()
+        ? Words.of("nothing" + where)
+        : Say.format(
+            "%s%s (%s%s%s)",
+            torque(held.loadNm()),
+            where,
+            Say.percent(held.weak()),
+            strength,
+            windless ? Words.NONE : Say.format("; %s without wind", torque(still)));
+  }
+
+  /** Says what braking asks where that is worst. */
+  private Words braking(Region region, Held worst) {
+    return !worst.brief()
+        ? Words.NONE
+        : Say.format(
+            "; braking with %s it is %s%s, %s of such strength",
+            Say.gravity(effort.brakingG()),
+            torque(worst.loadNm()),
+            region == Region.NECK ? "" : " at the " + worst.joint().word(),
+            Say.percent(worst.weak()));
+  }
+
+  /** Says what may be held, how long this is, and what to do. */
+  private Words rest(Held held, Verdict verdict) {
+    if (verdict == Verdict.PASS) {
+      return Words.of(".");
+    }
+    if (held.inside()) {
+      return Words.of(
+          ". That is little, but such strength is known from memory only: try it in cardboard.");
+    }
+    return Words.of(
+        held.brief()
+            ? Say.format("; %s is enough for a stop: ", Say.percent(held.limit()))
+            : Say.format(
+                "; %s is held all day, the %s about %s: ",
+                Say.percent(held.limit()), held.joint().word(), time(held)),
+        advice(held),
+        ".");
+  }
+
+  private static String time(Held held) {
+    double s = held.heldS();
+    return s < S_PER_MIN
+        ? "less than a minute"
+        : s > S_PER_MIN * S_PER_MIN
+            ? "an hour or more"
+            : Say.number(Math.rint(s / S_PER_MIN)) + " min";
+  }
+
+  private Words advice(Held held) {
+    boolean falls = held.loadNm() < 0;
+    return switch (held.joint()) {
+      case NECK ->
+          Words.of(
+              falls
+                  ? "lean the back a little farther, or wear a lighter helmet"
+                  : sitting.parts().head().isPresent()
+                      ? "bring the head rest to the head, or raise the screen ahead of it"
+                      : "give the head a rest, or raise the screen ahead of it");
+      case SHOULDER -> falls ? arms(held) : Words.of("raise the grips");
+      case ELBOW ->
+          Words.of(falls ? "rest the forearms, or lower the grips" : "raise the grips a little");
+      case HIP ->
+          Words.of(
+              falls
+                  ? "lower the foot rests or raise the front of the pan, so that the thighs lie on it,"
+                      + " or give the feet something to push against"
+                  : "lean the back farther, or make it longer");
+      case KNEE ->
+          Words.of(
+              falls
+                  ? "give heels or calves a rest, or bring the foot rests nearer"
+                  : "move the foot rests farther from the seat, or lower them");
+      case ANKLE ->
+          Words.of(
+              falls
+                  ? "let the foot lie flat on a board"
+                  : "give the heels a rest, such as a footboard");
+    };
+  }
+
+  /** How much more must rest on each grip for the shoulders to hold nothing. */
+  private Words arms(Held held) {
+    double ahead = (posture.grip().x() - posture.shoulder().x()) / MM_PER_M;
+    return held.brief()
+        ? Words.of("lean the back farther, or give the hands something to push against")
+        : sitting.parts().hands().isEmpty() || !(ahead > 0)
+            ? Words.of("give the arms a rest")
+            : Say.format(
+                "let %s more rest on each grip (%s rest on both now), give the elbows a rest, or"
+                    + " bring the grips lower and nearer",
+                Say.newton(Math.abs(held.loadNm()) / ahead), Say.newton(seated.load().handsN()));
+  }
+
+  private String who() {
+    return SeatFindings.who(sitting);
+  }
+
+  private static Words torque(double nm) {
+    return Words.figure(Math.abs(nm), FigureSort.TORQUE);
+  }
+
+  private PointMm place(Joint joint) {
+    return switch (joint) {
+      case NECK -> posture.neckBase();
+      case SHOULDER -> posture.shoulder();
+      case ELBOW -> posture.elbow();
+      case HIP -> posture.hip();
+      case KNEE -> posture.knee();
+      case ANKLE -> posture.ankle();
+    };
+  }
+}

@@ -1,0 +1,203 @@
+package org.longlow.constraints.check.person;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Sat;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.Effort.Held;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.effort.Joint;
+import org.longlow.rider.effort.Strength;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.seat.Push;
+
+/** What muscles hold, on both sides of each limit, and what presses and shakes. */
+class EffortFindingsTest {
+
+  private static Held held(Joint joint, Strength muscles, double weak, boolean brief) {
+    return new Held(joint, -10, muscles, weak, Strength.WEAK * weak, brief);
+  }
+
+  /** 5 % of a weak one's strength all day, 15 % of the mean at most; 50 and 70 % for a stop. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.0499, false, PASS",
+    "0.0501, false, CAUTION",
+    "0.2499, false, CAUTION",
+    "0.2501, false, FAIL",
+    "0.499, true, PASS",
+    "0.501, true, CAUTION",
+    "1.166, true, CAUTION",
+    "1.167, true, FAIL"
+  })
+  void sharesOfStrengthAreJudged(double weak, boolean brief, Verdict verdict) {
+    assertThat(held(Joint.NECK, Strength.NECK_EXTENSION, weak, brief).verdict()).isEqualTo(verdict);
+  }
+
+  @Test
+  void strengthFromMemoryNeverPassesAndHipsNeverFail() {
+    assertThat(held(Joint.ELBOW, Strength.ELBOW_FLEXION, 0.001, false).verdict())
+        .isEqualTo(Verdict.CAUTION);
+    assertThat(held(Joint.ELBOW, Strength.ELBOW_FLEXION, 0.3, false).verdict())
+        .isEqualTo(Verdict.FAIL);
+    assertThat(held(Joint.HIP, Strength.HIP_FLEXION, 0.3, false).verdict())
+        .isEqualTo(Verdict.CAUTION);
+    Held nothing = new Held(Joint.ELBOW, 0.049, Strength.ELBOW_EXTENSION, 0.002, 0.001, false);
+    assertThat(nothing.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(nothing.heldS()).isInfinite();
+  }
+
+  private static Study at(double kmh, double g) {
+    return TestMachine.runabout()
+        .with("demands", "speed", "'" + kmh + " km/h'")
+        .with("demands", "braking", "'" + g + "'")
+        .study();
+  }
+
+  private static Finding found(Study study, String id) {
+    return study.findings().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Effort effort(Study study, String person) {
+    Sitting s =
+        study.sittings().stream().filter(x -> x.person().equals(person)).findFirst().orElseThrow();
+    return Effort.of(study.layout(), s, study.standings(), study.placed().places()).orElseThrow();
+  }
+
+  /** Pressure of air goes with the square of speed, so what wind adds to a joint does too. */
+  @Test
+  void windAddsByTheSquareOfSpeed() {
+    Study slow = at(60, 0);
+    Study fast = at(120, 0);
+    for (Joint joint : List.of(Joint.NECK, Joint.SHOULDER)) {
+      double still = effort(slow, "Nell").still().get(joint).loadNm();
+      double more = effort(slow, "Nell").riding().get(joint).loadNm() - still;
+      assertThat(effort(fast, "Nell").riding().get(joint).loadNm() - still)
+          .isCloseTo(4 * more, within(1e-9));
+      assertThat(Math.abs(more)).isGreaterThan(0.3);
+    }
+    Finding f = found(fast, "effort.Nell.neck");
+    assertThat(f.text())
+        .startsWith("At 120 km/h the neck of Nell holds")
+        .contains("of a weak woman's strength")
+        .contains("without wind")
+        .contains("raise the screen");
+    assertThat(f.value())
+        .isCloseTo(effort(fast, "Nell").riding().get(Joint.NECK).weak(), within(1e-12));
+    assertThat(f.limit()).isEqualTo(0.05);
+    assertThat(found(at(0, 0), "effort.Nell.neck").verdict()).isEqualTo(Verdict.PASS);
+  }
+
+  /** A screen as high as the helmet, ahead of the rider, takes the wind off the head. */
+  @Test
+  void aScreenAheadShelters() {
+    double open = effort(at(90, 0), "Nell").riding().get(Joint.NECK).loadNm();
+    TestMachine screened =
+        TestMachine.runabout()
+            .pin("screenFoot", 1000, 900)
+            .with(
+                "parts",
+                "tallScreen",
+                "{'kind': 'screen', 'frame': 'screenFoot', 'outline': {'points': [['0 mm', '0 mm'],"
+                    + " ['-5 mm', '400 mm'], ['-10 mm', '800 mm']], 'closed': false}, 'thickness':"
+                    + " '4 mm', 'open': true, 'left': '250 mm', 'right': '250 mm', 'material':"
+                    + " 'polycarbonate'}");
+    Study behind = screened.with("demands", "speed", "'90 km/h'").study();
+    Effort sheltered = effort(behind, "Nell");
+    assertThat(open).isGreaterThan(0.8);
+    assertThat(sheltered.riding().get(Joint.NECK).loadNm())
+        .isCloseTo(sheltered.still().get(Joint.NECK).loadNm(), within(1e-9));
+  }
+
+  @Test
+  void brakingIsJudgedWhereItIsWorst() {
+    Finding f = found(at(0, 1.2), "effort.Nell.neck");
+    assertThat(f.text()).contains("braking with 1.20 g it is");
+    assertThat(f.limit()).isEqualTo(0.5);
+    Effort e = effort(at(0, 1.2), "Nell");
+    assertThat(f.value()).isCloseTo(e.stopping().get(Joint.NECK).weak(), within(1e-12));
+    assertThat(e.stopping().get(Joint.NECK).loadNm()).isNegative();
+  }
+
+  /** Everybody on the machines of the tests, and the heads that no rest holds when laid back. */
+  @Test
+  void everybodyIsInBalance() {
+    for (String name : List.of("runabout", "tourer")) {
+      Study study = TestMachine.asFiled(name);
+      for (Sitting s : study.sittings()) {
+        Effort e =
+            Effort.of(study.layout(), s, study.standings(), study.placed().places()).orElseThrow();
+        PointMm force = PointMm.ORIGIN;
+        for (Push push : e.balance().all()) {
+          force = force.plus(push.force());
+        }
+        assertThat(force.length()).as(s.person()).isCloseTo(0, within(1e-6));
+        assertThat(Push.aboutNm(PointMm.ORIGIN, e.balance().all()))
+            .as(s.person())
+            .isCloseTo(0, within(1e-6));
+      }
+    }
+  }
+
+  @Test
+  void aNeckBentForwardByASteepBackFails() {
+    Study below = laidBack(38);
+    assertThat(found(below, "effort.Nell.neck").unit().word()).isEqualTo("share");
+    Finding f = found(laidBack(46), "effort.Nell.neck");
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.value()).isBetween(34.0, 38.0); // recline less 10° of nose up
+    assertThat(f.limit()).isCloseTo(30, within(1e-9));
+    assertThat(f.text()).contains("give the head a rest");
+  }
+
+  private static Study laidBack(double deg) {
+    return TestMachine.runabout().field("ties", "backSlope", "is", "'" + deg + " deg'").study();
+  }
+
+  @Test
+  void whatIsRememberedSaysSo() {
+    Finding legs = found(Sat.runabout(), "effort.Nell.legs");
+    assertThat(legs.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(legs.text()).contains("known from memory only");
+    assertThat(legs.basis()).anyMatch(b -> b.known() == Known.FROM_MEMORY);
+  }
+
+  @Test
+  void pressureIsHeldToThatOfOtherSitters() {
+    Finding light = found(Sat.runabout(), "contact.Nell");
+    assertThat(light.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(light.limit()).isEqualTo(8.1);
+    Sitting nell = Sat.nell();
+    assertThat(light.value()).isEqualTo(Sat.seated(nell).pan().meanKPa());
+    Study study = TestMachine.runabout().with("crew", "Ox", ox()).study();
+    Finding heavy = found(study, "contact.Ox");
+    assertThat(heavy.value()).isGreaterThan(8.1);
+    assertThat(heavy.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(heavy.text()).contains("sitters in a study");
+  }
+
+  private static String ox() {
+    return "{'sex': 'male', 'stature': '1850 mm', 'mass': '135 kg'}";
+  }
+
+  @Test
+  void shakingIsAnEstimateAndNeverPasses() {
+    for (Study study : Stream.of("runabout", "tourer").map(TestMachine::asFiled).toList()) {
+      assertThat(study.findings().stream().filter(f -> f.kind() == ContactFindings.VIBRATION))
+          .hasSameSizeAs(study.sittings())
+          .allMatch(f -> f.verdict() == Verdict.CAUTION)
+          .allMatch(f -> f.value() > 0.5 && f.value() < 1.5)
+          .allMatch(f -> f.text().startsWith("Estimate: under "));
+    }
+  }
+}

@@ -1,0 +1,207 @@
+package org.longlow.rider.effort;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Segment;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.SegmentMass;
+import org.longlow.rider.seat.Balance;
+import org.longlow.rider.seat.Braced;
+import org.longlow.rider.seat.Push;
+import org.longlow.rider.seat.SampleSeats;
+import org.longlow.rider.seat.SeatGeometry;
+import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatOutcome;
+
+/**
+ * Torques by another route: what hangs on a joint is turned about it by a millionth of a radian
+ * either way, and work is counted: potential energy of the masses, and of each push times its way.
+ */
+class JointTorquesTest {
+
+  private static final double TURN = 1e-6;
+
+  /** Differences of energies of some 100 J by 1e-6 rad keep seven digits. */
+  private static final double NM = 1e-5;
+
+  private static final Wind WIND = new Wind(25, x -> Double.NEGATIVE_INFINITY);
+
+  private final Body body = Body.of(Sex.FEMALE, 1660, 63, Gear.RIDING);
+  private final SeatGeometry seat = SampleSeats.free();
+  private final SeatOutcome.Seated seated = SampleSeats.seated(body, seat);
+  private final Posture p = seated.pose().posture();
+  private final Balance balance = Balance.of(body, seat, seated);
+
+  private static Set<Segment> beyond(Joint joint) {
+    return switch (joint) {
+      case NECK -> EnumSet.of(Segment.HEAD);
+      case SHOULDER -> EnumSet.of(Segment.UPPER_ARM, Segment.FOREARM, Segment.HAND);
+      case ELBOW -> EnumSet.of(Segment.FOREARM, Segment.HAND);
+      case KNEE -> EnumSet.of(Segment.SHANK, Segment.FOOT);
+      case ANKLE -> EnumSet.of(Segment.FOOT);
+      case HIP -> EnumSet.of(Segment.THIGH, Segment.SHANK, Segment.FOOT);
+    };
+  }
+
+  private PointMm at(Joint joint) {
+    return switch (joint) {
+      case NECK -> {
+        double r = p.angles().recline();
+        yield p.neckBase().plus(new PointMm(50 * Math.cos(r), 50 * Math.sin(r)));
+      }
+      case SHOULDER -> p.shoulder().plus(p.elbow().minus(p.shoulder()).times(0.104));
+      case ELBOW -> p.elbow();
+      case KNEE -> p.knee();
+      case ANKLE -> p.ankle();
+      case HIP -> p.hip();
+    };
+  }
+
+  /** Energy lost when everything beyond a joint turns from +x to +z, per radian. */
+  private double work(Joint joint, double brakingG, List<Push> pushes) {
+    return (energy(joint, brakingG, pushes, -TURN) - energy(joint, brakingG, pushes, TURN))
+        / (2 * TURN);
+  }
+
+  private double energy(Joint joint, double brakingG, List<Push> pushes, double turn) {
+    double sum = 0;
+    for (SegmentMass m : SegmentMass.of(body, p)) {
+      if (beyond(joint).contains(m.segment())) {
+        PointMm there = m.centre().turnedAbout(at(joint), turn);
+        sum += m.massKg() * SeatLoad.GRAVITY * (there.z() - brakingG * there.x()) / 1000;
+      }
+    }
+    for (Push push : pushes) {
+      PointMm way = push.at().turnedAbout(at(joint), turn).minus(push.at());
+      sum -= (push.force().x() * way.x() + push.force().z() * way.z()) / 1000;
+    }
+    return sum;
+  }
+
+  private List<Push> pushes(Joint joint, Push hands, Push feet, Wind wind) {
+    List<Push> all = new ArrayList<>();
+    for (Segment s : beyond(joint)) {
+      all.add(wind.on(s, body, p));
+    }
+    if (beyond(joint).contains(Segment.HAND)) {
+      all.add(hands);
+    }
+    if (beyond(joint).contains(Segment.FOOT)) {
+      all.add(feet);
+    }
+    return all;
+  }
+
+  private static double sides(Joint joint) {
+    return joint == Joint.NECK ? 1 : 2;
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = Joint.class, mode = EnumSource.Mode.EXCLUDE, names = "HIP")
+  void ridingTorquesAreWorkPerTurn(Joint joint) {
+    JointTorques torques = JointTorques.riding(body, seated, balance, WIND);
+    List<Push> pushes = pushes(joint, balance.hands(), balance.feet(), WIND);
+    assertThat(torques.nm(joint) * sides(joint)).isCloseTo(work(joint, 0, pushes), within(NM));
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = Joint.class, mode = EnumSource.Mode.EXCLUDE, names = "HIP")
+  void brakingThrowsForward(Joint joint) {
+    double g = 0.8; // beyond the tangent of the recline: hands hold the trunk
+    Braced braced = Braced.of(body, seated, g);
+    assertThat(braced.handsN()).isPositive();
+    double r = seated.reclineRad();
+    Push hands =
+        new Push(
+            p.grip(),
+            new PointMm(
+                -braced.handsN() * Math.cos(r),
+                seated.load().handsN() - braced.handsN() * Math.sin(r)));
+    Push feet =
+        new Push(balance.feet().at(), new PointMm(-braced.feetN(), balance.feet().force().z()));
+    JointTorques torques = JointTorques.braking(body, seat, seated, balance, Wind.STILL, g);
+    assertThat(torques.nm(joint) * sides(joint))
+        .isCloseTo(work(joint, g, pushes(joint, hands, feet, Wind.STILL)), within(NM));
+  }
+
+  /** Hips: all that the legs bear, the pan pushing where it does. */
+  @Test
+  void legsHangOnTheHips() {
+    List<Push> pushes = List.of(balance.feet(), balance.pan());
+    JointTorques torques = JointTorques.riding(body, seated, balance, WIND);
+    assertThat(torques.nm(Joint.HIP) * 2).isCloseTo(work(Joint.HIP, 0, pushes), within(NM));
+  }
+
+  @Test
+  void muscleGroupsAreThoseOnTheFarSide() {
+    double bent = Math.toRadians(110);
+    assertThat(Joint.NECK.against(-1, bent)).isEqualTo(Strength.NECK_EXTENSION);
+    assertThat(Joint.ELBOW.against(-1, bent)).isEqualTo(Strength.ELBOW_FLEXION);
+    assertThat(Joint.ELBOW.against(1, bent)).isEqualTo(Strength.ELBOW_EXTENSION);
+    assertThat(Joint.HIP.against(-1, bent)).isEqualTo(Strength.HIP_FLEXION);
+    assertThat(Joint.HIP.against(1, bent)).isEqualTo(Strength.HIP_EXTENSION);
+    assertThat(Joint.KNEE.against(-1, bent)).isEqualTo(Strength.KNEE_EXTENSION);
+    assertThat(Joint.KNEE.against(-1, Math.toRadians(160)))
+        .isEqualTo(Strength.KNEE_EXTENSION_STRAIGHT);
+    assertThat(Joint.KNEE.against(1, bent)).isEqualTo(Strength.KNEE_FLEXION);
+    assertThat(Joint.ANKLE.against(1, bent)).isEqualTo(Strength.ANKLE_PLANTAR);
+    assertThat(Joint.ANKLE.against(-1, bent)).isEqualTo(Strength.ANKLE_DORSAL);
+  }
+
+  /** A head on its rest cannot fall back, whatever the wind; braking throws it off forward. */
+  @Test
+  void aRestHoldsTheHeadBackOnly() {
+    SeatGeometry rest = SampleSeats.withRest();
+    Body man = Body.of(Sex.MALE, 1756, 80, Gear.RIDING);
+    SeatOutcome.Seated leans = SampleSeats.seated(man, rest);
+    assertThat(leans.headOnRest()).isTrue();
+    Balance b = Balance.of(man, rest, leans);
+    assertThat(JointTorques.riding(man, leans, b, WIND).nm(Joint.NECK)).isZero();
+    assertThat(JointTorques.braking(man, rest, leans, b, Wind.STILL, 0.9).nm(Joint.NECK))
+        .isLessThan(-3);
+  }
+
+  /** Half of ρ v²; an ellipse and a cylinder by their areas. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 25})
+  void windPressesOnWhatStandsOut(double speed) {
+    Wind wind = new Wind(speed, x -> Double.NEGATIVE_INFINITY);
+    double q = speed == 0 ? 0 : 382.8125;
+    assertThat(wind.pressurePa()).isCloseTo(q, within(1e-9));
+    double r = body.head().radiusMm() / 1000;
+    double half = (0.5 * body.measures().get("headbreadth") + 47) / 1000;
+    Push head = wind.on(Segment.HEAD, body, p);
+    assertThat(head.force().x()).isCloseTo(-q * 0.5 * Math.PI * r * half, within(1e-9));
+    assertThat(head.at().z()).isCloseTo(p.headCentre().z(), within(1e-9));
+    double calf = body.measures().get("calfcircumference") / (2 * Math.PI) / 1000;
+    double high = (p.knee().z() - p.ankle().z()) / 1000 + 2 * calf;
+    assertThat(wind.on(Segment.SHANK, body, p).force().x())
+        .isCloseTo(-q * 1.1 * 4 * calf * high, within(1e-9));
+    assertThat(wind.on(Segment.TRUNK, body, p).force().x()).isZero();
+  }
+
+  @Test
+  void whatStandsAheadTakesTheWindOff() {
+    double top = p.headCentre().z() + body.head().radiusMm();
+    double front = p.headCentre().x() + body.head().radiusMm();
+    double all = WIND.on(Segment.HEAD, body, p).force().x();
+    Wind half = new Wind(25, x -> x <= front + 1e-9 ? p.headCentre().z() : 1e9);
+    assertThat(half.on(Segment.HEAD, body, p).force().x()).isCloseTo(0.5 * all, within(1e-9));
+    assertThat(half.on(Segment.HEAD, body, p).at().z())
+        .isCloseTo(top - 0.5 * body.head().radiusMm(), within(1e-9));
+    assertThat(new Wind(25, x -> top).on(Segment.HEAD, body, p).force().x()).isZero();
+  }
+}
