@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.Traits;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
@@ -26,14 +27,17 @@ public final class Access {
   /** Half the breadth of a foot's band, mm; judgement. */
   private static final double FOOT_HALF_MM = 55;
 
-  /** Half the breadth of a trunk's band, mm; judgement. */
-  private static final double TRUNK_HALF_MM = 150;
+  /** A trunk's band, mm; judgement. */
+  private static final Interval TRUNK = new Interval(-150, 150);
 
   /** The room that a leg is lifted through, from sole to shin, mm; judgement. */
   public static final double LEG_MM = 140;
 
-  /** A hip above the board that is sat on, mm; only parts what is over legs from what is under. */
-  private static final double HIP_MM = 150;
+  /**
+   * The hip of somebody who stands, mm: about the survey's mean of men and women (901 and 845) in
+   * boots. A leg leaves sideways where the line from there to its foot does, so under nothing.
+   */
+  private static final double HIP_MM = 900;
 
   private static final double BEHIND_MM = 450;
   private static final double AHEAD_MM = 350;
@@ -89,13 +93,20 @@ public final class Access {
         ? Optional.empty()
         : Optional.of(
             KNOWN.of(
-                new Same(seat, shapes.toArray(new PartShape[0])),
+                new Same(
+                    seat,
+                    shapes.stream()
+                        .filter(shape -> concerns(seat, places, shape))
+                        .toArray(PartShape[]::new)),
                 () -> found(seat, places, shapes)));
   }
 
   /** Returns whether a body reaches to where these ways are looked for. */
   public static boolean concerns(SeatParts seat, Places places, PartShape shape) {
-    return seat.feet().isPresent() && lattice(seat, places).sees(shape.outline());
+    return seat.feet().isPresent()
+        && !(shape.part() instanceof StandPart)
+        && shape.part().traits().duty() != Traits.Duty.CONTROL // moved, or stepped over
+        && lattice(seat, places).sees(shape.outline());
   }
 
   private static Lattice lattice(SeatParts seat, Places places) {
@@ -120,7 +131,7 @@ public final class Access {
     List<Prism> cushions = new ArrayList<>();
     List<Prism> rests = new ArrayList<>();
     for (PartShape shape : shapes) {
-      if (shape.part() instanceof StandPart || !lattice.sees(shape.outline())) {
+      if (!concerns(seat, places, shape)) {
         continue;
       }
       boolean rest = seat.feet().filter(shape.part()::equals).isPresent();
@@ -130,12 +141,42 @@ public final class Access {
     }
     double y = places.value(seat.feet().orElseThrow().y());
     PointMm foot = foot(seat, places);
-    PointMm hip =
-        places.pin(seat.pan().from()).plus(new PointMm(0, HIP_MM));
+    PointMm pan = places.pin(seat.pan().from()).towards(places.pin(seat.pan().to()), 0.5);
+    PointMm hip = new PointMm(pan.x(), HIP_MM);
     List<Prism> withCushions = new ArrayList<>(others);
     withCushions.addAll(cushions);
-    Rooms rooms = new Rooms(lattice, others, withCushions, cushions, rests, hip, foot, y);
-    return new Access(rooms.side(true), rooms.side(false));
+    Rooms rooms =
+        new Rooms(
+            lattice,
+            others,
+            withCushions,
+            cushions,
+            rests,
+            hip,
+            foot,
+            y,
+            lattice.clearMm(lattice.filled(others, TRUNK)));
+    Side left = rooms.side(true);
+    return new Access(left, isEven(withCushions, rests) ? left : rooms.side(false));
+  }
+
+  /** Whether both sides are alike for sure: each body is even, or the next is its image. */
+  private static boolean isEven(List<Prism> bodies, List<Prism> rests) {
+    List<Prism> all = new ArrayList<>(bodies);
+    all.addAll(rests);
+    Prism waits = null;
+    for (Prism body : all) {
+      if (waits != null) {
+        if (body.outline() != waits.outline()
+            || !body.across().equals(waits.across().mirrored())) {
+          return false;
+        }
+        waits = null;
+      } else if (body.across().from() != -body.across().to()) {
+        waits = body;
+      }
+    }
+    return waits == null;
   }
 
   /** What stands about a seat. */
@@ -147,13 +188,13 @@ public final class Access {
       List<Prism> rests,
       PointMm hip,
       PointMm foot,
-      double y) {
+      double y,
+      int[] trunkMm) {
 
     Side side(boolean left) {
       Interval near = new Interval(Math.max(0, y - FOOT_HALF_MM), y + FOOT_HALF_MM);
       Interval far = near.mirrored();
-      Interval trunk = new Interval(-TRUNK_HALF_MM, TRUNK_HALF_MM);
-      Ways leg = leg(left, near);
+            Ways leg = leg(left, near);
       Ways over = leg(left, far);
       int radius = (int) Math.round(LEG_MM / 2);
       int at = lattice.cell(foot);
@@ -161,9 +202,9 @@ public final class Access {
       Ways body =
           Ways.of(
               lattice,
-              lattice.clearMm(lattice.filled(others, trunk)),
-              lattice.clearMm(lattice.filled(others, out(left, trunk.from()))),
-              lattice.filled(cushions, trunk));
+              trunkMm,
+              lattice.clearMm(lattice.filled(others, out(left, TRUNK.from()))),
+              lattice.filled(cushions, TRUNK));
       return new Side(leg, over, body, sill);
     }
 
@@ -183,33 +224,11 @@ public final class Access {
       boolean[] outside = lattice.filled(withCushions, out(left, band.from()));
       boolean[] rest = lattice.filled(rests, own);
       int[] leaves = lattice.clearMm(outside);
-      boolean[] beneath = beneath(outside);
+      boolean[] seen = lattice.seen(outside, hip);
       for (int i = 0; i < leaves.length; i++) {
-        leaves[i] = beneath[i] ? 0 : leaves[i];
+        leaves[i] = seen[i] ? leaves[i] : 0;
       }
-      boolean[] walls = beneath(rest);
-      return Ways.of(lattice, lattice.clearMm(within), leaves, walls);
-    }
-
-    /**
-     * Cells that are filled, or have a filled one between them and the line from hip to foot: a leg
-     * would go under the machine there.
-     */
-    private boolean[] beneath(boolean[] filled) {
-      boolean[] beneath = filled.clone();
-      int columns = lattice.columns();
-      double run = foot.x() - hip.x();
-      for (int c = 0; c < columns; c++) {
-        double x = lattice.middle(c).x();
-        double share = run == 0 ? 0 : Math.max(0, Math.min(1, (x - hip.x()) / run));
-        boolean under = false;
-        int top = lattice.cell(new PointMm(x, hip.z() + share * (foot.z() - hip.z())));
-        for (int i = top; i >= 0; i -= columns) {
-          under = under || filled[i];
-          beneath[i] = under;
-        }
-      }
-      return beneath;
+      return Ways.of(lattice, lattice.clearMm(within), leaves, rest);
     }
   }
 
@@ -217,22 +236,36 @@ public final class Access {
     return atLeft ? left : right;
   }
 
-  /** Returns the widest that a leg may be for its foot to get out at a side, mm. */
-  public double legMm(boolean atLeft, PointMm foot) {
-    Ways ways = at(atLeft).near;
-    return 2.0 * ways.widestMm()[ways.lattice().cell(foot)];
+  /**
+   * Returns the widest that a leg may be for its foot to get out at a side, mm.
+   *
+   * @param foot where some of it is
+   */
+  public double legMm(boolean atLeft, PointMm... foot) {
+    return widestMm(at(atLeft).near, foot);
   }
 
   /** Returns the same for the other foot, which leaves over the machine. */
-  public double farLegMm(boolean atLeft, PointMm foot) {
-    Ways ways = at(atLeft).over;
-    return 2.0 * ways.widestMm()[ways.lattice().cell(foot)];
+  public double farLegMm(boolean atLeft, PointMm... foot) {
+    return widestMm(at(atLeft).over, foot);
   }
 
-  /** Returns the deepest that a trunk may be to get out at a side, mm. */
-  public double trunkMm(boolean atLeft, PointMm chest) {
-    Ways ways = at(atLeft).trunk;
-    return 2.0 * ways.widestMm()[ways.lattice().cell(chest)];
+  /**
+   * Returns the deepest that a trunk may be to get out at a side, mm.
+   *
+   * @param trunk where some of it is
+   */
+  public double trunkMm(boolean atLeft, PointMm... trunk) {
+    return widestMm(at(atLeft).trunk, trunk);
+  }
+
+  /** What sits there has room there: only how it goes on from the freest of its places counts. */
+  private static double widestMm(Ways ways, PointMm... from) {
+    int most = 0;
+    for (PointMm p : from) {
+      most = Math.max(most, ways.widestMm()[ways.lattice().cell(p)]);
+    }
+    return 2.0 * most;
   }
 
   /** Returns how high both feet must be lifted to get in from a side, mm; NaN where none gets in. */

@@ -1,10 +1,8 @@
 package org.longlow.constraints.passage;
 
-import java.util.Arrays;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
+import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
@@ -21,17 +19,24 @@ import org.longlow.rider.geom.PointMm;
 record Lattice(double x0, double z0, int columns, int rows) {
 
   /** Breadth of a cell, mm. */
-  static final double CELL_MM = 20;
+  static final double CELL_MM = 25;
 
   /** Farther than this nothing is looked for, cells. */
-  private static final int FAR = 60;
+  private static final int FAR = 40;
 
+  /** Cells that outlines reach into, of all the plane, so that a window can be moved over them. */
+  private static final ByThing<Geometry, int[]> REACHED =
+      new ByThing<>(2048, outline -> new Raster(outline).cells());
+
+  /** Cells of all windows lie over each other. */
   static Lattice over(double x0, double x1, double z0, double z1) {
+    double x = Math.floor(x0 / CELL_MM) * CELL_MM;
+    double z = Math.floor(z0 / CELL_MM) * CELL_MM;
     return new Lattice(
-        x0,
-        z0,
-        Math.max(1, (int) Math.ceil((x1 - x0) / CELL_MM)),
-        Math.max(1, (int) Math.ceil((z1 - z0) / CELL_MM)));
+        x,
+        z,
+        Math.max(1, (int) Math.ceil((x1 - x) / CELL_MM)),
+        Math.max(1, (int) Math.ceil((z1 - z) / CELL_MM)));
   }
 
   int cells() {
@@ -68,75 +73,50 @@ record Lattice(double x0, double z0, int columns, int rows) {
   /** Returns the cells that bodies reach into within a band across the machine. */
   boolean[] filled(List<Prism> bodies, Interval band) {
     boolean[] filled = new boolean[cells()];
+    int firstColumn = (int) Math.round(x0 / CELL_MM);
+    int firstRow = (int) Math.round(z0 / CELL_MM);
     for (Prism body : bodies) {
       if (body.across().gap(band) < 0) {
-        fill(filled, body.outline());
+        int[] cells = REACHED.of(body.outline());
+        for (int k = 0; k < cells.length; k += 2) {
+          int c = cells[k] - firstColumn;
+          int r = cells[k + 1] - firstRow;
+          if (c >= 0 && c < columns && r >= 0 && r < rows) {
+            filled[r * columns + c] = true;
+          }
+        }
       }
     }
     return filled;
   }
 
-  private void fill(boolean[] filled, Geometry outline) {
-    for (int i = 0; i < outline.getNumGeometries(); i++) {
-      if (outline.getGeometryN(i) instanceof Polygon polygon && sees(polygon)) {
-        edge(filled, polygon.getExteriorRing().getCoordinates());
-        for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
-          edge(filled, polygon.getInteriorRingN(k).getCoordinates());
-        }
-        inside(filled, polygon);
-      }
+  /** Returns the cells that a point of the window sees past filled ones, on straight lines. */
+  boolean[] seen(boolean[] filled, PointMm from) {
+    boolean[] seen = new boolean[cells()];
+    int at = cell(from);
+    int column = at % columns;
+    int row = at / columns;
+    for (int c = 0; c < columns; c++) {
+      ray(filled, seen, column, row, c, 0);
+      ray(filled, seen, column, row, c, rows - 1);
     }
+    for (int r = 1; r + 1 < rows; r++) {
+      ray(filled, seen, column, row, 0, r);
+      ray(filled, seen, column, row, columns - 1, r);
+    }
+    return seen;
   }
 
-  /** Every cell that an edge goes through. */
-  private void edge(boolean[] filled, Coordinate[] ring) {
-    for (int i = 0; i + 1 < ring.length; i++) {
-      double dx = ring[i + 1].x - ring[i].x;
-      double dz = ring[i + 1].y - ring[i].y;
-      int steps = (int) Math.ceil(2 * Math.hypot(dx, dz) / CELL_MM) + 1;
-      for (int k = 0; k <= steps; k++) {
-        mark(filled, ring[i].x + dx * k / steps, ring[i].y + dz * k / steps);
+  private void ray(boolean[] filled, boolean[] seen, int column, int row, int toColumn, int toRow) {
+    int steps = Math.max(Math.abs(toColumn - column), Math.abs(toRow - row));
+    double dc = steps == 0 ? 0 : (double) (toColumn - column) / steps;
+    double dr = steps == 0 ? 0 : (double) (toRow - row) / steps;
+    for (int k = 0; k <= steps; k++) {
+      int i = (int) (row + dr * k + 0.5) * columns + (int) (column + dc * k + 0.5);
+      if (filled[i]) {
+        return;
       }
-    }
-  }
-
-  private void mark(boolean[] filled, double x, double z) {
-    int c = (int) Math.floor((x - x0) / CELL_MM);
-    int r = (int) Math.floor((z - z0) / CELL_MM);
-    if (c >= 0 && c < columns && r >= 0 && r < rows) {
-      filled[r * columns + c] = true;
-    }
-  }
-
-  /** Cells whose middle it holds, row by row between crossings. */
-  private void inside(boolean[] filled, Polygon polygon) {
-    var box = polygon.getEnvelopeInternal();
-    double[] crossings = new double[16];
-    for (int r = row(box.getMinY()); r <= row(box.getMaxY()); r++) {
-      double z = z0 + (r + 0.5) * CELL_MM;
-      int n = 0;
-      for (int k = -1; k < polygon.getNumInteriorRing(); k++) {
-        Coordinate[] ring =
-            (k < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(k)).getCoordinates();
-        for (int i = 0; i + 1 < ring.length; i++) {
-          if (ring[i].y > z != ring[i + 1].y > z) {
-            if (n == crossings.length) {
-              crossings = Arrays.copyOf(crossings, 2 * n);
-            }
-            crossings[n++] =
-                ring[i].x
-                    + (z - ring[i].y) * (ring[i + 1].x - ring[i].x) / (ring[i + 1].y - ring[i].y);
-          }
-        }
-      }
-      Arrays.sort(crossings, 0, n);
-      for (int i = 0; i + 1 < n; i += 2) {
-        int from = (int) Math.ceil((crossings[i] - x0) / CELL_MM - 0.5);
-        int to = (int) Math.floor((crossings[i + 1] - x0) / CELL_MM - 0.5);
-        for (int c = Math.max(0, from); c <= Math.min(columns - 1, to); c++) {
-          filled[r * columns + c] = true;
-        }
-      }
+      seen[i] = true;
     }
   }
 
@@ -148,7 +128,7 @@ record Lattice(double x0, double z0, int columns, int rows) {
   int[] clearMm(boolean[] filled) {
     int[] down = new int[cells()];
     for (int c = 0; c < columns; c++) {
-      int since = FAR;
+      int since = FAR; // cells
       for (int r = 0; r < rows; r++) {
         int i = r * columns + c;
         since = filled[i] ? 0 : Math.min(FAR, since + 1);

@@ -24,10 +24,8 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
-import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Body;
-import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.JointLimits;
 import org.longlow.rider.pose.Posture;
@@ -53,7 +51,7 @@ public final class AccessFindings {
       new FindingKind("get-out", FindingGroup.ACCESS, Rests.ON_DRAWING);
 
   /** Cells of the ways; nearer to a limit than this is not known. */
-  private static final double CARE_MM = 20;
+  private static final double CARE_MM = 25;
 
   /** Step-over that is easy, mm: common practice without a source. */
   private static final double EASY_STEP_MM = 250;
@@ -78,7 +76,7 @@ public final class AccessFindings {
   private static final double G = 9.80665;
 
   private static final Basis WAYS =
-      Basis.model("widest way of a disc through the elevation, cells of 20 mm, parts as drawn");
+      Basis.model("widest way of a disc through the elevation, cells of 25 mm, parts as drawn");
 
   private static final Basis BODY = Basis.published(Known.CHECKED, "measures of the survey");
 
@@ -95,24 +93,17 @@ public final class AccessFindings {
     this.places = places;
     shut = shapes;
     open = new LinkedHashMap<>(shapes);
-    layout.sections().values().forEach(section -> open.putAll(opened(section)));
-  }
-
-  /** The parts of a section where it is held open; none where it cannot open, which is said. */
-  private Map<String, PartShape> opened(Section section) {
-    try {
-      double to = section.opens().holds().map(places::value).orElse(1.0);
-      return Sections.shapes(section, Sections.motion(section, places), to, shut);
-    } catch (OutOfRange e) {
-      return Map.of();
-    }
+    layout.sections().values().forEach(section -> open.putAll(OpenedParts.of(section, places, shut)));
   }
 
   /** Returns all of it for somebody; nothing where they do not ride or do not sit. */
   public List<Finding> of(Sitting sitting, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
+    if (!sitting.occupant().rides() || sitting.posture().isEmpty()) {
+      return findings;
+    }
     Optional<Access> access = Access.of(sitting.parts(), places, open.values());
-    if (!sitting.occupant().rides() || sitting.posture().isEmpty() || access.isEmpty()) {
+    if (access.isEmpty()) {
       return findings;
     }
     Condition stance = Standing.under(sitting.occupant(), standings);
@@ -131,7 +122,7 @@ public final class AccessFindings {
 
   private Optional<Finding> jammed(
       Sitting sitting, Condition stance, String name, Section section) {
-    Map<String, PartShape> opened = opened(section);
+    Map<String, PartShape> opened = OpenedParts.of(section, places, shut);
     boolean concerns =
         opened.values().stream()
             .anyMatch(
@@ -164,17 +155,17 @@ public final class AccessFindings {
     return Math.max(calf, body.foot().ankle().z()) + body.gear().armourMm();
   }
 
-  /** The middle of the foot on its rest. */
-  private static PointMm foot(Posture posture) {
-    return posture.ankle().towards(posture.toe(), 0.5);
+  /** Places of the foot on its rest. */
+  private static PointMm[] foot(Posture posture) {
+    return new PointMm[] {posture.ankle().towards(posture.toe(), 0.5), posture.ankle()};
   }
 
-  private static double legsMm(Access access, boolean left, PointMm foot) {
+  private static double legsMm(Access access, boolean left, PointMm... foot) {
     return Math.min(access.legMm(left, foot), access.farLegMm(left, foot));
   }
 
   private Finding legs(Sitting sitting, Condition stance, Access access) {
-    PointMm foot = foot(sitting.posture().orElseThrow());
+    PointMm[] foot = foot(sitting.posture().orElseThrow());
     double atLeft = legsMm(access, true, foot);
     double atRight = legsMm(access, false, foot);
     boolean left = atLeft >= atRight;
@@ -205,7 +196,7 @@ public final class AccessFindings {
             figures,
             List.of(WAYS, BODY),
             text)
-        .at(foot);
+        .at(foot[0]);
   }
 
   private static Verdict verdict(Figures figures) {
@@ -344,8 +335,11 @@ public final class AccessFindings {
 
   // --- out
 
-  private static PointMm chest(Posture posture) {
-    return posture.hip().towards(posture.shoulder(), TRUNK_AT);
+  /** Places of the trunk as it sits. */
+  private static PointMm[] trunk(Posture posture) {
+    return new PointMm[] {
+      posture.hip().towards(posture.shoulder(), TRUNK_AT), posture.shoulder()
+    };
   }
 
   /** How deep a trunk and the helmet are, mm. */
@@ -357,20 +351,20 @@ public final class AccessFindings {
 
   private Finding out(Sitting sitting, Condition stance, Access access, Optional<String> jammed) {
     Posture posture = sitting.posture().orElseThrow();
-    PointMm chest = chest(posture);
-    double atLeft = access.trunkMm(true, chest);
-    double atRight = access.trunkMm(false, chest);
+    PointMm[] trunk = trunk(posture);
+    double atLeft = access.trunkMm(true, trunk);
+    double atRight = access.trunkMm(false, trunk);
     boolean left = atLeft >= atRight;
-    double trunk = Math.max(atLeft, atRight);
+    double most = Math.max(atLeft, atRight);
     double legs =
         Math.max(legsMm(access, true, foot(posture)), legsMm(access, false, foot(posture)));
     double needs = trunkMm(sitting.body());
     double needsLegs = legMm(sitting.body());
-    boolean byLegs = legs - needsLegs < trunk - needs;
+    boolean byLegs = legs - needsLegs < most - needs;
     Figures figures =
         byLegs
             ? Figures.atLeast(legs, needsLegs, FigureUnit.MM)
-            : Figures.atLeast(trunk, needs, FigureUnit.MM);
+            : Figures.atLeast(most, needs, FigureUnit.MM);
     Verdict verdict = verdict(figures);
     Words text =
         Words.of(
@@ -389,7 +383,7 @@ public final class AccessFindings {
                         ? ": nobody gets out. Let the section come off from inside without tools, or"
                             + " give another way."
                         : ": nobody gets out. Open a section there, or take bodies apart."
-                    : ", and the ways are known to 20 mm: try it.");
+                    : ", and the ways are known to 25 mm: try it.");
     List<String> path = new ArrayList<>(List.of("out"));
     jammed.ifPresent(path::add);
     return new Finding(
@@ -403,6 +397,6 @@ public final class AccessFindings {
             figures,
             List.of(WAYS, BODY),
             text)
-        .at(byLegs ? foot(posture) : chest);
+        .at(byLegs ? foot(posture)[0] : trunk[0]);
   }
 }

@@ -8,7 +8,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.Sitting;
-import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
@@ -31,9 +30,6 @@ import org.longlow.rider.pose.JointLimits;
 record GroundLeg(
     double flatMm, double ballMm, double slopeMm, PointMm foot, double outMm, String past) {
 
-  /** Of a leg's length: straighter than this it holds nothing; judgement. */
-  static final double STRAIGHT = 0.95;
-
   /** Half the length of what a foot needs along the machine, mm. */
   private static final double ROOM_MM = 60;
 
@@ -45,18 +41,22 @@ record GroundLeg(
 
   private static final double BEHIND_MM = 60;
 
-  /** A body beside the leg: its outline and how far out it reaches at this side. */
-  private record Beside(String part, Coordinate[] edge, double outMm, boolean seat) {}
+  /** A body beside the legs: its outline and how far out it reaches at each side. */
+  private record Beside(
+      String part, Coordinate[] edge, double leftMm, double rightMm, boolean seat) {}
+
+  /** A leg on each side. */
+  record Pair(GroundLeg left, GroundLeg right) {}
 
   /** A corner of the string, mm: out and up from the road. */
   private record Corner(double y, double z, String part) {}
 
   /**
-   * Returns the leg at a side.
+   * Returns both legs.
    *
-   * @param slopeRad how much the road falls away to that side
+   * @param slopeRad how much the road falls away to the side of each
    */
-  static GroundLeg of(Sitting sitting, Standing standing, boolean left, double slopeRad) {
+  static Pair of(Sitting sitting, Standing standing, double slopeRad) {
     PointMm hip = sitting.posture().orElseThrow().hip();
     double round = sitting.body().measures().get("calfcircumference") / (2 * Math.PI);
     Envelope window =
@@ -65,48 +65,59 @@ record GroundLeg(
             hip.x() + AHEAD_MM[AHEAD_MM.length - 1] + ROOM_MM,
             hip.z() - 2000,
             hip.z() + 200);
-    List<Beside> beside = beside(sitting, standing, left, window);
-    GroundLeg best = null;
+    List<Beside> beside =
+        beside(sitting, standing, window, sitting.body().hipHalfMm() - round);
+    GroundLeg left = null;
+    GroundLeg right = null;
     for (double ahead : AHEAD_MM) {
-      GroundLeg leg = at(sitting, standing, beside, ahead, round, slopeRad);
-      if (best == null || leg.flatMm < best.flatMm) {
-        best = leg;
+      double[][] heights = new double[beside.size()][];
+      for (int i = 0; i < heights.length; i++) {
+        heights[i] = heights(beside.get(i).edge, hip, ahead, standing);
       }
+      GroundLeg atLeft = at(sitting, standing, beside, heights, true, ahead, round, slopeRad);
+      GroundLeg atRight = at(sitting, standing, beside, heights, false, ahead, round, slopeRad);
+      left = left == null || atLeft.flatMm < left.flatMm ? atLeft : left;
+      right = right == null || atRight.flatMm < right.flatMm ? atRight : right;
     }
-    return best;
+    return new Pair(left, right);
   }
 
   private static List<Beside> beside(
-      Sitting sitting, Standing standing, boolean left, Envelope window) {
+      Sitting sitting, Standing standing, Envelope window, double inMm) {
     List<Beside> beside = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
+      boolean seat = sitting.parts().pan().equals(shape.part());
       if (shape.part() instanceof StandPart
+          || !seat && sitting.parts().parts().contains(shape.part())
           || !shape.outline().getEnvelopeInternal().intersects(window)) {
         continue;
       }
-      boolean seat = sitting.parts().pan().equals(shape.part());
-      boolean other = !seat && sitting.parts().parts().contains(shape.part());
       for (Prism prism : shape.prisms()) {
-        Interval across = left ? prism.across() : prism.across().mirrored();
-        if (!other && across.to() > 0 && prism.outline().getEnvelopeInternal().intersects(window)) {
-          addAll(beside, shape.part().name(), prism.outline(), across.to(), seat);
+        double left = prism.across().to();
+        double right = -prism.across().from();
+        Geometry outline = prism.outline();
+        if (Math.max(left, right) > inMm && outline.getEnvelopeInternal().intersects(window)) {
+          for (int i = 0; i < outline.getNumGeometries(); i++) {
+            beside.add(
+                new Beside(
+                    shape.part().name(),
+                    outline.getGeometryN(i).getCoordinates(),
+                    left,
+                    right,
+                    seat));
+          }
         }
       }
     }
     return beside;
   }
 
-  private static void addAll(
-      List<Beside> into, String part, Geometry outline, double outMm, boolean seat) {
-    for (int i = 0; i < outline.getNumGeometries(); i++) {
-      into.add(new Beside(part, outline.getGeometryN(i).getCoordinates(), outMm, seat));
-    }
-  }
-
   private static GroundLeg at(
       Sitting sitting,
       Standing standing,
       List<Beside> beside,
+      double[][] allHeights,
+      boolean left,
       double aheadMm,
       double round,
       double slopeRad) {
@@ -117,21 +128,23 @@ record GroundLeg(
     List<Corner> corners = new ArrayList<>();
     double out = body.hipHalfMm();
     String past = "";
-    for (Beside b : beside) {
-      double[] heights = heights(b.edge, hip, aheadMm, standing);
+    for (int i = 0; i < allHeights.length; i++) {
+      Beside b = beside.get(i);
+      double[] heights = allHeights[i];
+      double outMm = left ? b.leftMm : b.rightMm;
       if (heights[1] < LOW_MM || heights[0] >= up) {
         continue; // stood over, or the leg goes under it
       }
       // the pan gives way under the thigh
       double top = b.seat ? Math.min(heights[1], up - round) : heights[1];
-      corners.add(new Corner(b.outMm + round, top + round, b.part));
-      if (b.outMm + half > out) {
-        out = b.outMm + half;
+      corners.add(new Corner(outMm + round, top + round, b.part));
+      if (outMm + half > out) {
+        out = outMm + half;
         past = b.part;
       }
     }
     Body.Foot foot = body.foot();
-    double leg = STRAIGHT * (body.thighMm() + body.shankMm());
+    double leg = body.thighMm() + body.shankMm();
     double point = JointLimits.ANKLE_HIGH - Math.PI / 2;
     double raised =
         foot.ankle().z() * Math.cos(point)

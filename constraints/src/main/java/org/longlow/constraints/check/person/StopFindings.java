@@ -62,8 +62,9 @@ public final class StopFindings {
   private static void both(
       List<Finding> findings, Layout layout, Sitting sitting, Standing standing) {
     double slope = standing.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE));
-    GroundLeg left = GroundLeg.of(sitting, standing, true, slope);
-    GroundLeg right = GroundLeg.of(sitting, standing, false, slope);
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing, slope);
+    GroundLeg left = legs.left();
+    GroundLeg right = legs.right();
     findings.add(down(layout, sitting, standing, left, right, slope));
     if (standing.load() != null && slope > 0) {
       findings.add(held(layout, sitting, standing, left, right, slope));
@@ -103,7 +104,7 @@ public final class StopFindings {
             worse.past().isEmpty() ? "" : " past " + worse.past(),
             ", ",
             Say.mm(worse.outMm()),
-            " out and nearly straight");
+            " out");
     Words slope =
         verdict != Verdict.PASS || slips
             ? slips && worse.ballMm() <= 0
@@ -134,7 +135,6 @@ public final class StopFindings {
             List.of(
                 Basis.model("a string from the hip past bodies to the ankle"),
                 Basis.published(Known.CHECKED, "body links of the survey"),
-                Basis.judgement("a leg straighter than 95 % of its length holds nothing"),
                 Sources.of(layout, Demands.Key.FOOT_DOWN),
                 Sources.of(layout, Demands.Key.CROSS_SLOPE)),
             Words.of(sitting.person() + " ", how, past, cure, slope))
