@@ -39,6 +39,7 @@ class ArchitectureTest {
           "shape",
           "gap",
           "seat",
+          "passage",
           "stand",
           "lock",
           "figure",

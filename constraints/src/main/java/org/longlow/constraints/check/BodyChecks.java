@@ -148,6 +148,7 @@ public final class BodyChecks {
     }
     List<Finding> findings = new ArrayList<>(Checks.ofPerson(layout, sitting, standings, places));
     findings.addAll(HandFindings.of(wheels, List.of(sitting), standings));
+    findings.addAll(Checks.controlAndWays(layout, shapes, List.of(sitting), wheels, standings));
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));

@@ -23,15 +23,20 @@ import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.person.AccessFindings;
 import org.longlow.constraints.check.person.BodyCare;
 import org.longlow.constraints.check.person.BraceFindings;
 import org.longlow.constraints.check.person.ContactFindings;
+import org.longlow.constraints.check.person.ControlFindings;
 import org.longlow.constraints.check.person.CrewFindings;
 import org.longlow.constraints.check.person.EffortFindings;
+import org.longlow.constraints.check.person.FootrestFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.PedalFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.person.StopFindings;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.ride.DriveFindings;
@@ -154,6 +159,7 @@ public final class Checks {
     findings.addAll(LineFindings.of(layout, wheels, placed.places(), standings));
     findings.addAll(lock.join());
     findings.addAll(HandFindings.of(wheels, sittings, standings));
+    findings.addAll(controlAndWays(layout, shapes, sittings, wheels, standings));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(TyreFindings.sizes(placed));
@@ -241,6 +247,28 @@ public final class Checks {
     findings.addAll(EffortFindings.of(layout, sitting, standings, places));
     findings.addAll(ContactFindings.of(sitting, stance, places));
     findings.addAll(SightFindings.of(layout, sitting, standings));
+    return findings;
+  }
+
+  /** Returns what riders reach and work, whether they stand at a stop, and get in and out. */
+  static List<Finding> controlAndWays(
+      Layout layout,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      Wheels wheels,
+      List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    ControlFindings controls = new ControlFindings(wheels, shapes);
+    PedalFindings pedals = new PedalFindings(layout, wheels.drawn(), shapes);
+    AccessFindings ways = new AccessFindings(layout, wheels.drawn(), shapes);
+    for (Sitting sitting : sittings) {
+      Condition stance = Standing.under(sitting.occupant(), standings);
+      findings.addAll(controls.of(sitting, stance));
+      findings.addAll(pedals.of(sitting, stance));
+      FootrestFindings.of(sitting, stance, wheels.drawn()).ifPresent(findings::add);
+      findings.addAll(StopFindings.of(layout, sitting, standings));
+      findings.addAll(ways.of(sitting, standings));
+    }
     return findings;
   }
 

@@ -69,7 +69,9 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<SolidPart>part(
-              type == SolidPart.Kind.RADIATOR ? "radiator" : "solid",
+              type == SolidPart.Kind.RADIATOR || type == SolidPart.Kind.LEVER
+                  ? Names.word(type)
+                  : "solid",
               "A body filled to its outline.",
               s -> solid(type, s)));
     }
@@ -91,8 +93,13 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<RestPart>part(
-              board ? "footboard" : "rest",
-              (board ? "A footboard" : "What a hand or foot rests on") + ON_EACH_SIDE,
+              board ? "footboard" : type == RestPart.Kind.HANDHOLD ? "handhold" : "rest",
+              (board
+                      ? "A footboard"
+                      : type == RestPart.Kind.HANDHOLD
+                          ? "What a hand holds or pushes on to get in and out"
+                          : "What a hand or foot rests on")
+                  + ON_EACH_SIDE,
               s -> rest(type, s)));
     }
     all.put("lamp", part("lamp", "A lamp, reflector or number plate.", PartKinds::lamp));
@@ -153,7 +160,14 @@ final class PartKinds {
                 Duct.NONE,
                 SolidPart::duct,
                 "How air is led to it and away; absent where it stands in the wind.")
-            : Duct.NONE);
+            : Duct.NONE,
+        type == SolidPart.Kind.LEVER
+            ? s.may(
+                "worked",
+                new Type.Nested<>(ControlKinds.CONTROL),
+                SolidPart::worked,
+                "By what of the rider it is worked, and where.")
+            : Optional.empty());
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
@@ -241,7 +255,7 @@ final class PartKinds {
             "diameter",
             PartSizes.SIZE,
             RestPart::diameter,
-            "Diameter of a grip or peg, thickness of a footboard."),
+            "Diameter of a grip, peg or handhold, thickness of a footboard."),
         s.need(
             "y",
             LENGTH.notNegative(),
@@ -251,7 +265,10 @@ final class PartKinds {
         s.flag(
             "folds",
             RestPart::folds,
-            "True if it folds up when it touches the road, so that it only warns."));
+            "True if it folds up when it touches the road, so that it only warns."),
+        board
+            && s.flag(
+                "heelStop", RestPart::heelStop, "True if an edge keeps the heel from sliding."));
   }
 
   private static LampPart lamp(Source<LampPart> s) {

@@ -35,6 +35,14 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
         "30 deg",
         90,
         "steering turned to each side with both hands on and nothing in its way"),
+    LEVER_SPAN(
+        "leverSpan",
+        "0.45",
+        1,
+        "from the back of a grip to the front of its lever, in lengths of the hand, at most"),
+    THUMB_REACH("thumbReach", "60 mm", "from the inner end of a grip to its switch, at most"),
+    /** 7 in a hundred: common camber with a margin for parking places; a judgement. */
+    CROSS_SLOPE("crossSlope", "4 deg", 30, "that a road falls to a side where the machine stops"),
     RAMP("ramp", "8 deg", 90, "the steepest ramp or crest to roll over, laden or pushed, at least"),
     KERB(
         "kerb", "50 mm", "the highest kerb or sill to roll over square, laden or pushed, at least"),

@@ -10,15 +10,16 @@ import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.words.Names;
 
 /**
- * A grip, peg or footboard.
+ * A grip, peg, footboard or handhold.
  *
  * @param seat whose it is
  * @param at its centre; the rear end of a footboard
  * @param to the front end of a footboard; absent otherwise
- * @param diameter of a grip or peg, thickness of a board
+ * @param diameter of a grip, peg or handhold, thickness of a board
  * @param y distance of its middle from the middle plane; there is one on each side
  * @param length sideways
  * @param folds true if it folds up when it touches the road
+ * @param heelStop true if an edge of a footboard holds the heel
  */
 public record RestPart(
     PartBase base,
@@ -29,14 +30,31 @@ public record RestPart(
     Formula diameter,
     Formula y,
     Formula length,
-    boolean folds)
+    boolean folds,
+    boolean heelStop)
     implements Part.Seated {
 
-  /** What a hand or foot rests on. */
+  /** A rest that holds no heel. */
+  public RestPart(
+      PartBase base,
+      Kind type,
+      String seat,
+      String at,
+      Optional<String> to,
+      Formula diameter,
+      Formula y,
+      Formula length,
+      boolean folds) {
+    this(base, type, seat, at, to, diameter, y, length, folds, false);
+  }
+
+  /** What a hand or foot rests on or takes hold of. */
   public enum Kind {
     GRIP(Limb.HAND, false),
     PEG(Limb.FOOT, false),
-    FOOTBOARD(Limb.FOOT, true);
+    FOOTBOARD(Limb.FOOT, true),
+    /** Is held, or pushed on, to get in and out. */
+    HANDHOLD(Limb.NONE, false);
 
     private final Limb limb;
     private final boolean board;
@@ -57,10 +75,11 @@ public record RestPart(
     }
   }
 
-  /** The end of a limb. */
+  /** The end of a limb that rests on it while the machine is ridden. */
   public enum Limb {
     HAND,
-    FOOT
+    FOOT,
+    NONE
   }
 
   @Override

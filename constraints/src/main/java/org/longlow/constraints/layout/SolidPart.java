@@ -1,6 +1,7 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.layout.Traits.Joint;
@@ -14,6 +15,7 @@ import org.longlow.constraints.words.Names;
  * @param bodies what it has besides the body of its outline
  * @param formers asked for as templates
  * @param duct how air is led to a radiator and away
+ * @param worked by what of the rider a lever is worked, if it is said
  */
 public record SolidPart(
     PartBase base,
@@ -23,14 +25,15 @@ public record SolidPart(
     Breadth breadth,
     List<FurtherBody> bodies,
     Formers formers,
-    Duct duct)
+    Duct duct,
+    Optional<Control> worked)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
   }
 
-  /** A part without formers or duct. */
+  /** A part without formers, duct or anybody who works it. */
   public SolidPart(
       PartBase base,
       Kind type,
@@ -38,7 +41,7 @@ public record SolidPart(
       Outline outline,
       Breadth breadth,
       List<FurtherBody> bodies) {
-    this(base, type, frame, outline, breadth, bodies, Formers.NONE, Duct.NONE);
+    this(base, type, frame, outline, breadth, bodies, Formers.NONE, Duct.NONE, Optional.empty());
   }
 
   /** A part of one body that is as broad everywhere. */

@@ -134,7 +134,8 @@ public final class Made {
         breadth,
         List.of(bodies),
         formers,
-        Duct.NONE);
+        Duct.NONE,
+        Optional.empty());
   }
 
   /** A sheet as {@link #shell} with formers. */

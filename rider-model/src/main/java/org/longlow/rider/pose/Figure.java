@@ -293,10 +293,10 @@ public final class Figure {
     PointMm off = along.left().times(1 / Math.max(along.length(), 0.1));
     double heelRound = 0.18 * foot.ankle().z();
     double ballRound = 0.5 * (body.gear().ballMm() + 62);
-    double toeRound = 0.55 * ballRound;
+    double toeRound = 0.5 * toeHeightMm(body);
     PointMm heelAt = p.heel().plus(along.times(heelRound - foot.backMm()));
     PointMm toeAt = p.heel().plus(along.times(foot.frontMm() - toeRound));
-    double half = 0.5 * measure("footbreadthhorizontal") + bootWall();
+    double half = 0.5 * footBreadthMm(body);
     double a = p.across().ankleMm();
     double b = p.across().ballMm();
     return hull(
@@ -307,6 +307,17 @@ public final class Figure {
         circle(p.ball().plus(off.times(ballRound)), ballRound),
         circle(toeAt.plus(off.times(toeRound)), toeRound),
         circle(p.ankle(), ankleRadius()));
+  }
+
+  /** Returns how high the toes are in their boot, mm; judgement. */
+  public static double toeHeightMm(Body body) {
+    return 0.55 * (body.gear().ballMm() + 62);
+  }
+
+  /** Returns how broad a foot is in its boot, mm. */
+  public static double footBreadthMm(Body body) {
+    return body.measures().get("footbreadthhorizontal")
+        + (body.gear().bootLengthMm() > 0 ? 2 * BOOT_WALL_MM : 0);
   }
 
   private double forearmRadius() {

@@ -54,7 +54,8 @@ final class LegSolver {
     return LimbPlane.between(hip, body.hipHalfMm(), target, width.footHalfMm(), FORWARD);
   }
 
-  private static Leg flat(Body body, PointMm hip, PointMm heel, double sole, RiderWidth width) {
+  /** A leg whose sole lies at a slope with its heel at a place. */
+  static Leg flat(Body body, PointMm hip, PointMm heel, double sole, RiderWidth width) {
     PointMm ankleTarget = heel.plus(body.foot().ankle().turned(sole));
     LimbPlane line = plane(body, hip, ankleTarget, width);
     TwoLink chain = TwoLink.in(line, body.thighMm(), body.shankMm(), 1);

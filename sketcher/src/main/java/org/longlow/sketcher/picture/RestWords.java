@@ -28,6 +28,7 @@ final class RestWords {
           case GRIP -> "grips";
           case PEG -> "pegs";
           case FOOTBOARD -> "boards";
+          case HANDHOLD -> "handholds";
         };
     return seats ? rest.seat() + " " + what : what;
   }

@@ -28,6 +28,11 @@ public enum FindingGroup {
       "sight and foot",
       "Sight and foot are straight lines from a model of the body: try both on the real machine, on"
           + " a slope too, with somebody holding it. A foot that just reaches slips."),
+  ACCESS(
+      "getting in and out",
+      "Ways in and out are those of single limbs through the drawing, good to 25 mm, and how high is"
+          + " easy is common practice: try them on the real machine on its stand, in boots and"
+          + " helmet, with somebody holding it, and try to get out with each section jammed shut."),
   GAPS(
       "gaps",
       "Gaps are those of the drawing: tubes are bent by hand and tyres grow. Measure them before"

@@ -1,0 +1,402 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.passage.Access;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.JointLimits;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.words.Words;
+
+/** Whether whoever rides gets in and out: legs, trunk, rising, with each section jammed shut. */
+public final class AccessFindings {
+
+  /** The narrowest place on the way of the legs. */
+  public static final FindingKind LEGS =
+      new FindingKind("legs-in", FindingGroup.ACCESS, Rests.ON_DRAWING);
+
+  /** How high feet are lifted over what stands beside and under the legs. */
+  public static final FindingKind STEP =
+      new FindingKind("step-over", FindingGroup.ACCESS, Rests.ON_DRAWING);
+
+  /** Sitting down and rising. */
+  public static final FindingKind RISE =
+      new FindingKind("rise", FindingGroup.ACCESS, Rests.ON_MASSES);
+
+  /** The narrowest place on the way out of the trunk. */
+  public static final FindingKind GET_OUT =
+      new FindingKind("get-out", FindingGroup.ACCESS, Rests.ON_DRAWING);
+
+  /** Cells of the ways; nearer to a limit than this is not known. */
+  private static final double CARE_MM = 25;
+
+  /** Step-over that is easy, mm: common practice without a source. */
+  private static final double EASY_STEP_MM = 250;
+
+  /** Up to here one handhold does, mm; likewise. */
+  private static final double HELD_STEP_MM = 450;
+
+  /** Height of a seat that is easy to rise from, mm; likewise. */
+  private static final double EASY_SEAT_MM = 430;
+
+  /** Lower than this two handholds are needed, mm; likewise. */
+  private static final double LOW_SEAT_MM = 300;
+
+  /** What weak people push with their hands as they rise, of their weight; from memory. */
+  private static final double PUSH_LEAST = 0.2;
+
+  private static final double PUSH_MOST = 0.4;
+
+  /** Where the middle of a trunk is, of the way from hip to shoulder; judgement. */
+  private static final double TRUNK_AT = 0.45;
+
+  private static final double G = 9.80665;
+
+  private static final Basis WAYS =
+      Basis.model("widest way of a disc through the elevation, cells of 25 mm, parts as drawn");
+
+  private static final Basis BODY = Basis.published(Known.CHECKED, "measures of the survey");
+
+  private final Layout layout;
+  private final Places places;
+  private final Map<String, PartShape> open;
+  private final Map<String, PartShape> shut;
+
+  /**
+   * @param shapes every part as drawn, sections shut
+   */
+  public AccessFindings(Layout layout, Places places, Map<String, PartShape> shapes) {
+    this.layout = layout;
+    this.places = places;
+    shut = shapes;
+    open = new LinkedHashMap<>(shapes);
+    layout.sections().values().forEach(section -> open.putAll(OpenedParts.of(section, places, shut)));
+  }
+
+  /** Returns all of it for somebody; nothing where they do not ride or do not sit. */
+  public List<Finding> of(Sitting sitting, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    if (!sitting.occupant().rides() || sitting.posture().isEmpty()) {
+      return findings;
+    }
+    Optional<Access> access = Access.of(sitting.parts(), places, open.values());
+    if (access.isEmpty()) {
+      return findings;
+    }
+    Condition stance = Standing.under(sitting.occupant(), standings);
+    findings.add(legs(sitting, stance, access.get()));
+    findings.add(step(sitting, stance, access.get()));
+    standings.stream()
+        .filter(s -> s.condition().ladenBy(sitting.occupant()))
+        .findFirst()
+        .ifPresent(s -> findings.add(rise(sitting, s)));
+    findings.add(out(sitting, stance, access.get(), Optional.empty()));
+    layout
+        .sections()
+        .forEach((name, section) -> jammed(sitting, stance, name, section).ifPresent(findings::add));
+    return findings;
+  }
+
+  private Optional<Finding> jammed(
+      Sitting sitting, Condition stance, String name, Section section) {
+    Map<String, PartShape> opened = OpenedParts.of(section, places, shut);
+    boolean concerns =
+        opened.values().stream()
+            .anyMatch(
+                shape ->
+                    Access.concerns(sitting.parts(), places, shape)
+                        || Access.concerns(
+                            sitting.parts(), places, shut.get(shape.part().name())));
+    if (!concerns) {
+      return Optional.empty();
+    }
+    Map<String, PartShape> all = new LinkedHashMap<>(open);
+    opened.keySet().forEach(part -> all.put(part, shut.get(part)));
+    return Access.of(sitting.parts(), places, all.values())
+        .map(access -> out(sitting, stance, access, Optional.of(name)));
+  }
+
+  private static About about(Sitting sitting, String words, String... path) {
+    return About.person(sitting.occupant(), words, path);
+  }
+
+  private static String side(boolean left) {
+    return left ? "left" : "right";
+  }
+
+  // --- legs
+
+  /** What a boot and the leg behind it need, mm. */
+  private static double legMm(Body body) {
+    double calf = body.measures().get("calfcircumference") / Math.PI;
+    return Math.max(calf, body.foot().ankle().z()) + body.gear().armourMm();
+  }
+
+  /** Places of the foot on its rest. */
+  private static PointMm[] foot(Posture posture) {
+    return new PointMm[] {posture.ankle().towards(posture.toe(), 0.5), posture.ankle()};
+  }
+
+  private static double legsMm(Access access, boolean left, PointMm... foot) {
+    return Math.min(access.legMm(left, foot), access.farLegMm(left, foot));
+  }
+
+  private Finding legs(Sitting sitting, Condition stance, Access access) {
+    PointMm[] foot = foot(sitting.posture().orElseThrow());
+    double atLeft = legsMm(access, true, foot);
+    double atRight = legsMm(access, false, foot);
+    boolean left = atLeft >= atRight;
+    double room = Math.max(atLeft, atRight);
+    double needs = legMm(sitting.body());
+    Figures figures = Figures.atLeast(room, needs, FigureUnit.MM);
+    Verdict verdict = verdict(figures);
+    boolean near = (left ? access.legMm(true, foot) : access.legMm(false, foot)) <= room;
+    Words text =
+        Words.of(
+            "Getting in from the " + side(left) + ", the narrowest place on the way of the "
+                + (near ? "" : "farther ")
+                + "leg of " + sitting.person() + " to its foot rest is ",
+            Say.mm(room),
+            "; boot and shin need ",
+            Say.mm(needs),
+            verdict == Verdict.PASS
+                ? "."
+                : Words.of(
+                    ". Give the leg ",
+                    Words.atLeast(Math.max(CARE_MM - figures.margin(), 0)),
+                    " more room between what is over and under it, or open a section there."));
+    return new Finding(
+            LEGS,
+            about(sitting, "legs in", "legs"),
+            Optional.of(stance),
+            verdict,
+            figures,
+            List.of(WAYS, BODY),
+            text)
+        .at(foot[0]);
+  }
+
+  private static Verdict verdict(Figures figures) {
+    return figures.margin() < 0
+        ? Verdict.FAIL
+        : figures.margin() < CARE_MM ? Verdict.CAUTION : Verdict.PASS;
+  }
+
+  // --- stepping over
+
+  private Finding step(Sitting sitting, Condition stance, Access access) {
+    double atLeft = access.sillMm(true);
+    double atRight = access.sillMm(false);
+    Basis bands =
+        Basis.practice("up to 250 mm easy, to 450 mm with a handhold: common practice, no source");
+    About about = about(sitting, "step over", "step");
+    if (Double.isNaN(atLeft) && Double.isNaN(atRight)) {
+      return new Finding(
+          STEP,
+          about,
+          Optional.of(stance),
+          Verdict.CAUTION,
+          Figures.NONE,
+          List.of(WAYS, bands),
+          Words.of(
+              "How high " + sitting.person() + " must step to get in is not known: no way for a leg of ",
+              Say.mm(Access.LEG_MM),
+              " leads from either side to the foot rests. Open a section there."));
+    }
+    boolean left = Double.isNaN(atRight) || atLeft <= atRight;
+    double sill = left ? atLeft : atRight;
+    double inside =
+        sitting.body().measures().get("crotchheight") + sitting.body().gear().heelMm();
+    boolean easy = sill <= EASY_STEP_MM;
+    boolean held = handholds(sitting).size() > 0;
+    Figures figures = Figures.atMost(sill, easy ? EASY_STEP_MM : inside, FigureUnit.MM);
+    Verdict verdict =
+        easy || sill <= HELD_STEP_MM && held
+            ? Verdict.PASS
+            : sill > inside ? Verdict.FAIL : Verdict.CAUTION;
+    Words text =
+        Words.of(
+            sitting.person() + " steps over ",
+            Say.mm(sill),
+            " to get in from the " + side(left),
+            other(left ? atRight : atLeft, !left),
+            "; up to ",
+            Say.mm(EASY_STEP_MM),
+            " is easy, to ",
+            Say.mm(HELD_STEP_MM),
+            " with a handhold, and the inside of their leg is ",
+            Say.mm(inside),
+            " long",
+            verdict == Verdict.PASS
+                ? "."
+                : verdict == Verdict.FAIL
+                    ? ": make it lower there, or let a section open."
+                    : sill > HELD_STEP_MM
+                        ? ": swing the leg over with a hand on something firm, or make it lower there."
+                        : ": give the machine a handhold there, or make it lower.");
+    return new Finding(
+        STEP, about, Optional.of(stance), verdict, figures, List.of(WAYS, bands, BODY), text);
+  }
+
+  private static Words other(double sill, boolean left) {
+    return Double.isNaN(sill)
+        ? Words.of(", and not at all from the " + side(left))
+        : Words.of(" (", Say.mm(sill), " from the " + side(left) + ")");
+  }
+
+  // --- sitting down and rising
+
+  private List<RestPart> handholds(Sitting sitting) {
+    return layout
+        .parts(RestPart.class)
+        .filter(r -> r.type() == RestPart.Kind.HANDHOLD && r.seat().equals(sitting.seat()))
+        .toList();
+  }
+
+  private Finding rise(Sitting sitting, Standing standing) {
+    Body body = sitting.body();
+    PointMm hip = sitting.posture().orElseThrow().hip();
+    double hipUp = standing.ground().heightMm(hip);
+    double seat = hipUp - body.hipAboveSeatMm();
+    Rising rising = Rising.of(body, hipUp);
+    int holds = 2 * handholds(sitting).size(); // one on each side
+    boolean low = seat < LOW_SEAT_MM;
+    boolean easy = seat >= EASY_SEAT_MM;
+    boolean knees = rising.kneeRad() >= JointLimits.KNEE_LOW;
+    Figures figures = Figures.atLeast(seat, low ? LOW_SEAT_MM : EASY_SEAT_MM, FigureUnit.MM);
+    Verdict verdict =
+        !knees || rising.share() > 1
+            ? Verdict.FAIL
+            : easy || holds >= (low ? 2 : 1) ? Verdict.PASS : Verdict.CAUTION;
+    double weight = body.massKg() * G;
+    Words text =
+        Words.of(
+            sitting.person() + " rises from ",
+            Say.mm(seat),
+            " over the road with the knees at ",
+            Say.deg(Math.toDegrees(rising.kneeRad())),
+            Say.format(
+                " and %.0f Nm in each, %s of what weak knees give",
+                rising.kneeNm(), Say.percent(rising.share())),
+            easy
+                ? "."
+                : Words.of(
+                    "; weak people push ",
+                    Say.newton(PUSH_LEAST * weight),
+                    " to ",
+                    Say.newton(PUSH_MOST * weight),
+                    " with their hands",
+                    holds > 0
+                        ? " on " + String.join(", ", handholds(sitting).stream().map(RestPart::name).toList()) + "."
+                        : ", and nothing is drawn to push on: add a handhold on each side, 250 to"
+                            + " 400 mm over the seat, or raise the seat."),
+            knees
+                ? Words.NONE
+                : Words.of(
+                    " Knees bend to ", Say.deg(Math.toDegrees(JointLimits.KNEE_LOW)), " at most."));
+    return new Finding(
+            RISE,
+            about(sitting, "rising", "rise"),
+            Optional.of(standing.condition()),
+            verdict,
+            figures,
+            List.of(
+                Basis.model("moments about the knee, feet under the knees beside the seat"),
+                Basis.practice(
+                    "430 mm easy, under 300 mm two handholds: common practice, no source"),
+                Basis.published(Known.CHECKED, "knee strength of older people, Sarabon 2021"),
+                Basis.published(Known.FROM_MEMORY, "pushes of 20 to 40 % of weight")),
+            text)
+        .at(hip);
+  }
+
+  // --- out
+
+  /** Places of the trunk as it sits. */
+  private static PointMm[] trunk(Posture posture) {
+    return new PointMm[] {
+      posture.hip().towards(posture.shoulder(), TRUNK_AT), posture.shoulder()
+    };
+  }
+
+  /** How deep a trunk and the helmet are, mm. */
+  private static double trunkMm(Body body) {
+    return Math.max(
+        body.measures().get("abdominalextensiondepthsitting") + body.gear().backClothingMm(),
+        2 * body.head().radiusMm());
+  }
+
+  private Finding out(Sitting sitting, Condition stance, Access access, Optional<String> jammed) {
+    Posture posture = sitting.posture().orElseThrow();
+    PointMm[] trunk = trunk(posture);
+    double atLeft = access.trunkMm(true, trunk);
+    double atRight = access.trunkMm(false, trunk);
+    boolean left = atLeft >= atRight;
+    double most = Math.max(atLeft, atRight);
+    double legs =
+        Math.max(legsMm(access, true, foot(posture)), legsMm(access, false, foot(posture)));
+    double needs = trunkMm(sitting.body());
+    double needsLegs = legMm(sitting.body());
+    boolean byLegs = legs - needsLegs < most - needs;
+    Figures figures =
+        byLegs
+            ? Figures.atLeast(legs, needsLegs, FigureUnit.MM)
+            : Figures.atLeast(most, needs, FigureUnit.MM);
+    Verdict verdict = verdict(figures);
+    Words text =
+        Words.of(
+            jammed.map(name -> "With " + name + " jammed shut, ").orElse(""),
+            sitting.person()
+                + " gets out "
+                + (atLeft == atRight ? "to either side" : "to the " + side(left))
+                + " through ",
+            Say.mm(figures.value()),
+            byLegs ? " at the legs, which need " : " at the trunk, which with the helmet needs ",
+            Say.mm(figures.limit()),
+            verdict == Verdict.PASS
+                ? "."
+                : verdict == Verdict.FAIL
+                    ? jammed.isPresent()
+                        ? ": nobody gets out. Let the section come off from inside without tools, or"
+                            + " give another way."
+                        : ": nobody gets out. Open a section there, or take bodies apart."
+                    : ", and the ways are known to 25 mm: try it.");
+    List<String> path = new ArrayList<>(List.of("out"));
+    jammed.ifPresent(path::add);
+    return new Finding(
+            GET_OUT,
+            about(
+                sitting,
+                jammed.map(name -> "out with " + name + " jammed").orElse("out"),
+                path.toArray(new String[0])),
+            Optional.of(stance),
+            verdict,
+            figures,
+            List.of(WAYS, BODY),
+            text)
+        .at(byLegs ? foot(posture)[0] : trunk[0]);
+  }
+}

@@ -1,0 +1,217 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.words.Words;
+
+/** Both feet on the road at a stop, past what stands beside the legs, and the machine held. */
+public final class StopFindings {
+
+  /** How far the heels are off the road with both feet down. */
+  public static final FindingKind FEET_DOWN =
+      new FindingKind("feet-down", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
+
+  /** What a foot holds where the road falls to its side. */
+  public static final FindingKind HOLD_UP =
+      new FindingKind("hold-up", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
+
+  /**
+   * What all but one in a hundred home users push with a leg, N (EN 1005-3, by a summary; the
+   * percentile from memory).
+   */
+  static final double LEG_N = 308;
+
+  /** Standard gravity, m/s² (ISO 80000-3). */
+  private static final double G = 9.80665;
+
+  private StopFindings() {}
+
+  /**
+   * Returns both for somebody who rides; nothing where they do not sit or the machine does not
+   * stand.
+   */
+  public static List<Finding> of(Layout layout, Sitting sitting, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    if (sitting.posture().isPresent() && sitting.occupant().rides()) {
+      standings.stream()
+          .filter(s -> s.condition().ladenBy(sitting.occupant()))
+          .findFirst()
+          .ifPresent(s -> both(findings, layout, sitting, s));
+    }
+    return findings;
+  }
+
+  private static void both(
+      List<Finding> findings, Layout layout, Sitting sitting, Standing standing) {
+    double slope = standing.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE));
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing, slope);
+    GroundLeg left = legs.left();
+    GroundLeg right = legs.right();
+    findings.add(down(layout, sitting, standing, left, right, slope));
+    if (standing.load() != null && slope > 0) {
+      findings.add(held(layout, sitting, standing, left, right, slope));
+    }
+  }
+
+  private static Finding down(
+      Layout layout,
+      Sitting sitting,
+      Standing standing,
+      GroundLeg left,
+      GroundLeg right,
+      double slopeRad) {
+    boolean atLeft = left.flatMm() >= right.flatMm();
+    GroundLeg worse = atLeft ? left : right;
+    double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
+    double off = Math.max(0, worse.flatMm());
+    boolean neither = Math.min(left.ballMm(), right.ballMm()) > 0;
+    boolean slips = worse.slopeMm() > 0;
+    Figures figures = Figures.atMost(off, limit, FigureUnit.MM);
+    Verdict verdict =
+        neither
+            ? Verdict.FAIL
+            : figures.margin() < 0 || slips ? Verdict.CAUTION : Verdict.PASS;
+    String side = atLeft ? "left" : "right";
+    Words how =
+        off == 0
+            ? Words.of("stands with both soles flat")
+            : worse.ballMm() <= 0
+                ? Words.of("stands on the ball of the " + side + " foot, the leg ", Say.mm(off), " short")
+                : Words.of(
+                    "cannot set down the " + side + " foot, the leg is ",
+                    Say.mm(worse.ballMm()),
+                    " short for its ball");
+    Words past =
+        Words.of(
+            worse.past().isEmpty() ? "" : " past " + worse.past(),
+            ", ",
+            Say.mm(worse.outMm()),
+            " out");
+    Words slope =
+        verdict != Verdict.PASS || slips
+            ? slips && worse.ballMm() <= 0
+                ? Words.of(
+                    " Where the road falls ",
+                    Say.deg(Math.toDegrees(slopeRad)),
+                    " to that side it is ",
+                    Say.mm(worse.slopeMm()),
+                    " short for the ball.")
+                : Words.NONE
+            : Words.of(
+                " Where the road falls ",
+                Say.deg(Math.toDegrees(slopeRad)),
+                " to that side the ball still reaches.");
+    Words cure =
+        verdict == Verdict.PASS
+            ? Words.of(".")
+            : Words.of(
+                worse.past().isEmpty()
+                    ? ": lower the seat."
+                    : ": lower the seat, or make " + worse.past() + " narrower or lower there.");
+    return new Finding(
+            FEET_DOWN,
+            About.person(sitting.occupant(), "both feet down", "feet"),
+            Optional.of(standing.condition()),
+            verdict,
+            figures,
+            List.of(
+                Basis.model("a string from the hip past bodies to the ankle"),
+                Basis.published(Known.CHECKED, "body links of the survey"),
+                Sources.of(layout, Demands.Key.FOOT_DOWN),
+                Sources.of(layout, Demands.Key.CROSS_SLOPE)),
+            Words.of(sitting.person() + " ", how, past, cure, slope))
+        .at(worse.foot(), (atLeft ? 1 : -1) * worse.outMm());
+  }
+
+  private static Finding held(
+      Layout layout,
+      Sitting sitting,
+      Standing standing,
+      GroundLeg left,
+      GroundLeg right,
+      double slopeRad) {
+    MassPoint total = standing.load().total();
+    double up = standing.ground().heightMm(total.at());
+    // what is not in the middle falls to its own side
+    double toLeft = footN(total.massKg(), up, slopeRad, left.outMm(), total.yMm());
+    double toRight = footN(total.massKg(), up, slopeRad, right.outMm(), -total.yMm());
+    boolean atLeft = toLeft >= toRight;
+    double force = Math.max(0, Math.max(toLeft, toRight));
+    GroundLeg foot = atLeft ? left : right;
+    double own = sitting.body().massInGearKg() * G;
+    Figures figures = Figures.atMost(force, force <= LEG_N ? LEG_N : own, FigureUnit.NEWTON);
+    Verdict verdict =
+        force <= LEG_N ? Verdict.PASS : force <= own ? Verdict.CAUTION : Verdict.FAIL;
+    return new Finding(
+            HOLD_UP,
+            About.person(sitting.occupant(), "holding the machine", "slope"),
+            Optional.of(standing.condition()),
+            verdict,
+            figures,
+            List.of(
+                Basis.model("moments about the line of the tyres, machine square to the road"),
+                Sources.of(layout, Demands.Key.CROSS_SLOPE),
+                Basis.published(
+                    Known.TRANSCRIBED, "EN 1005-3 force limits of legs, as a summary has them"),
+                Basis.judgement("a leg that is nearly straight carries its owner")),
+            Words.of(
+                "Where the road falls ",
+                Say.deg(Math.toDegrees(slopeRad)),
+                (Math.abs(toLeft - toRight) < 1
+                        ? " to either side"
+                        : " to the " + (atLeft ? "left" : "right"))
+                    + " and the machine of ",
+                Say.kg(total.massKg()),
+                " with " + sitting.person() + " stands square to it, the foot there holds ",
+                Say.newton(force),
+                ", ",
+                Say.mm(foot.outMm()),
+                " out; ",
+                verdict == Verdict.PASS
+                    ? Words.of(Say.newton(LEG_N), " are little trouble for most.")
+                    : verdict == Verdict.CAUTION
+                        ? Words.of(
+                            Say.newton(LEG_N),
+                            " are little trouble for most. Hold it upright instead, or set the mass"
+                                + " lower or the foot farther out.")
+                        : Words.of(
+                            Say.newton(own),
+                            " is as much as " + sitting.person()
+                                + " weighs, so it falls over: set the mass lower or the foot farther"
+                                + " out.")))
+        .at(foot.foot(), (atLeft ? 1 : -1) * foot.outMm());
+  }
+
+  /**
+   * Returns what a foot holds of a machine that leans to its side, N.
+   *
+   * @param heightMm of its centre of mass over the road
+   * @param outMm from the line of the tyres to the foot
+   * @param asideMm how far the centre is to that side of the middle plane already
+   */
+  static double footN(
+      double massKg, double heightMm, double leanRad, double outMm, double asideMm) {
+    return massKg
+        * G
+        * (heightMm * Math.sin(leanRad) + asideMm * Math.cos(leanRad))
+        / outMm;
+  }
+}
