@@ -23,10 +23,12 @@ import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.person.BoardFindings;
 import org.longlow.constraints.check.person.BodyCare;
 import org.longlow.constraints.check.person.BraceFindings;
 import org.longlow.constraints.check.person.CrewFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
@@ -234,6 +236,8 @@ public final class Checks {
       Layout layout, Sitting sitting, List<Standing> standings, Places places) {
     Condition stance = Standing.under(sitting.occupant(), standings);
     List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance, places));
+    findings.addAll(LongRideFindings.of(sitting, stance, places));
+    findings.addAll(BoardFindings.of(sitting, stance, places));
     BraceFindings.of(layout, sitting, stance, places).ifPresent(findings::add);
     findings.addAll(PoseFindings.of(sitting, stance));
     findings.addAll(SightFindings.of(layout, sitting, standings));

@@ -31,6 +31,12 @@ final class PartKinds {
   /** Most foam layers on one board. */
   private static final int MAX_LAYERS = 20;
 
+  /** Glass bulged more is a ball, mm. */
+  private static final double LEAST_GLASS_MM = 100;
+
+  /** Most brackets of one board. */
+  private static final int MAX_BRACKETS = 20;
+
   /** Most pins of one tube. */
   private static final int MAX_PATH = 50;
 
@@ -69,7 +75,11 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<SolidPart>part(
-              type == SolidPart.Kind.RADIATOR ? "radiator" : "solid",
+              switch (type) {
+                case RADIATOR -> "radiator";
+                case MIRROR -> "mirror";
+                default -> "solid";
+              },
               "A body filled to its outline.",
               s -> solid(type, s)));
     }
@@ -153,7 +163,14 @@ final class PartKinds {
                 Duct.NONE,
                 SolidPart::duct,
                 "How air is led to it and away; absent where it stands in the wind.")
-            : Duct.NONE);
+            : Duct.NONE,
+        type == SolidPart.Kind.MIRROR
+            ? s.may(
+                "glassRadius",
+                LENGTH.atLeast(LEAST_GLASS_MM),
+                SolidPart::glassRadius,
+                "Radius that its glass is bulged to; absent where it is flat.")
+            : Optional.empty());
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
@@ -217,10 +234,22 @@ final class PartKinds {
             "Thickness of the board, on the far side from the person."),
         s.need(
             "layers",
-            new Type.ListOf<>(new Type.Nested<>(ShapeKinds.FOAM), 1, MAX_LAYERS),
+            new Type.ListOf<>(new Type.Nested<>(FoamKinds.FOAM), 1, MAX_LAYERS),
             "the foam from the top down to the board",
             CushionPart::layers,
-            "Foam from the top (next to the person) down to the board."));
+            "Foam from the top (next to the person) down to the board."),
+        s.or(
+            "brackets",
+            new Type.ListOf<>(LENGTH.notNegative(), 0, MAX_BRACKETS),
+            List.of(),
+            CushionPart::brackets,
+            "Where the board is carried, measured along it from its first end."),
+        s.may(
+            "coverGive",
+            LENGTH.notNegative(),
+            CushionPart::coverGive,
+            "How much longer the cover can get along the board than the foam it lies on, by"
+                + " stretch, slack or pleats."));
   }
 
   private static RestPart rest(RestPart.Kind type, Source<RestPart> s) {

@@ -1,6 +1,8 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.layout.Traits.Joint;
@@ -14,6 +16,7 @@ import org.longlow.constraints.words.Names;
  * @param bodies what it has besides the body of its outline
  * @param formers asked for as templates
  * @param duct how air is led to a radiator and away
+ * @param glassRadius radius that the glass of a mirror is bulged to; absent where it is flat
  */
 public record SolidPart(
     PartBase base,
@@ -23,11 +26,25 @@ public record SolidPart(
     Breadth breadth,
     List<FurtherBody> bodies,
     Formers formers,
-    Duct duct)
+    Duct duct,
+    Optional<Formula> glassRadius)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
+  }
+
+  /** A part that is no mirror. */
+  public SolidPart(
+      PartBase base,
+      Kind type,
+      LocalAxes frame,
+      Outline outline,
+      Breadth breadth,
+      List<FurtherBody> bodies,
+      Formers formers,
+      Duct duct) {
+    this(base, type, frame, outline, breadth, bodies, formers, duct, Optional.empty());
   }
 
   /** A part without formers or duct. */
@@ -58,6 +75,10 @@ public record SolidPart(
     LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    /** What is read while riding. */
+    INSTRUMENT(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.BOUGHT, false),
+    /** A mirror; its glass is as broad as it is. */
+    MIRROR(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.BOUGHT, false),
     /** A plain block of one material, solid right through. */
     BLOCK(Duty.LOAD, Joint.HUB, Heat.BEARS, Make.FITTED, true);
 

@@ -166,7 +166,9 @@ final class Parts {
       String to,
       double boardMm,
       List<FoamSpec> layers) {
-    return new CushionPart(base.made(), role, seat, from, to, Draft.mm(boardMm), layers);
+    // next to both ends, where the lengths along the board are known
+    List<Formula> brackets = List.of();
+    return new CushionPart(base.made(), role, seat, from, to, Draft.mm(boardMm), layers, brackets, Optional.empty());
   }
 
   static RestPart rest(

@@ -124,15 +124,7 @@ public final class LayerEdits {
 
   private static FoamSpec thickness(FoamSpec foam, String cushion, int layer, double mm) {
     held(foam, cushion, layer);
-    return new FoamSpec(
-        foam.name(),
-        written(mm),
-        foam.density(),
-        foam.ifd25(),
-        foam.supportFactor(),
-        foam.closedCell(),
-        foam.wallStress(),
-        foam.polymerDensity());
+    return foam.thick(written(mm));
   }
 
   private static void held(FoamSpec foam, String cushion, int layer) {
