@@ -7,7 +7,6 @@ import static org.longlow.constraints.document.Type.MASS;
 import static org.longlow.constraints.document.Type.NUMBER;
 import static org.longlow.constraints.document.Type.PRESSURE;
 
-import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.FoamTrial;
@@ -51,8 +50,7 @@ final class FoamKinds {
                       "Thickness of the slab tested, free."),
                   s.need(
                       "presses",
-                      new Type.ListOf<>(
-                          new Type.Nested<>(PRESS), DiscTest.FEWEST, DiscTest.MOST),
+                      new Type.ListOf<>(new Type.Nested<>(PRESS), DiscTest.FEWEST, DiscTest.MOST),
                       "three presses or more, to about 25, 45 and 65 % of the thickness",
                       FoamTrial::presses,
                       "What was read, three presses or more, to about 25, 45 and 65 % of the"
@@ -174,8 +172,7 @@ final class FoamKinds {
         .replace("loadN", "load");
   }
 
-  private static void belongs(
-      String key, Optional<?> value, boolean needed, String kind, Spot at) {
+  private static void belongs(String key, Optional<?> value, boolean needed, String kind, Spot at) {
     if (value.isEmpty() && needed) {
       at.fault(key, "", "is missing, " + kind + " needs it", "add it from the data sheet");
     } else {

@@ -7,7 +7,6 @@ import static org.longlow.constraints.document.Type.TEXT;
 
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.words.Quoted;

@@ -165,10 +165,18 @@ final class Parts {
       String from,
       String to,
       double boardMm,
-      List<FoamSpec> layers) {
-    // next to both ends, where the lengths along the board are known
-    List<Formula> brackets = List.of();
-    return new CushionPart(base.made(), role, seat, from, to, Draft.mm(boardMm), layers, brackets, Optional.empty());
+      List<FoamSpec> layers,
+      double... bracketsMm) {
+    return new CushionPart(
+        base.made(),
+        role,
+        seat,
+        from,
+        to,
+        Draft.mm(boardMm),
+        layers,
+        Arrays.stream(bracketsMm).mapToObj(Draft::mm).toList(),
+        Optional.empty());
   }
 
   static RestPart rest(

@@ -8,19 +8,15 @@ import org.longlow.rider.geom.OutOfRange;
  * A builder's own test of a foam: a disc of 203 mm pressed into a slab on a bathroom scale, depth
  * and load read after a minute, and the open-cell law that goes nearest to these points.
  *
- * <p>The load on the disc is F = A k(t) σ(ε), with the edge factor of the slab's own thickness. σ is
- * linear in A and B, so the least sum of squared shares (model − load) / load is two equations.
+ * <p>The load on the disc is F = A k(t) σ(ε), with the edge factor of the slab's own thickness. σ
+ * is linear in A and B, so the least sum of squared shares (model − load) / load is two equations.
  *
  * @param foam the foam that goes nearest
  * @param ifd25N its IFD at 25 % of 100 mm, N
  * @param supportFactor its IFD at 65 % over that at 25 %
  * @param residualShare root of the mean squared share by which its loads differ from those read, 1
  */
-public record DiscTest(
-    Foam foam,
-    double ifd25N,
-    double supportFactor,
-    double residualShare) {
+public record DiscTest(Foam foam, double ifd25N, double supportFactor, double residualShare) {
 
   /** Fewest presses: two give any two constants, the third tells how well they hold. */
   public static final int FEWEST = 3;
@@ -104,7 +100,8 @@ public record DiscTest(
 
   private static void check(List<Press> sorted, int i, double lockMm) {
     Press p = sorted.get(i);
-    FoamSheets.check("loadN", p.loadN(), p.loadN() > 0 && p.loadN() <= 20_000, "above 0 to 20000 N");
+    FoamSheets.check(
+        "loadN", p.loadN(), p.loadN() > 0 && p.loadN() <= 20_000, "above 0 to 20000 N");
     if (!(p.depthMm() > 0 && p.depthMm() < lockMm)) {
       throw new OutOfRange(
           String.format(
@@ -177,10 +174,7 @@ public record DiscTest(
               100 * Math.abs(most)));
     }
     return new DiscTest(
-        foam,
-        FoamSheets.ifd25N(foam),
-        foam.stressPa(GAUGE_65) / foam.stressPa(GAUGE_25),
-        residual);
+        foam, FoamSheets.ifd25N(foam), foam.stressPa(GAUGE_65) / foam.stressPa(GAUGE_25), residual);
   }
 
   /** Returns what the foam found carries under the disc, N. */

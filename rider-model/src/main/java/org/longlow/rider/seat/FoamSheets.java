@@ -48,7 +48,8 @@ public final class FoamSheets {
    */
   public static Foam closedCellByStress25(
       double densityKgM3, double stress25KPa, double polymerDensityKgM3) {
-    check("stress25KPa", stress25KPa, stress25KPa > 0 && stress25KPa <= 1000, "above 0 to 1000 kPa");
+    check(
+        "stress25KPa", stress25KPa, stress25KPa > 0 && stress25KPa <= 1000, "above 0 to 1000 kPa");
     Foam gas = Foam.closedCell(densityKgM3, 0, polymerDensityKgM3);
     if (!(gas.lockStrain() > GAUGE_25)) {
       throw new OutOfRange(

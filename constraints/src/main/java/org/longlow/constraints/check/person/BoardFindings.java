@@ -22,7 +22,6 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Spreads;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.seat.CushionLoad;
-import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.words.Words;
 
 /** Whether the boards under pan and back bend too far between their brackets over a bump. */
@@ -68,8 +67,7 @@ public final class BoardFindings {
       CushionLoad load,
       String role) {
     double length = places.pin(cushion.from()).distance(places.pin(cushion.to()));
-    double width =
-        Spreads.of(cushion.base(), places).stream().mapToDouble(Interval::length).sum();
+    double width = Spreads.of(cushion.base(), places).stream().mapToDouble(Interval::length).sum();
     double thick = places.value(cushion.board());
     double force = BoardStrip.SHOCK_G * load.normalN();
     if (!(force > 0 && width > 0 && thick > 0)) {
@@ -84,16 +82,13 @@ public final class BoardFindings {
     Worst worst = worst(strip, said ? brackets : List.of(0.0, length), length, force);
     double share = worst.bend().share();
     Verdict verdict =
-        share <= 1
-            ? Verdict.PASS
-            : said && worst.bend().breaks() ? Verdict.FAIL : Verdict.CAUTION;
+        share <= 1 ? Verdict.PASS : said && worst.bend().breaks() ? Verdict.FAIL : Verdict.CAUTION;
     double spacing = Math.floor(strip.longestSpanMm(force) / 5) * 5;
-    Figures figures =
-        Figures.atMost(worst.bend().sagMm(), worst.bend().mostSagMm(), FigureUnit.MM);
+    Figures figures = Figures.atMost(share, 1, FigureUnit.SHARE);
     Words how =
         Say.format(
             "Under %s at 3 g, %s, the board of %s, %s thick, %s over %s: it sags by %s, %s are"
-                + " allowed, and takes %s of the strain allowed",
+                + " allowed, and takes %s of the stress allowed",
             sitting.occupant().words(),
             Say.newton(force),
             cushion.name(),
@@ -110,8 +105,7 @@ public final class BoardFindings {
             ? Words.of(".")
             : Say.format(
                 ": put brackets at most %s apart%s, or take a thicker board.",
-                Words.atMost(spacing),
-                said ? "" : " and say under brackets where they are");
+                Words.atMost(spacing), said ? "" : " and say under brackets where they are");
     return Optional.of(
         new Finding(
                 BOARD,

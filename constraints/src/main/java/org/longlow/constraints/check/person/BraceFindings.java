@@ -64,9 +64,7 @@ public final class BraceFindings {
     return sitting
         .seated()
         .filter(s -> s.load().carried() && braking > 0)
-        .map(
-            s ->
-                finding(layout, sitting, stance, braking, s).at(s.hip()));
+        .map(s -> finding(layout, sitting, stance, braking, s).at(s.hip()));
   }
 
   private static Finding finding(
@@ -143,8 +141,7 @@ public final class BraceFindings {
             : Words.of(" No pan holds by friction alone both then and at rest."),
         braced.handsN() > 0
             ? Say.format(
-                " A back of %s keeps the trunk.",
-                Say.deg(Math.toDegrees(angles.leastBackRad())))
+                " A back of %s keeps the trunk.", Say.deg(Math.toDegrees(angles.leastBackRad())))
             : Words.NONE);
   }
 

@@ -37,7 +37,8 @@ public final class LongRideFindings {
   private static final List<Basis> PRESSED =
       List.of(
           Basis.model("layered foam pressed by the body's outline"),
-          Basis.practice("twice that under the sit bones is an order of magnitude, common practice"),
+          Basis.practice(
+              "twice that under the sit bones is an order of magnitude, common practice"),
           Basis.published(
               Known.FROM_MEMORY,
               "drivers' seats aim at 10 to 30 kPa there (Diebschlag 1988, Reed 2000, from memory)"));
@@ -48,7 +49,8 @@ public final class LongRideFindings {
           Basis.published(
               Known.CHECKED,
               "covers as sewn did not change peak pressure (Denne 1981; Crawford and others)"),
-          Basis.practice("that a tight cover which gives less bridges the hollow is common practice"));
+          Basis.practice(
+              "that a tight cover which gives less bridges the hollow is common practice"));
 
   private LongRideFindings() {}
 
