@@ -27,6 +27,7 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
       Collections.unmodifiableSet(
           new TreeSet<>(
               List.of(
+                  "board",
                   "body",
                   "clearance",
                   "foot",
@@ -40,6 +41,7 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
                   "reach",
                   "sag",
                   "seat",
+                  "seeing-neck",
                   "sight",
                   "sink")));
 

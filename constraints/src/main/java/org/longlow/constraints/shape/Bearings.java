@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.space.Piece;
 import org.longlow.rider.geom.PointMm;
@@ -39,10 +40,31 @@ public record Bearings(PointMm eye, double eyeYMm, PointMm way) {
 
   /** Returns what a body hides; empty where it stands wholly over, under or behind. */
   public Optional<Sector> of(Prism prism) {
+    if (!meets(prism.outline().getEnvelopeInternal())) {
+      return Optional.empty();
+    }
     if (prism.isFull()) {
       return edges(prism.outline(), prism.across());
     }
     return prism.pieces().stream().flatMap(piece -> of(piece).stream()).reduce(Sector::with);
+  }
+
+  /** Returns whether anything within a box of the elevation can hide something. */
+  public boolean meets(Envelope box) {
+    return meets(box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY());
+  }
+
+  private boolean meets(double fromX, double toX, double fromZ, double toZ) {
+    double farX = way.x() < 0 ? fromX : toX;
+    double farZ = way.z() < 0 ? fromZ : toZ;
+    if (along(farX, farZ) < NEAREST_MM) {
+      return false;
+    }
+    double highX = way.z() > 0 ? fromX : toX;
+    double highZ = way.x() > 0 ? toZ : fromZ;
+    double lowX = way.z() > 0 ? toX : fromX;
+    double lowZ = way.x() > 0 ? fromZ : toZ;
+    return over(lowX, lowZ) <= 0 && over(highX, highZ) >= 0;
   }
 
   /** Returns all that is hidden round a direction, bodies that overlap taken together. */
@@ -131,18 +153,7 @@ public record Bearings(PointMm eye, double eyeYMm, PointMm way) {
 
   private Optional<Sector> of(Piece piece) {
     Piece.Box box = piece.box();
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int k = 0; k < 4; k++) {
-      double x = k < 2 ? box.from()[0] : box.to()[0];
-      double z = k % 2 == 0 ? box.from()[2] : box.to()[2];
-      double over = over(x, z);
-      low = Math.min(low, over);
-      high = Math.max(high, over);
-      most = Math.max(most, along(x, z));
-    }
-    if (low > 0 || high < 0 || most < NEAREST_MM) {
+    if (!meets(box.from()[0], box.to()[0], box.from()[2], box.to()[2])) {
       return Optional.empty();
     }
     Hidden into = new Hidden();

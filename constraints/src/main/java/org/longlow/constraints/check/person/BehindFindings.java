@@ -97,6 +97,9 @@ final class BehindFindings {
     Bearings from = back(posture.eye(), 0, standing.ground());
     List<Hidden> hidden = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
+      if (!from.meets(shape.outline().getEnvelopeInternal())) {
+        continue;
+      }
       for (Prism prism : shape.prisms()) {
         from.of(prism).ifPresent(s -> hidden.add(new Hidden(shape.part().name(), s)));
       }
@@ -214,7 +217,8 @@ final class BehindFindings {
       inner = Math.max(inner, outward(back, prism, side));
     }
     for (PartShape shape : standing.shapes().values()) {
-      if (!shape.part().name().equals(part.name())) {
+      if (!shape.part().name().equals(part.name())
+          && back.meets(shape.outline().getEnvelopeInternal())) {
         for (Prism prism : shape.prisms()) {
           inner = Math.max(inner, outward(back, prism, side));
         }

@@ -28,7 +28,8 @@ import org.longlow.rider.words.Words;
 public final class BoardFindings {
 
   /** How far a board bends. */
-  static final FindingKind BOARD = new FindingKind("board", FindingGroup.SEAT, Rests.ON_DRAWING);
+  public static final FindingKind BOARD =
+      new FindingKind("board", FindingGroup.SEAT, Rests.ON_DRAWING);
 
   private static final List<Basis> BASIS =
       List.of(
@@ -83,7 +84,6 @@ public final class BoardFindings {
     double share = worst.bend().share();
     Verdict verdict =
         share <= 1 ? Verdict.PASS : said && worst.bend().breaks() ? Verdict.FAIL : Verdict.CAUTION;
-    double spacing = Math.floor(strip.longestSpanMm(force) / 5) * 5;
     Figures figures = Figures.atMost(share, 1, FigureUnit.SHARE);
     Words how =
         Say.format(
@@ -105,7 +105,8 @@ public final class BoardFindings {
             ? Words.of(".")
             : Say.format(
                 ": put brackets at most %s apart%s, or take a thicker board.",
-                Words.atMost(spacing), said ? "" : " and say under brackets where they are");
+                Words.atMost(Math.floor(strip.longestSpanMm(force) / 5) * 5),
+                said ? "" : " and say under brackets where they are");
     return Optional.of(
         new Finding(
                 BOARD,

@@ -77,13 +77,17 @@ final class EyeFindings {
 
   private EyeFindings() {}
 
-  static List<Finding> of(Layout layout, Sitting sitting, Posture posture, Standing standing) {
+  static List<Finding> of(
+      Layout layout,
+      Sitting sitting,
+      Posture posture,
+      Standing standing,
+      List<SightFindings.Ahead> ahead) {
     PointMm eye = standing.ground().toRoad(posture.eye());
     List<Finding> findings = new ArrayList<>();
     if (!(eye.z() > 0)) {
       return findings; // the finding on sight says so
     }
-    List<SightFindings.Ahead> ahead = SightFindings.ahead(eye, standing);
     findings.add(eyes(layout, sitting, posture, standing, eye, ahead));
     ahead.stream()
         .filter(SightFindings.Ahead::clear)
@@ -157,9 +161,12 @@ final class EyeFindings {
     double farthest = 0;
     for (SightFindings.Ahead a : ahead) {
       PointMm from = ellipse.touching(a.corner(), lowest);
+      if (a.corner().x() <= from.x()) {
+        continue; // beside these eyes or behind them
+      }
       double down = from.z() - a.corner().z();
       double road =
-          down > 0 && a.corner().x() > from.x()
+          down > 0
               ? from.x() + from.z() * (a.corner().x() - from.x()) / down
               : Double.POSITIVE_INFINITY;
       farthest = Math.max(farthest, road - ellipse.eye().x());

@@ -14,9 +14,9 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
@@ -26,8 +26,6 @@ import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.JointLimits;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.RoadSight;
-import org.longlow.rider.seat.Cushion;
-import org.longlow.rider.seat.SeatGeometry;
 import org.longlow.rider.words.Words;
 
 /** What seeing asks of a reclined head: the road, and a light that hangs over a stop line. */
@@ -168,14 +166,15 @@ final class HeadUpFindings {
 
   /** How far the head tips back before its rest is pressed as far as it may be; rad. */
   private static double restPitch(Sitting sitting, Posture posture, Places places, double most) {
-    Optional<Cushion> rest = Seats.geometry(sitting.parts(), places).map(SeatGeometry::headRest);
-    if (rest.isEmpty() || !(rest.get().lengthMm() > 0)) {
+    CushionPart rest = sitting.parts().head().orElseThrow();
+    PointMm from = places.pin(rest.from());
+    PointMm up = places.pin(rest.to()).minus(from);
+    if (!(up.length() > 0)) {
       return most;
     }
-    PointMm along = rest.get().to().minus(rest.get().from()).times(1 / rest.get().lengthMm());
-    PointMm ahead = along.left().times(-1);
-    PointMm surface =
-        rest.get().from().plus(ahead.times((1 - PRESSED_SHARE) * rest.get().foam().thicknessMm()));
+    PointMm ahead = up.left().times(-1 / up.length());
+    double foam = rest.layers().stream().mapToDouble(l -> places.value(l.thickness())).sum();
+    PointMm surface = from.plus(ahead.times((1 - PRESSED_SHARE) * foam));
     double pitch = HeadSolver.pitchTouching(sitting.body(), posture.neckBase(), surface, ahead);
     // a rest that the head misses does not hold it
     return Double.isNaN(pitch) ? most : Math.max(pitch, posture.angles().headPitch());

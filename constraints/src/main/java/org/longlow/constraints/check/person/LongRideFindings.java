@@ -32,7 +32,8 @@ public final class LongRideFindings {
       new FindingKind("pressure", FindingGroup.SEAT, Rests.ON_DRAWING);
 
   /** What a cover must give. */
-  static final FindingKind COVER = new FindingKind("cover", FindingGroup.SEAT, Rests.ON_DRAWING);
+  public static final FindingKind COVER =
+      new FindingKind("cover", FindingGroup.SEAT, Rests.ON_DRAWING);
 
   private static final List<Basis> PRESSED =
       List.of(

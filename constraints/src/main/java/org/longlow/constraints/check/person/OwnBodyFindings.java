@@ -52,7 +52,7 @@ final class OwnBodyFindings {
 
   /**
    * Returns what hides most. What a convex limb hides of the road ends at the shadow of one of its
-   * corners, as if the eye were a lamp.
+   * corners, as if the eye were a lamp. Where riders look is half a right angle to each side.
    */
   static Optional<Finding> of(Layout layout, Sitting sitting, Posture posture, Standing standing) {
     Ground ground = standing.ground();
@@ -82,21 +82,24 @@ final class OwnBodyFindings {
   private static Hides hides(String limb, Prism prism, PointMm eye, Ground ground) {
     PointMm along = ground.along();
     PointMm from = ground.rearContact();
-    double y = prism.across().to();
+    double inner = Math.max(0, prism.across().from());
     double most = 0;
+    double side = 0;
     Coordinate at = null;
     for (Coordinate c : prism.outline().getCoordinates()) {
       double dx = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()) - eye.x();
       double down = eye.z() - (along.x() * (c.y - from.z()) - along.z() * (c.x - from.x()));
-      if (dx > 0) {
+      if (dx > inner) {
+        double y = Math.min(prism.across().to(), dx);
         double road = down > 0 ? eye.z() * Math.hypot(dx, y) / down : Double.POSITIVE_INFINITY;
         if (road > most) {
           most = road;
+          side = y;
           at = c;
         }
       }
     }
-    return at == null ? null : new Hides(limb, most, new PointMm(at.x, at.y), y);
+    return at == null ? null : new Hides(limb, most, new PointMm(at.x, at.y), side);
   }
 
   private static Finding finding(

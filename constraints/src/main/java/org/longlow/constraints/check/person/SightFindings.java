@@ -73,9 +73,11 @@ public final class SightFindings {
         .findFirst()
         .ifPresent(
             s -> {
-              findings.add(sight(layout, sitting, posture.get(), s));
+              PointMm eye = s.ground().toRoad(posture.get().eye());
+              List<Ahead> ahead = ahead(eye, s);
+              findings.add(sight(layout, sitting, eye, ahead, s));
               findings.add(foot(layout, sitting, posture.get(), s));
-              findings.addAll(EyeFindings.of(layout, sitting, posture.get(), s));
+              findings.addAll(EyeFindings.of(layout, sitting, posture.get(), s, ahead));
               OwnBodyFindings.of(layout, sitting, posture.get(), s).ifPresent(findings::add);
               findings.addAll(InstrumentFindings.of(sitting, posture.get(), s));
               findings.addAll(HeadUpFindings.of(layout, sitting, posture.get(), s));
@@ -84,9 +86,8 @@ public final class SightFindings {
     return findings;
   }
 
-  private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
-    PointMm eye = standing.ground().toRoad(posture.eye());
-    List<Ahead> ahead = ahead(eye, standing);
+  private static Finding sight(
+      Layout layout, Sitting sitting, PointMm eye, List<Ahead> ahead, Standing standing) {
     Sight over = Sight.over(eye, ahead.stream().map(Ahead::corner).toList());
     Sight through =
         Sight.over(eye, ahead.stream().filter(a -> !a.clear()).map(Ahead::corner).toList());
