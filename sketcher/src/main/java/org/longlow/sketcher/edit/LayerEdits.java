@@ -101,6 +101,11 @@ public final class LayerEdits {
         layers -> with(layers, cushion, layer, f -> grade.layer(f.thickness())));
   }
 
+  /** Returns the edit that gives a cushion all of its foam. */
+  public static Edit foam(String cushion, String change, List<FoamSpec> foam) {
+    return layers(change + " of " + cushion, cushion, layers -> foam);
+  }
+
   /**
    * Returns the edit that makes a layer of closed or of open cells, with figures to begin with: the
    * two are said by unlike figures, so one field alone cannot change it.
