@@ -24,6 +24,7 @@ import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.AccessFindings;
+import org.longlow.constraints.check.person.BoardFindings;
 import org.longlow.constraints.check.person.BodyCare;
 import org.longlow.constraints.check.person.BraceFindings;
 import org.longlow.constraints.check.person.ContactFindings;
@@ -32,6 +33,7 @@ import org.longlow.constraints.check.person.CrewFindings;
 import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.FootrestFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.PedalFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -242,6 +244,8 @@ public final class Checks {
       Layout layout, Sitting sitting, List<Standing> standings, Places places) {
     Condition stance = Standing.under(sitting.occupant(), standings);
     List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance, places));
+    findings.addAll(LongRideFindings.of(sitting, stance, places));
+    findings.addAll(BoardFindings.of(sitting, stance, places));
     BraceFindings.of(layout, sitting, stance, places).ifPresent(findings::add);
     findings.addAll(PoseFindings.of(sitting, stance));
     findings.addAll(EffortFindings.of(layout, sitting, standings, places));

@@ -31,6 +31,12 @@ final class PartKinds {
   /** Most foam layers on one board. */
   private static final int MAX_LAYERS = 20;
 
+  /** Glass bulged more is a ball, mm. */
+  private static final double LEAST_GLASS_MM = 100;
+
+  /** Most brackets of one board. */
+  private static final int MAX_BRACKETS = 20;
+
   /** Most pins of one tube. */
   private static final int MAX_PATH = 50;
 
@@ -69,9 +75,10 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<SolidPart>part(
-              type == SolidPart.Kind.RADIATOR || type == SolidPart.Kind.LEVER
-                  ? Names.word(type)
-                  : "solid",
+              switch (type) {
+                case RADIATOR, LEVER, MIRROR -> Names.word(type);
+                default -> "solid";
+              },
               "A body filled to its outline.",
               s -> solid(type, s)));
     }
@@ -167,6 +174,13 @@ final class PartKinds {
                 new Type.Nested<>(ControlKinds.CONTROL),
                 SolidPart::worked,
                 "By what of the rider it is worked, and where.")
+            : Optional.empty(),
+        type == SolidPart.Kind.MIRROR
+            ? s.may(
+                "glassRadius",
+                LENGTH.atLeast(LEAST_GLASS_MM),
+                SolidPart::glassRadius,
+                "Radius that its glass is bulged to; absent where it is flat.")
             : Optional.empty());
   }
 
@@ -231,10 +245,22 @@ final class PartKinds {
             "Thickness of the board, on the far side from the person."),
         s.need(
             "layers",
-            new Type.ListOf<>(new Type.Nested<>(ShapeKinds.FOAM), 1, MAX_LAYERS),
+            new Type.ListOf<>(new Type.Nested<>(FoamKinds.FOAM), 1, MAX_LAYERS),
             "the foam from the top down to the board",
             CushionPart::layers,
-            "Foam from the top (next to the person) down to the board."));
+            "Foam from the top (next to the person) down to the board."),
+        s.or(
+            "brackets",
+            new Type.ListOf<>(LENGTH.notNegative(), 0, MAX_BRACKETS),
+            List.of(),
+            CushionPart::brackets,
+            "Where the board is carried, measured along it from its first end."),
+        s.may(
+            "coverGive",
+            LENGTH.notNegative(),
+            CushionPart::coverGive,
+            "How much longer the cover can get along the board than the foam it lies on, by"
+                + " stretch, slack or pleats."));
   }
 
   private static RestPart rest(RestPart.Kind type, Source<RestPart> s) {

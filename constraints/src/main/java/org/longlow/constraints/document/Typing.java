@@ -172,7 +172,7 @@ public final class Typing {
     if (!there.isEmpty()) {
       return there.get(there.size() - 1);
     }
-    if (item instanceof Type.Nested<?> nested && nested.kind() == ShapeKinds.FOAM) {
+    if (item instanceof Type.Nested<?> nested && nested.kind() == FoamKinds.FOAM) {
       return LAYER;
     }
     return item.by(VALUES, item instanceof Type.Quantity ? "10 mm" : "");

@@ -31,6 +31,7 @@ public final class MachineFigures {
         new Kind<>("chain", ChainFigure.Input.class, ChainFigure::answer),
         new Kind<>("cope", CopeFigure.Input.class, CopeFigure::answer),
         new Kind<>("foam", FoamFigure.Input.class, FoamFigure::answer),
+        new Kind<>("foam-test", FoamTestFigure.Input.class, FoamTestFigure::answer),
         new Kind<>("seat-load", SeatLoadFigure.Input.class, SeatLoadFigure::answer),
         new Kind<>("body", BodyFigure.Input.class, BodyFigure::answer));
   }

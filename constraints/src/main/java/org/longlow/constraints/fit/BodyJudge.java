@@ -27,6 +27,7 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
       Collections.unmodifiableSet(
           new TreeSet<>(
               List.of(
+                  "board",
                   "body",
                   "clearance",
                   "contact",
@@ -42,6 +43,7 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
                   "reach",
                   "sag",
                   "seat",
+                  "seeing-neck",
                   "sight",
                   "sink",
                   "vibration")));

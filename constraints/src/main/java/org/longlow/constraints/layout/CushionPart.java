@@ -1,6 +1,7 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
@@ -15,6 +16,8 @@ import org.longlow.constraints.layout.Traits.Make;
  * @param to the board's face: front end of a pan, upper end of a back or head rest
  * @param board thickness of the board, on the far side from the person
  * @param layers foam from the top (next to the person) down to the board
+ * @param brackets where the board is carried, from its first end; none where that is not said
+ * @param coverGive how much longer the cover can get along the board than the foam it lies on
  */
 public record CushionPart(
     PartBase base,
@@ -23,7 +26,9 @@ public record CushionPart(
     String from,
     String to,
     Formula board,
-    List<FoamSpec> layers)
+    List<FoamSpec> layers,
+    List<Formula> brackets,
+    Optional<Formula> coverGive)
     implements Part.Seated {
 
   /** Which cushion of a seat. */
@@ -35,6 +40,12 @@ public record CushionPart(
 
   public CushionPart {
     layers = List.copyOf(layers);
+    brackets = List.copyOf(brackets);
+  }
+
+  /** Returns the same cushion with other foam. */
+  public CushionPart of(List<FoamSpec> other) {
+    return new CushionPart(base, role, seat, from, to, board, other, brackets, coverGive);
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.longlow.constraints.layout;
 
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.layout.Traits.Joint;
@@ -16,6 +17,7 @@ import org.longlow.constraints.words.Names;
  * @param formers asked for as templates
  * @param duct how air is led to a radiator and away
  * @param worked by what of the rider a lever is worked, if it is said
+ * @param glassRadius radius that the glass of a mirror is bulged to; absent where it is flat
  */
 public record SolidPart(
     PartBase base,
@@ -26,7 +28,8 @@ public record SolidPart(
     List<FurtherBody> bodies,
     Formers formers,
     Duct duct,
-    Optional<Control> worked)
+    Optional<Control> worked,
+    Optional<Formula> glassRadius)
     implements Part.Flat {
 
   public SolidPart {
@@ -41,7 +44,17 @@ public record SolidPart(
       Outline outline,
       Breadth breadth,
       List<FurtherBody> bodies) {
-    this(base, type, frame, outline, breadth, bodies, Formers.NONE, Duct.NONE, Optional.empty());
+    this(
+        base,
+        type,
+        frame,
+        outline,
+        breadth,
+        bodies,
+        Formers.NONE,
+        Duct.NONE,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A part of one body that is as broad everywhere. */
@@ -61,6 +74,10 @@ public record SolidPart(
     LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    /** What is read while riding. */
+    INSTRUMENT(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.BOUGHT, false),
+    /** A mirror; its glass is as broad as it is. */
+    MIRROR(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.BOUGHT, false),
     /** A plain block of one material, solid right through. */
     BLOCK(Duty.LOAD, Joint.HUB, Heat.BEARS, Make.FITTED, true);
 

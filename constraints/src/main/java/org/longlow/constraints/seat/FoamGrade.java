@@ -1,5 +1,6 @@
 package org.longlow.constraints.seat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.formula.Formula;
@@ -46,15 +47,7 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
 
   /** Returns a layer of this grade, as thick as said. */
   public FoamSpec layer(Formula thickness) {
-    return new FoamSpec(
-        foam.name(),
-        thickness,
-        foam.density(),
-        foam.ifd25(),
-        foam.supportFactor(),
-        foam.closedCell(),
-        foam.wallStress(),
-        foam.polymerDensity());
+    return foam.thick(thickness);
   }
 
   /** Returns its figures in words, such as {@code 45 kg/m³, 170 N, factor 2.5}. */
@@ -64,15 +57,19 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
 
   /** Returns the figures of any foam as its document writes them, in the same words. */
   public static String figures(FoamSpec foam, Units units) {
-    String density = said(foam.density(), Unit.KG_PER_M3, FigureSort.DENSITY, units);
-    return foam.closedCell()
-        ? density
-            + foam.wallStress()
-                .map(w -> ", cell walls " + said(w, Unit.KILOPASCAL, FigureSort.PRESSURE, units))
-                .orElse("")
-        : density
-            + foam.ifd25().map(i -> ", " + said(i, Unit.NEWTON, FigureSort.FORCE, units)).orElse("")
-            + foam.supportFactor().map(f -> ", factor " + f.text()).orElse("");
+    List<String> said = new ArrayList<>();
+    said.add(said(foam.density(), Unit.KG_PER_M3, FigureSort.DENSITY, units));
+    foam.ifd25().ifPresent(i -> said.add(said(i, Unit.NEWTON, FigureSort.FORCE, units)));
+    foam.cv40().ifPresent(c -> said.add("CV40 " + pressure(c, units)));
+    foam.supportFactor().ifPresent(f -> said.add("factor " + f.text()));
+    foam.wallStress().ifPresent(w -> said.add("cell walls " + pressure(w, units)));
+    foam.stress25().ifPresent(d -> said.add(pressure(d, units) + " at 25 %"));
+    foam.test().ifPresent(t -> said.add("own test of " + t.presses().size() + " presses"));
+    return String.join(", ", said);
+  }
+
+  private static String pressure(Formula stress, Units units) {
+    return said(stress, Unit.KILOPASCAL, FigureSort.PRESSURE, units);
   }
 
   /** A data sheet's figure as it is written, or turned where it stands in other units. */
@@ -95,6 +92,9 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
         foam.ifd25().map(Formula::expr),
         foam.supportFactor().map(Formula::expr),
         foam.wallStress().map(Formula::expr),
+        foam.cv40().map(Formula::expr),
+        foam.stress25().map(Formula::expr),
+        foam.test(),
         foam.polymerDensity().map(Formula::expr));
   }
 }

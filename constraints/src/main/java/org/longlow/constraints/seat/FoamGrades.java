@@ -52,6 +52,7 @@ public final class FoamGrades {
 
   private static FoamGrade grade(String line) {
     String[] c = Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
+    boolean graded = c[1].equals("graded");
     FoamSpec foam =
         new FoamSpec(
             c[0],
@@ -59,9 +60,12 @@ public final class FoamGrades {
             Formula.parse(c[2] + " kg/m^3"),
             maybe(c[3], " N"),
             maybe(c[4], ""),
-            c[1].equals("closed"),
-            maybe(c[5], " kPa"),
-            maybe(c[6], " kg/m^3"));
+            graded || c[1].equals("closed"),
+            graded ? Optional.empty() : maybe(c[5], " kPa"),
+            maybe(c[6], " kg/m^3"),
+            Optional.empty(),
+            graded ? maybe(c[5], " kPa") : Optional.empty(),
+            Optional.empty());
     return new FoamGrade(c[0], foam, c[7], FoamGrade.Status.named(c[8]), c[9]);
   }
 

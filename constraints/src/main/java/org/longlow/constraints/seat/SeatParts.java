@@ -91,6 +91,16 @@ public record SeatParts(
         .toList();
   }
 
+  /** Returns the same seat with another cushion of its role. */
+  SeatParts with(CushionPart other) {
+    Optional<CushionPart> it = Optional.of(other);
+    return switch (other.role()) {
+      case PAN -> new SeatParts(seat, other, back, head, feet, hands);
+      case BACK -> new SeatParts(seat, pan, it, head, feet, hands);
+      case HEAD -> new SeatParts(seat, pan, back, it, feet, hands);
+    };
+  }
+
   private static Optional<CushionPart> cushion(Layout layout, String seat, CushionPart.Role role) {
     return layout
         .parts(CushionPart.class)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.longlow.constraints.document.FoamOf;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
@@ -26,7 +27,6 @@ import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
 import org.longlow.rider.pose.RiderWidth;
 import org.longlow.rider.seat.Cushion;
-import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamLayer;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.SeatGeometry;
@@ -35,12 +35,6 @@ import org.longlow.rider.seat.Settle;
 
 /** Seats every crew member on every seat they must fit. */
 public final class Seats {
-
-  /** Internal densities are kg/mm³. */
-  private static final double KG_M3 = 1e-9;
-
-  /** Internal pressures are N/mm². */
-  private static final double KPA = 1e-3;
 
   /** Whoever sat where, in this edit and the one before. */
   private static final ByThing<SeatParts, ByPlaces<Person, Sitting>> KNOWN =
@@ -181,24 +175,10 @@ public final class Seats {
   private static Cushion cushion(CushionPart cushion, Places places) {
     List<FoamLayer> layers = new ArrayList<>();
     for (FoamSpec spec : cushion.layers()) {
-      layers.add(new FoamLayer(places.value(spec.thickness()), foam(spec, places)));
+      layers.add(new FoamLayer(places.value(spec.thickness()), FoamOf.of(spec, places::value)));
     }
     double width = Spreads.of(cushion.base(), places).stream().mapToDouble(Interval::length).sum();
     return new Cushion(
         places.pin(cushion.from()), places.pin(cushion.to()), new FoamStack(layers), width);
-  }
-
-  private static Foam foam(FoamSpec spec, Places places) {
-    double density = places.value(spec.density()) / KG_M3;
-    if (spec.closedCell()) {
-      return Foam.closedCell(
-          density,
-          places.value(spec.wallStress().orElseThrow()) / KPA,
-          places.value(spec.polymerDensity().orElseThrow()) / KG_M3);
-    }
-    return Foam.openCell(
-        density,
-        places.value(spec.ifd25().orElseThrow()),
-        places.value(spec.supportFactor().orElseThrow()));
   }
 }

@@ -165,8 +165,18 @@ final class Parts {
       String from,
       String to,
       double boardMm,
-      List<FoamSpec> layers) {
-    return new CushionPart(base.made(), role, seat, from, to, Draft.mm(boardMm), layers);
+      List<FoamSpec> layers,
+      double... bracketsMm) {
+    return new CushionPart(
+        base.made(),
+        role,
+        seat,
+        from,
+        to,
+        Draft.mm(boardMm),
+        layers,
+        Arrays.stream(bracketsMm).mapToObj(Draft::mm).toList(),
+        Optional.empty());
   }
 
   static RestPart rest(

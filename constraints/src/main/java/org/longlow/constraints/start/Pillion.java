@@ -37,6 +37,9 @@ final class Pillion {
   static final double PAN_RISE_DEG = 3;
   static final double PAN_HALF_MM = 160;
   static final double BACK_MM = 380;
+
+  private static final double[] PAN_BRACKETS_MM = {35, 170, 305};
+
   static final double BACK_LEAN_DEG = 15;
   static final PointMm BACK_FROM_PAN = new PointMm(-8, 100);
   static final double BACK_BOARD_MM = 9;
@@ -90,7 +93,8 @@ final class Pillion {
             "pillionRear",
             "pillionFront",
             SeatKit.BOARD_MM,
-            PAN_FOAM);
+            PAN_FOAM,
+            PAN_BRACKETS_MM);
     back =
         Parts.cushion(
             Base.of("pillionBack", "").half(150).mass(2).touching("pillionPost"),

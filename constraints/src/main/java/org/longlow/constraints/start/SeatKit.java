@@ -34,6 +34,11 @@ final class SeatKit {
   static final double BACK_HALF_MM = 150;
   static final double BOARD_MM = 12;
 
+  /** Where boards are carried, from their rear or lower ends; overhangs bend less than spans. */
+  private static final double[] PAN_BRACKETS_MM = {40, 190, 340};
+
+  private static final double[] BACK_BRACKETS_MM = {60, 200, 340};
+
   /** The back rest's lower end from the pan's rear end. */
   static final PointMm BACK_FROM_PAN = new PointMm(-22, 50);
 
@@ -93,7 +98,8 @@ final class SeatKit {
             "panRear",
             "panFront",
             BOARD_MM,
-            PAN_FOAM);
+            PAN_FOAM,
+            PAN_BRACKETS_MM);
     back =
         Parts.cushion(
             Base.of("back", "").half(BACK_HALF_MM).mass(3.2),
@@ -102,7 +108,8 @@ final class SeatKit {
             "backLow",
             "backTop",
             BOARD_MM,
-            BACK_FOAM);
+            BACK_FOAM,
+            BACK_BRACKETS_MM);
     head =
         reclineDeg < HEAD_FROM_DEG
             ? Optional.empty()

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.longlow.constraints.document.FoamOf;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.rider.seat.Foam;
@@ -35,15 +36,12 @@ class FoamGradesTest {
   }
 
   private static Foam foam(FoamSpec spec) {
-    return spec.closedCell()
-        ? Foam.closedCell(
-            number(spec.density()),
-            number(spec.wallStress().orElseThrow()),
-            number(spec.polymerDensity().orElseThrow()))
-        : Foam.openCell(
-            number(spec.density()),
-            number(spec.ifd25().orElseThrow()),
-            number(spec.supportFactor().orElseThrow()));
+    return FoamOf.of(
+        spec,
+        f ->
+            f == spec.density() || spec.polymerDensity().filter(p -> p == f).isPresent()
+                ? number(f) * 1e-9
+                : f.text().endsWith("kPa") ? number(f) * 1e-3 : number(f));
   }
 
   @ParameterizedTest

@@ -38,8 +38,11 @@ class SeatLoadTest {
     "10, 87.6, 11.7, 0.0, 0.116, 7.5, 0.044, -0.078, -0.221",
     "20, 81.7, 23.1, 0.0, 0.217, 14.9, 0.175, 0.051, -0.089",
     "25, 79.5, 20.5, 3.4, 0.217, 15.3, 0.181, 0.057, -0.082",
+    "30, 75.4, 24.3, 4.0, 0.246, 18.0, 0.232, 0.106, -0.034",
     "35, 70.9, 27.9, 4.6, 0.266, 20.6, 0.279, 0.151, 0.010",
+    "40, 66.2, 31.2, 5.2, 0.279, 22.9, 0.323, 0.192, 0.050",
     "45, 61.2, 34.4, 5.7, 0.284, 24.8, 0.361, 0.228, 0.085",
+    "50, 56.3, 37.2, 6.2, 0.279, 26.4, 0.391, 0.256, 0.112",
     "60, 47.1, 42.1, 7.0, 0.246, 27.6, 0.415, 0.278, 0.133"
   })
   void sharesMatchTheTable(
@@ -62,6 +65,25 @@ class SeatLoadTest {
     assertThat(s.frictionNeeded()).isCloseTo(mu5, within(5.1e-4));
     assertThat(shares(80, back, 12, back >= 25).frictionNeeded()).isCloseTo(mu12, within(5.1e-4));
     assertThat(shares(80, back, 20, back >= 25).frictionNeeded()).isCloseTo(mu20, within(5.1e-4));
+  }
+
+  /** Pan and back of chairs with little shear stand at 90 to 95 degrees: worked angles. */
+  @ParameterizedTest
+  @CsvSource({"5, 91.2", "10, 92.4", "15, 93.6", "20, 94.9"})
+  void aPanWithoutShearStandsToItsBackAsWorked(double back, double corner) {
+    SeatLoad.Shares s = SeatLoad.of(SeatLoad.Input.of(80, Math.toRadians(back), 0, 0.60, false, 0));
+    assertThat(90 + back - Math.toDegrees(s.noShearPanRad())).isCloseTo(corner, within(0.0501));
+  }
+
+  /** Pans without shear for backs that bear at 0.75 to 0.50 of the trunk: worked to a degree. */
+  @ParameterizedTest
+  @CsvSource({"20, 10, 15", "40, 18, 28", "60, 21, 36"})
+  void whereTheBackBearsMovesThePanWithoutShear(double back, double high, double low) {
+    for (double[] at : new double[][] {{0.75, high}, {0.50, low}}) {
+      SeatLoad.Shares s =
+          SeatLoad.of(SeatLoad.Input.of(80, Math.toRadians(back), 0, at[0], back >= 25, 0.03));
+      assertThat(Math.toDegrees(s.noShearPanRad())).isCloseTo(at[1], within(1.0));
+    }
   }
 
   @Test

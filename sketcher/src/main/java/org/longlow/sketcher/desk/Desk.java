@@ -30,6 +30,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final EditWork edits = new EditWork(this, studio);
   private final DragWork drags = new DragWork(this, studio, edits);
   private final MendWork mending = new MendWork(this, studio, edits);
+  private final AdviceWork advice = new AdviceWork(this, studio);
   private final DrawnBefore drawnBefore = new DrawnBefore();
   private final SlideWork slides = new SlideWork(this, drawnBefore);
   private final List<Runnable> watchers = new ArrayList<>();
@@ -224,6 +225,11 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Returns who looks for what mends a finding. */
   public MendWork mending() {
     return mending;
+  }
+
+  /** Returns who looks for the next layer of a cushion to change. */
+  public AdviceWork advice() {
+    return advice;
   }
 
   public void undo() {

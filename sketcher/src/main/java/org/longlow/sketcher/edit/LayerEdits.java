@@ -101,6 +101,11 @@ public final class LayerEdits {
         layers -> with(layers, cushion, layer, f -> grade.layer(f.thickness())));
   }
 
+  /** Returns the edit that gives a cushion all of its foam. */
+  public static Edit foam(String cushion, String change, List<FoamSpec> foam) {
+    return layers(change + " of " + cushion, cushion, layers -> foam);
+  }
+
   /**
    * Returns the edit that makes a layer of closed or of open cells, with figures to begin with: the
    * two are said by unlike figures, so one field alone cannot change it.
@@ -124,15 +129,7 @@ public final class LayerEdits {
 
   private static FoamSpec thickness(FoamSpec foam, String cushion, int layer, double mm) {
     held(foam, cushion, layer);
-    return new FoamSpec(
-        foam.name(),
-        written(mm),
-        foam.density(),
-        foam.ifd25(),
-        foam.supportFactor(),
-        foam.closedCell(),
-        foam.wallStress(),
-        foam.polymerDensity());
+    return foam.thick(written(mm));
   }
 
   private static void held(FoamSpec foam, String cushion, int layer) {

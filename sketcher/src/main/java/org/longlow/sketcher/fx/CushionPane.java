@@ -80,7 +80,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
         e -> edit(LayerEdits.cells(cushion, picked, closed.isSelected()), "closedCell"));
     doing.getChildren().add(closed);
     Called.by(trouble, "cushion-trouble");
-    getChildren().addAll(drawing, doing, trouble, fields, grades);
+    getChildren()
+        .addAll(drawing, doing, new CushionTips(desk, this::cushion), trouble, fields, grades);
     fields.widthProperty().addListener((o, was, is) -> Platform.runLater(this::refresh));
   }
 
@@ -336,10 +337,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     boolean closedCell =
         part(shown.layout()).map(p -> p.layers().get(picked).closedCell()).orElse(false);
     closed.setSelected(closedCell);
-    List<String> shownFields =
-        closedCell
-            ? List.of("thickness", "density", "wallStress", "polymerDensity", "name")
-            : List.of("thickness", "density", "ifd25", "supportFactor", "name");
+    List<String> shownFields = part(shown.layout()).map(p -> sheet(p.layers().get(picked))).get();
     List<Bench.Row> all =
         OnBench.of(shown.layout(), shown.study().placed().places(), "part:" + cushion)
             .groups()
@@ -356,6 +354,20 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
           .ifPresent(r -> rows.add(named(r)));
     }
     return rows;
+  }
+
+  /** The fields of the data sheet that a layer has. */
+  private static List<String> sheet(FoamSpec foam) {
+    List<String> fields = new ArrayList<>(List.of("thickness", "density"));
+    if (foam.closedCell()) {
+      fields.add(foam.stress25().isPresent() ? "stress25" : "wallStress");
+      fields.add("polymerDensity");
+    } else if (foam.test().isEmpty()) {
+      fields.add(foam.cv40().isPresent() ? "cv40" : "ifd25");
+      fields.add("supportFactor");
+    }
+    fields.add("name");
+    return fields;
   }
 
   /** Which layer it is about is seen; its field needs its own name only. */

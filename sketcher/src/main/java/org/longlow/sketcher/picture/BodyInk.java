@@ -51,7 +51,7 @@ final class BodyInk {
       case SILENCER -> silencer();
       case BATTERY -> battery();
       case BOX -> box();
-      case LATCH, BRACKET, LEVER -> {
+      case LATCH, BRACKET, LEVER, INSTRUMENT, MIRROR -> {
         layer = PictureLayer.FRAME;
         lined();
       }

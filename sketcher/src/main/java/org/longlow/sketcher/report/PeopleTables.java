@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.SaidFigures;
+import org.longlow.constraints.check.person.BoardFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.seat.Sitting;
@@ -45,8 +48,15 @@ final class PeopleTables {
 
   private static final List<String> OWN_HEADINGS = List.of("What", Html.VERDICT, "Figure", "Limit");
 
+  /** What is told besides sight and foot. */
   private static final List<FindingKind> OWN =
-      List.of(SightFindings.SIGHT, SightFindings.FOOT, HandFindings.HANDS);
+      List.of(
+          HandFindings.HANDS,
+          LongRideFindings.PRESSURE,
+          LongRideFindings.COVER,
+          BoardFindings.BOARD);
+
+  private static final List<FindingKind> BY_WORD = List.of(SightFindings.SIGHT, SightFindings.FOOT);
 
   private PeopleTables() {}
 
@@ -149,21 +159,30 @@ final class PeopleTables {
   private static void own(Html h, Study study, Sitting s) {
     List<Finding> own =
         study.findings().stream()
-            .filter(f -> OWN.contains(f.kind()) && f.who().equals(Optional.of(s.occupant())))
+            .filter(f -> OWN.contains(f.kind()) || f.group() == FindingGroup.SIGHT_AND_FOOT)
+            .filter(f -> f.who().equals(Optional.of(s.occupant())))
             .toList();
     if (own.isEmpty()) {
       return;
     }
-    h.table("own", "Sight, foot and hands of " + s.person(), OWN_HEADINGS);
+    h.table("own", "Sight, foot, hands and seat of " + s.person(), OWN_HEADINGS);
     for (Finding f : own) {
       SaidFigures said = f.said(study.layout().units());
-      String what = f.kind() == HandFindings.HANDS ? "hands on turned grips" : f.kind().word();
       h.row(
           f.verdict().word(),
           OWN_HEADINGS,
-          List.of(what, FindingTables.verdict(f.verdict()), said.value(), said.limit()));
+          List.of(what(f), FindingTables.verdict(f.verdict()), said.value(), said.limit()));
     }
     h.closeTable();
+  }
+
+  /** What a row is about: its own word, or what comes after the person. */
+  private static String what(Finding f) {
+    return f.kind() == HandFindings.HANDS
+        ? "hands on turned grips"
+        : BY_WORD.contains(f.kind())
+            ? f.kind().word()
+            : f.about().words().substring(f.about().words().indexOf(", ") + 2);
   }
 
   private static void posture(Html h, Sitting s, Posture posture) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.seat.CushionAdvice;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.CushionPicture;
@@ -52,6 +53,14 @@ final class SeatPictures {
             + study.layout().units().word()
             + ".");
     h.raw("</figure>\n");
+    stacks.forEach(stack -> advice(h, study, stack.cushion()));
+  }
+
+  /** What to change next where a cushion does not hold well. */
+  private static void advice(Html h, Study study, String cushion) {
+    CushionPart part = (CushionPart) study.layout().parts().get(cushion);
+    CushionAdvice.best(part, study.sittings(), study.placed().places())
+        .ifPresent(a -> h.element("p", cushion + ". " + a.words().in(study.layout().units())));
   }
 
   private static Set<String> cushions(Study study, String seat) {

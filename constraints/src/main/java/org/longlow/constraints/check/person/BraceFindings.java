@@ -21,6 +21,8 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.seat.Braced;
 import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.seat.SlideAngles;
 import org.longlow.rider.words.Words;
 
 /** Whether somebody slides forward on the pan while braking, and what feet and hands must hold. */
@@ -62,14 +64,12 @@ public final class BraceFindings {
     return sitting
         .seated()
         .filter(s -> s.load().carried() && braking > 0)
-        .map(
-            s ->
-                finding(layout, sitting, stance, braking, Braced.of(sitting.body(), s, braking))
-                    .at(s.hip()));
+        .map(s -> finding(layout, sitting, stance, braking, s).at(s.hip()));
   }
 
   private static Finding finding(
-      Layout layout, Sitting sitting, Condition stance, double braking, Braced braced) {
+      Layout layout, Sitting sitting, Condition stance, double braking, SeatOutcome.Seated s) {
+    Braced braced = Braced.of(sitting.body(), s, braking);
     boolean byHands = braced.handsN() / HANDS_N > braced.feetN() / FEET_N;
     Figures figures =
         byHands
@@ -87,7 +87,8 @@ public final class BraceFindings {
             slides(sitting, braking, braced),
             feet(braced),
             hands(braced),
-            advice(verdict, byHands)));
+            advice(verdict, byHands),
+            angles(verdict, s, braced, braking)));
   }
 
   private static Words slides(Sitting sitting, double braking, Braced braced) {
@@ -121,6 +122,27 @@ public final class BraceFindings {
             "; the trunk leaves the back from %.2f g, and both hands must push %s",
             braced.backLeavesG(), Say.newton(braced.handsN()))
         : Words.NONE;
+  }
+
+  /** The pan that holds by friction alone, and the back that keeps the trunk. */
+  private static Words angles(
+      Verdict verdict, SeatOutcome.Seated s, Braced braced, double braking) {
+    if (verdict == Verdict.PASS) {
+      return Words.NONE;
+    }
+    SlideAngles angles = SlideAngles.of(s, braced, braking);
+    return Words.of(
+        angles.canBe()
+            ? Say.format(
+                " As they sit now, friction alone holds from a pan of about %s front up; from %s on"
+                    + " they slide back at rest.",
+                Say.deg(Math.toDegrees(angles.leastPanRad())),
+                Say.deg(Math.toDegrees(angles.mostPanRad())))
+            : Words.of(" No pan holds by friction alone both then and at rest."),
+        braced.handsN() > 0
+            ? Say.format(
+                " A back of %s keeps the trunk.", Say.deg(Math.toDegrees(angles.leastBackRad())))
+            : Words.NONE);
   }
 
   private static Words advice(Verdict verdict, boolean byHands) {

@@ -73,16 +73,24 @@ public final class SightFindings {
         .findFirst()
         .ifPresent(
             s -> {
-              findings.add(sight(layout, sitting, posture.get(), s));
+              PointMm eye = s.ground().toRoad(posture.get().eye());
+              List<Ahead> ahead = ahead(eye, s);
+              findings.add(sight(layout, sitting, eye, ahead, s));
               findings.add(foot(layout, sitting, posture.get(), s));
+              findings.addAll(EyeFindings.of(layout, sitting, posture.get(), s, ahead));
+              OwnBodyFindings.of(layout, sitting, posture.get(), s).ifPresent(findings::add);
+              findings.addAll(InstrumentFindings.of(sitting, posture.get(), s));
+              findings.addAll(HeadUpFindings.of(layout, sitting, posture.get(), s));
+              findings.addAll(BehindFindings.of(sitting, posture.get(), s));
             });
     return findings;
   }
 
-  private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
-    PointMm eye = standing.ground().toRoad(posture.eye());
-    Sight over = Sight.over(eye, obstacles(eye, standing, false));
-    Sight through = Sight.over(eye, obstacles(eye, standing, true));
+  private static Finding sight(
+      Layout layout, Sitting sitting, PointMm eye, List<Ahead> ahead, Standing standing) {
+    Sight over = Sight.over(eye, ahead.stream().map(Ahead::corner).toList());
+    Sight through =
+        Sight.over(eye, ahead.stream().filter(a -> !a.clear()).map(Ahead::corner).toList());
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     Words glass =
         !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
@@ -103,7 +111,9 @@ public final class SightFindings {
                 Double.isFinite(over.roadMm())
                     ? Words.of(" sees the road from ", metres(over.roadMm()), " ahead")
                     : " sees no road",
-                " over everything in front; ",
+                " over everything in front",
+                grazed(over, ahead),
+                "; ",
                 metres(limit),
                 over.roadMm() > limit
                     ? " are asked: raise the eye or lower what stands in front."
@@ -112,26 +122,43 @@ public final class SightFindings {
     return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
   }
 
-  private static Words metres(double mm) {
+  /** Says which part the line of sight goes over. */
+  private static Words grazed(Sight over, List<Ahead> ahead) {
+    return ahead.stream()
+        .filter(a -> a.corner().equals(over.over()))
+        .findFirst()
+        .map(a -> Words.of(", closest over " + a.part()))
+        .orElse(Words.NONE);
+  }
+
+  static Words metres(double mm) {
     return Double.isInfinite(mm) ? Words.of("nowhere") : Words.figure(mm, FigureSort.ROAD);
   }
 
+  /**
+   * What of a thing straight ahead hides most.
+   *
+   * @param part which part
+   * @param clear whether one may look through it
+   * @param corner its corner that hides most, in the road's axes
+   */
+  record Ahead(String part, boolean clear, PointMm corner) {}
+
   /** Returns of each thing straight ahead the corner that hides most, in the road's axes. */
-  private static List<PointMm> obstacles(
-      PointMm eye, Standing standing, boolean seeThroughScreens) {
-    List<PointMm> corners = new ArrayList<>();
-    Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
+  static List<Ahead> ahead(PointMm eye, Standing standing) {
+    List<Ahead> things = new ArrayList<>();
+    Interval middle = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
-      if (seeThroughScreens && shape.part() instanceof ShellPart s && s.type().seeThrough()) {
-        continue;
-      }
+      boolean clear = shape.part() instanceof ShellPart s && s.type().seeThrough();
+      List<PointMm> corners = new ArrayList<>();
       for (Prism prism : shape.prisms()) {
-        if (prism.across().gap(ahead) <= 0) {
+        if (prism.across().gap(middle) <= 0) {
           addHighest(corners, eye, standing.ground(), prism.outline().getCoordinates());
         }
       }
+      corners.forEach(c -> things.add(new Ahead(shape.part().name(), clear, c)));
     }
-    return corners;
+    return things;
   }
 
   private static void addHighest(

@@ -1,0 +1,176 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.machine.shop.BoardStrip;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Spreads;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.words.Words;
+
+/** Whether the boards under pan and back bend too far between their brackets over a bump. */
+public final class BoardFindings {
+
+  /** How far a board bends. */
+  public static final FindingKind BOARD =
+      new FindingKind("board", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  private static final List<Basis> BASIS =
+      List.of(
+          Basis.model("beam of plywood, all of the load of 3 g in the middle of each span"),
+          Basis.published(Known.CHECKED, BoardStrip.MODULUS_SOURCE),
+          Basis.practice(
+              "1/50 of the span at 3 g and a third of the strength are common practice"));
+
+  /** Ends of boards this near to a bracket are at it, mm. */
+  private static final double AT_MM = 1;
+
+  private BoardFindings() {}
+
+  public static List<Finding> of(Sitting sitting, Condition stance, Places places) {
+    List<Finding> findings = new ArrayList<>();
+    sitting
+        .seated()
+        .ifPresent(
+            s -> {
+              board(sitting, stance, places, sitting.parts().pan(), s.pan(), "pan")
+                  .ifPresent(findings::add);
+              sitting
+                  .parts()
+                  .back()
+                  .flatMap(b -> board(sitting, stance, places, b, s.back(), "back"))
+                  .ifPresent(findings::add);
+            });
+    return findings;
+  }
+
+  private static Optional<Finding> board(
+      Sitting sitting,
+      Condition stance,
+      Places places,
+      CushionPart cushion,
+      CushionLoad load,
+      String role) {
+    double length = places.pin(cushion.from()).distance(places.pin(cushion.to()));
+    double width = Spreads.of(cushion.base(), places).stream().mapToDouble(Interval::length).sum();
+    double thick = places.value(cushion.board());
+    double force = BoardStrip.SHOCK_G * load.normalN();
+    if (!(force > 0 && width > 0 && thick > 0)) {
+      return Optional.empty(); // it carries nothing
+    }
+    List<Double> brackets = brackets(cushion, places);
+    boolean said = !brackets.isEmpty();
+    if (said && (brackets.get(0) > length || brackets.size() == 1)) {
+      return Optional.of(few(sitting, stance, cushion, role, length));
+    }
+    BoardStrip strip = new BoardStrip(width, thick);
+    Worst worst = worst(strip, said ? brackets : List.of(0.0, length), length, force);
+    double share = worst.bend().share();
+    Verdict verdict =
+        share <= 1 ? Verdict.PASS : said && worst.bend().breaks() ? Verdict.FAIL : Verdict.CAUTION;
+    Figures figures = Figures.atMost(share, 1, FigureUnit.SHARE);
+    Words how =
+        Say.format(
+            "Under %s at 3 g, %s, the board of %s, %s thick, %s over %s: it sags by %s, %s are"
+                + " allowed, and takes %s of the stress allowed",
+            sitting.occupant().words(),
+            Say.newton(force),
+            cushion.name(),
+            Say.mm(thick),
+            said
+                ? worst.free() ? "stands out beyond its last bracket" : "bends between brackets"
+                : "bends if its ends alone carry it,",
+            Say.wholeMm(worst.spanMm()),
+            Say.tenths(worst.bend().sagMm()),
+            Say.tenths(worst.bend().mostSagMm()),
+            Say.percent(worst.bend().stressNmm2() / BoardStrip.MOST_STRESS_NMM2));
+    Words advice =
+        share <= 1
+            ? Words.of(".")
+            : Say.format(
+                ": put brackets at most %s apart%s, or take a thicker board.",
+                Words.atMost(Math.floor(strip.longestSpanMm(force) / 5) * 5),
+                said ? "" : " and say under brackets where they are");
+    return Optional.of(
+        new Finding(
+                BOARD,
+                About.person(sitting.occupant(), cushion.name() + " board", role)
+                    .on(cushion.name()),
+                Optional.of(stance),
+                verdict,
+                figures,
+                BASIS,
+                Words.of(how, advice))
+            .at(load.centre()));
+  }
+
+  private static List<Double> brackets(CushionPart cushion, Places places) {
+    return cushion.brackets().stream().map(places::value).sorted().distinct().toList();
+  }
+
+  private static Finding few(
+      Sitting sitting, Condition stance, CushionPart cushion, String role, double length) {
+    return new Finding(
+        BOARD,
+        About.person(sitting.occupant(), cushion.name() + " board", role).on(cushion.name()),
+        Optional.of(stance),
+        Verdict.FAIL,
+        Figures.NONE,
+        BASIS,
+        Say.format(
+            "The brackets said of %s do not carry its board: two at least must lie within its"
+                + " length of %s.",
+            cushion.name(), Say.mm(length)));
+  }
+
+  private record Worst(BoardStrip.Bend bend, double spanMm, boolean free) {}
+
+  private static Worst worst(BoardStrip strip, List<Double> brackets, double length, double force) {
+    Worst worst = new Worst(new BoardStrip.Bend(0, 0, 1), 0, false);
+    double last = Math.min(length, brackets.get(brackets.size() - 1));
+    for (double end : new double[] {brackets.get(0), length - last}) {
+      if (end > AT_MM) {
+        worst =
+            worse(
+                worst,
+                new Worst(
+                    strip.beyond(end, force, BoardStrip.PATCH_MM, BoardStrip.MODULUS_NMM2),
+                    end,
+                    true));
+      }
+    }
+    for (int i = 1; i < brackets.size(); i++) {
+      double span = Math.min(length, brackets.get(i)) - brackets.get(i - 1);
+      if (span > AT_MM) {
+        worst =
+            worse(
+                worst,
+                new Worst(
+                    strip.between(span, force, BoardStrip.PATCH_MM, BoardStrip.MODULUS_NMM2),
+                    span,
+                    false));
+      }
+    }
+    return worst;
+  }
+
+  private static Worst worse(Worst a, Worst b) {
+    return b.bend().share() > a.bend().share() ? b : a;
+  }
+}

@@ -1,0 +1,136 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Spreads;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.seat.LongRide;
+import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.words.Words;
+
+/** How hard a pan presses over a long ride, and whether its cover lies close or bridges. */
+public final class LongRideFindings {
+
+  /** Pressure under the sit bones. */
+  public static final FindingKind PRESSURE =
+      new FindingKind("pressure", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** What a cover must give. */
+  public static final FindingKind COVER =
+      new FindingKind("cover", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  private static final List<Basis> PRESSED =
+      List.of(
+          Basis.model("layered foam pressed by the body's outline"),
+          Basis.practice(
+              "twice that under the sit bones is an order of magnitude, common practice"),
+          Basis.published(
+              Known.FROM_MEMORY,
+              "drivers' seats aim at 10 to 30 kPa there (Diebschlag 1988, Reed 2000, from memory)"));
+
+  private static final List<Basis> COVERED =
+      List.of(
+          Basis.model("arc of the buttocks less its chord"),
+          Basis.published(
+              Known.CHECKED,
+              "covers as sewn did not change peak pressure (Denne 1981; Crawford and others)"),
+          Basis.practice(
+              "that a tight cover which gives less bridges the hollow is common practice"));
+
+  private LongRideFindings() {}
+
+  public static List<Finding> of(Sitting sitting, Condition stance, Places places) {
+    Optional<SeatOutcome.Seated> seated = sitting.seated().filter(s -> s.load().carried());
+    if (seated.isEmpty()) {
+      return List.of();
+    }
+    SeatOutcome.Seated s = seated.get();
+    CushionPart pan = sitting.parts().pan();
+    double width = Spreads.of(pan.base(), places).stream().mapToDouble(Interval::length).sum();
+    double give = LongRide.coverGiveMm(sitting.body(), s.pan().sinkMm(), width);
+    List<Finding> findings = new ArrayList<>(List.of(pressure(sitting, stance, pan, s, give)));
+    pan.coverGive()
+        .ifPresent(g -> findings.add(cover(sitting, stance, pan, s, give, places.value(g))));
+    return findings;
+  }
+
+  private static Finding pressure(
+      Sitting sitting, Condition stance, CushionPart pan, SeatOutcome.Seated s, double give) {
+    double kPa = LongRide.sitBonesKPa(s.pan());
+    Figures figures = Figures.atMost(kPa, LongRide.MOST_KPA, FigureUnit.KPA);
+    boolean soft = figures.verdict() == Verdict.PASS;
+    return new Finding(
+            PRESSURE,
+            About.person(sitting.occupant(), "sit bones on " + pan.name(), "sit-bones")
+                .on(pan.name()),
+            Optional.of(stance),
+            soft ? Verdict.PASS : Verdict.CAUTION,
+            figures,
+            PRESSED,
+            Words.of(
+                Say.format(
+                    "%s presses on %s with about %s under the sit bones, %s on average; seats for"
+                        + " long rides keep to %s",
+                    sitting.occupant().words(),
+                    pan.name(),
+                    Say.kpa(kPa),
+                    Say.kpa(s.pan().meanKPa()),
+                    Say.kpa(LongRide.MOST_KPA)),
+                soft
+                    ? "."
+                    : ": split the top layer and make its upper half softer, or make the pan"
+                        + " thicker; the cushion bench tries each.",
+                pan.coverGive().isPresent()
+                    ? Words.NONE
+                    : Say.format(
+                        " So deep, the cover must get %s longer front to back, or it bridges the"
+                            + " hollow.",
+                        Say.wholeMm(give))))
+        .at(s.pan().centre());
+  }
+
+  private static Finding cover(
+      Sitting sitting,
+      Condition stance,
+      CushionPart pan,
+      SeatOutcome.Seated s,
+      double needed,
+      double gives) {
+    Figures figures = Figures.atLeast(gives, needed, FigureUnit.MM);
+    boolean close = figures.verdict() == Verdict.PASS;
+    return new Finding(
+            COVER,
+            About.person(sitting.occupant(), "cover of " + pan.name(), "cover").on(pan.name()),
+            Optional.of(stance),
+            close ? Verdict.PASS : Verdict.CAUTION,
+            figures,
+            COVERED,
+            Words.of(
+                Say.format(
+                    "The cover of %s can get %s longer; %s, sunk in, needs %s",
+                    pan.name(), Say.mm(gives), sitting.occupant().words(), Say.mm(needed)),
+                close
+                    ? Words.of(".")
+                    : Say.format(
+                        ": it bridges the hollow like a hammock and the foam does less than is said"
+                            + " here. Sew in %s of slack or pleats, or take a cover that stretches.",
+                        Words.atLeast(needed - gives))))
+        .at(s.pan().centre());
+  }
+}

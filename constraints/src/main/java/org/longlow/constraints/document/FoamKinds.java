@@ -1,0 +1,195 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.DENSITY;
+import static org.longlow.constraints.document.Type.FORCE;
+import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.MASS;
+import static org.longlow.constraints.document.Type.NUMBER;
+import static org.longlow.constraints.document.Type.PRESSURE;
+
+import java.util.Optional;
+import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.FoamTrial;
+import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.seat.DiscTest;
+
+/** Layers of foam: figures of their data sheets, or a builder's own test. */
+final class FoamKinds {
+
+  /** Judgement: no foam is thinner, mm. */
+  private static final double LEAST_FOAM_MM = 0.1;
+
+  private static final Kind<FoamTrial.Press> PRESS =
+      Kind.of(
+          "foamPress",
+          "One press of a disc into foam on a bathroom scale.",
+          s ->
+              new FoamTrial.Press(
+                  s.need(
+                      "depth",
+                      LENGTH.atLeast(LEAST_FOAM_MM),
+                      FoamTrial.Press::depth,
+                      "How deep the disc is in the foam."),
+                  s.need(
+                      "load",
+                      MASS.positive(),
+                      FoamTrial.Press::load,
+                      "What the scale shows after a minute.")));
+
+  private static final Kind<FoamTrial> TEST =
+      Kind.of(
+          "foamTest",
+          "A builder's own test of open-cell foam: a disc of 203 mm pressed into a slab that lies"
+              + " on a bathroom scale.",
+          s ->
+              new FoamTrial(
+                  s.need(
+                      "thickness",
+                      LENGTH.atLeast(LEAST_FOAM_MM),
+                      FoamTrial::thickness,
+                      "Thickness of the slab tested, free."),
+                  s.need(
+                      "presses",
+                      new Type.ListOf<>(new Type.Nested<>(PRESS), DiscTest.FEWEST, DiscTest.MOST),
+                      "three presses or more, to about 25, 45 and 65 % of the thickness",
+                      FoamTrial::presses,
+                      "What was read, three presses or more, to about 25, 45 and 65 % of the"
+                          + " thickness.")));
+
+  static final Kind<FoamSpec> FOAM =
+      Kind.of(
+              "foam",
+              "One layer of foam. Open-cell foam needs supportFactor and ifd25 or cv40, or else a"
+                  + " test; closed-cell foam polymerDensity and wallStress or stress25.",
+              FoamKinds::foam)
+          .rule(FoamKinds::canBe);
+
+  private FoamKinds() {}
+
+  private static FoamSpec foam(Source<FoamSpec> s) {
+    return new FoamSpec(
+        s.text("name", FoamSpec::name, "For people, such as medium HR."),
+        s.need("thickness", LENGTH.atLeast(LEAST_FOAM_MM), FoamSpec::thickness, "Free thickness."),
+        s.need("density", DENSITY.positive(), FoamSpec::density, "Density of the foam."),
+        s.may(
+            "ifd25",
+            FORCE.positive(),
+            FoamSpec::ifd25,
+            "Indentation force at 25 % (IFD, ILD), open-cell foam."),
+        s.may(
+            "supportFactor",
+            NUMBER.positive(),
+            FoamSpec::supportFactor,
+            "IFD at 65 % over IFD at 25 %, open-cell foam."),
+        s.flag("closedCell", FoamSpec::closedCell, "True for closed-cell foam."),
+        s.may(
+            "wallStress",
+            PRESSURE.positive(),
+            FoamSpec::wallStress,
+            "Cell-wall stress, closed-cell foam."),
+        s.may(
+            "polymerDensity",
+            DENSITY.positive(),
+            FoamSpec::polymerDensity,
+            "Density of the solid polymer, closed-cell foam."),
+        s.may(
+            "cv40",
+            PRESSURE.positive(),
+            FoamSpec::cv40,
+            "Compression stress at 40 % (CV40), open-cell foam, in place of ifd25."),
+        s.may(
+            "stress25",
+            PRESSURE.positive(),
+            FoamSpec::stress25,
+            "Stress at 25 % deflection (ASTM D1056), closed-cell foam, in place of wallStress."),
+        s.may(
+            "test",
+            new Type.Nested<>(TEST),
+            FoamSpec::test,
+            "The builder's own test of open-cell foam, in place of its data sheet."));
+  }
+
+  private static void canBe(FoamSpec foam, Spot at) {
+    if (!at.isSound("closedCell")) {
+      return; // which of the two it is meant to be is not known
+    }
+    boolean closed = foam.closedCell();
+    String kind = closed ? "closed-cell foam" : "open-cell foam";
+    boolean tested = !closed && (foam.test().isPresent() || !at.isSound("test"));
+    if (tested) {
+      twice("ifd25", foam.ifd25(), "test", at);
+      twice("supportFactor", foam.supportFactor(), "test", at);
+      twice("cv40", foam.cv40(), "test", at);
+    } else {
+      if (!closed && foam.cv40().isPresent()) {
+        twice("ifd25", foam.ifd25(), "cv40", at);
+      } else {
+        belongs("ifd25", foam.ifd25(), !closed, kind, at);
+      }
+      belongs("supportFactor", foam.supportFactor(), !closed, kind, at);
+    }
+    if (closed && foam.stress25().isPresent()) {
+      twice("wallStress", foam.wallStress(), "stress25", at);
+    } else {
+      belongs("wallStress", foam.wallStress(), closed, kind, at);
+    }
+    belongs("polymerDensity", foam.polymerDensity(), closed, kind, at);
+    strange("cv40", foam.cv40(), closed, kind, at);
+    strange("test", foam.test(), closed, kind, at);
+    strange("stress25", foam.stress25(), !closed, kind, at);
+    boolean complete =
+        closed
+            ? foam.polymerDensity().isPresent()
+                && foam.wallStress().isPresent() != foam.stress25().isPresent()
+            : foam.test().isPresent()
+                || foam.supportFactor().isPresent()
+                    && foam.ifd25().isPresent() != foam.cv40().isPresent();
+    if (!complete || FoamOf.formulas(foam).stream().anyMatch(f -> at.fixed(f).isEmpty())) {
+      return;
+    }
+    try {
+      FoamOf.of(foam, f -> at.fixed(f).orElseThrow());
+    } catch (OutOfRange e) {
+      at.fault(
+          tested ? "test" : "",
+          "",
+          "is no such foam: " + words(e.getMessage()),
+          tested ? "test it again" : "look at the data sheet");
+    }
+  }
+
+  /** The foam model's message with the keys of the file. */
+  private static String words(String message) {
+    return message
+        .replace("densityKgM3", "density")
+        .replace("ifd25N", "ifd25")
+        .replace("cv40KPa", "cv40")
+        .replace("stress25KPa", "stress25")
+        .replace("wallStressKPa", "wallStress")
+        .replace("polymerDensityKgM3", "polymerDensity")
+        .replace("thicknessMm", "thickness")
+        .replace("depthMm", "depth")
+        .replace("loadN", "load");
+  }
+
+  private static void belongs(String key, Optional<?> value, boolean needed, String kind, Spot at) {
+    if (value.isEmpty() && needed) {
+      at.fault(key, "", "is missing, " + kind + " needs it", "add it from the data sheet");
+    } else {
+      strange(key, value, !needed, kind, at);
+    }
+  }
+
+  private static void strange(
+      String key, Optional<?> value, boolean strange, String kind, Spot at) {
+    if (value.isPresent() && strange) {
+      at.fault(key, "", "is no property of " + kind, "take it out");
+    }
+  }
+
+  private static void twice(String key, Optional<?> value, String by, Spot at) {
+    if (value.isPresent()) {
+      at.fault(key, "", "is told by " + by + " already", "take one of the two out");
+    }
+  }
+}

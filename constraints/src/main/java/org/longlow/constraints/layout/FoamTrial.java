@@ -1,0 +1,25 @@
+package org.longlow.constraints.layout;
+
+import java.util.List;
+import org.longlow.constraints.formula.Formula;
+
+/**
+ * A builder's own test of a foam: a disc of 203 mm pressed into a slab on a bathroom scale.
+ *
+ * @param thickness of the slab
+ * @param presses what was read, in any order
+ */
+public record FoamTrial(Formula thickness, List<Press> presses) {
+
+  public FoamTrial {
+    presses = List.copyOf(presses);
+  }
+
+  /**
+   * One press.
+   *
+   * @param depth how deep the disc was
+   * @param load what the scale read, a mass
+   */
+  public record Press(Formula depth, Formula load) {}
+}

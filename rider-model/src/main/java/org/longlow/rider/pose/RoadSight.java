@@ -1,0 +1,57 @@
+package org.longlow.rider.pose;
+
+/**
+ * How far the road must be seen to stop, how far it is seen over a crest, and where lights hang.
+ */
+public final class RoadSight {
+
+  /** Height of what crests are laid out to show, mm: 2.0 ft (TxDOT 4.11.1). */
+  public static final double OBJECT_MM = 600;
+
+  /** Height of the driver's eye that they are laid out for, mm: 3.5 ft (likewise). */
+  public static final double DESIGN_EYE_MM = 1080;
+
+  /** Time in which drivers are taken to react in that layout, s (likewise). */
+  public static final double DESIGN_REACTION_S = 2.5;
+
+  /** Deceleration that is laid out for, m/s² (likewise). */
+  public static final double DESIGN_BRAKING = 3.4;
+
+  /** Time in which a rider who looks reacts, s; common practice. */
+  public static final double RIDER_REACTION_S = 1;
+
+  /** Deceleration that a rider plans on a wet road, m/s²; liikenneturva.fi. */
+  public static final double WET_BRAKING = 3.5;
+
+  /** How far up a light at a stop line may hang, rad: 22° (MUTCD heights, eye 850 mm high). */
+  public static final double LIGHT_RAD = Math.toRadians(22);
+
+  private RoadSight() {}
+
+  /**
+   * Returns the way to a stop, mm: v t + v² / 2 a.
+   *
+   * @param mms speed, mm/s
+   * @param reactionS s
+   * @param braking m/s², &gt; 0
+   */
+  public static double stopMm(double mms, double reactionS, double braking) {
+    return mms * reactionS + mms * mms / (2000 * braking);
+  }
+
+  /**
+   * Returns how far an object is seen over a crest, mm: √(2 R) (√h₁ + √h₂).
+   *
+   * @param crestMm radius of the crest, mm
+   * @param eyeMm height of the eye, mm, ≥ 0
+   */
+  public static double crestMm(double crestMm, double eyeMm, double objectMm) {
+    return Math.sqrt(2 * crestMm) * (Math.sqrt(eyeMm) + Math.sqrt(objectMm));
+  }
+
+  /** Returns the radius of the crest over which drivers see as far, mm. */
+  public static double crestRadiusMm(double sightMm) {
+    double heights = Math.sqrt(DESIGN_EYE_MM) + Math.sqrt(OBJECT_MM);
+    return sightMm * sightMm / (2 * heights * heights);
+  }
+}
