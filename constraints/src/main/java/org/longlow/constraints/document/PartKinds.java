@@ -36,6 +36,22 @@ final class PartKinds {
 
   private static final String ON_EACH_SIDE = ", one on each side.";
 
+  static final Kind<TubePart.Corner> CORNER =
+      Kind.of(
+              "tubePin",
+              "A pin of a tube, or an object that says how far across it lies there too.",
+              (Source<TubePart.Corner> s) ->
+                  new TubePart.Corner(
+                      s.pin("pin", "an end or a bend", TubePart.Corner::pin, "The pin there."),
+                      s.may(
+                          "y",
+                          PartSizes.REACH,
+                          TubePart.Corner::y,
+                          "Distance of the tube's centre from the middle plane there, left positive;"
+                              + " absent where it is that of the tube. A tube whose pins lie at"
+                              + " different ones is bent in space.")))
+          .shortAs("pin");
+
   /** All of them; a part's {@code kind} decides which fields it has. */
   static final Type.Choice<Part> PART =
       new Type.Choice<>(
@@ -111,9 +127,9 @@ final class PartKinds {
         type,
         s.need(
             "path",
-            new Type.ListOf<>(Type.ref(Referent.PIN), 2, MAX_PATH),
+            new Type.ListOf<>(new Type.Nested<>(CORNER), 2, MAX_PATH),
             "two or more pins",
-            TubePart::path,
+            TubePart::corners,
             "Its pins in order, bent at the inner ones."),
         s.need("diameter", PartSizes.SIZE, TubePart::diameter, "Outside diameter."),
         s.need("wall", PartSizes.SHEET, TubePart::wall, "Wall thickness."),
@@ -123,7 +139,8 @@ final class PartKinds {
             "y",
             LENGTH,
             TubePart::y,
-            "Distance of the tube's centre from the middle plane, left positive."),
+            "Distance of the tube's centre from the middle plane, left positive, at each pin that"
+                + " says no other."),
         s.flag("both", TubePart::both, "True if there is one on each side."));
   }
 
