@@ -85,9 +85,14 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<SolidPart>part(
-              type == SolidPart.Kind.RADIATOR ? "radiator" : "solid",
-              "A body filled to its outline.",
-              s -> solid(type, s)));
+                  switch (type) {
+                    case RADIATOR -> "radiator";
+                    case BRACKET -> "bracket";
+                    default -> "solid";
+                  },
+                  "A body filled to its outline.",
+                  s -> solid(type, s))
+              .rule(AngleKinds::straight));
     }
     for (ShellPart.Kind type : ShellPart.Kind.values()) {
       all.put(
@@ -170,7 +175,14 @@ final class PartKinds {
                 Duct.NONE,
                 SolidPart::duct,
                 "How air is led to it and away; absent where it stands in the wind.")
-            : Duct.NONE);
+            : Duct.NONE,
+        type == SolidPart.Kind.BRACKET
+            ? s.may(
+                "angle",
+                new Type.Nested<>(AngleKinds.LEG),
+                SolidPart::angle,
+                "Its second leg, where it is of angle section: sheet folded along one edge.")
+            : Optional.empty());
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {

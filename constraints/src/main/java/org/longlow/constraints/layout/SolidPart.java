@@ -1,6 +1,7 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.layout.Traits.Joint;
@@ -14,6 +15,7 @@ import org.longlow.constraints.words.Names;
  * @param bodies what it has besides the body of its outline
  * @param formers asked for as templates
  * @param duct how air is led to a radiator and away
+ * @param angle the second leg of a bracket of angle section
  */
 public record SolidPart(
     PartBase base,
@@ -23,11 +25,25 @@ public record SolidPart(
     Breadth breadth,
     List<FurtherBody> bodies,
     Formers formers,
-    Duct duct)
+    Duct duct,
+    Optional<AngleLeg> angle)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
+  }
+
+  /** A part of one leg. */
+  public SolidPart(
+      PartBase base,
+      Kind type,
+      LocalAxes frame,
+      Outline outline,
+      Breadth breadth,
+      List<FurtherBody> bodies,
+      Formers formers,
+      Duct duct) {
+    this(base, type, frame, outline, breadth, bodies, formers, duct, Optional.empty());
   }
 
   /** A part without formers or duct. */

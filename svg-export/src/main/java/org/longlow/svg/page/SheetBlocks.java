@@ -69,6 +69,11 @@ record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom roo
     return new Envelope(x, x + width, y, y + height);
   }
 
+  /** Returns how much of the drawing lies under all three, mm of line. */
+  double coveredMm() {
+    return room.covered(across) + room.covered(along) + room.covered(notes);
+  }
+
   /** Returns both bars, and the square where it is wanted and finds room. */
   List<Mark> bars(TemplateSettings settings, boolean square) {
     boolean inches = settings.lengths().inchBar();
