@@ -78,7 +78,10 @@ final class BoardTemplates {
 
     @Override
     public int compareTo(Foot o) {
-      return Comparator.comparing(Foot::bracket).thenComparing(Foot::from).compare(this, o);
+      return Comparator.comparing(Foot::bracket)
+          .thenComparing(Foot::from)
+          .thenComparing(Foot::to)
+          .compare(this, o);
     }
   }
 

@@ -31,12 +31,13 @@ record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom roo
       Envelope notes2 = notes(again);
       Envelope along2 = along(again);
       Envelope across2 = across(again);
-      if (notes2 != null
-          && along2 != null
-          && across2 != null
-          && again.covered(notes2) + again.covered(along2) + again.covered(across2)
-              < room.covered(notes) + room.covered(along) + room.covered(across)) {
-        return new SheetBlocks(across2, along2, notes2, again);
+      if (notes2 != null && along2 != null && across2 != null) {
+        SheetBlocks other = new SheetBlocks(across2, along2, notes2, again);
+        if (across == null
+            || along == null
+            || other.coveredMm() < new SheetBlocks(across, along, notes, room).coveredMm()) {
+          return other;
+        }
       }
     }
     if (across == null || along == null || notes == null) {

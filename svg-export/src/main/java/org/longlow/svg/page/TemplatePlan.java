@@ -32,6 +32,9 @@ record TemplatePlan(
     {0, 0}, {1, 1}, {0, 1}, {1, 0}, {0.5, 0}, {0, 0.5}, {0.5, 1}, {1, 0.5}
   };
 
+  /** From a drawing that was shifted to the end of its sheets, mm. */
+  private static final double AIR_MM = 5;
+
   /**
    * A sheet in row {@code row} and column {@code column}, the {@code number}th used one, from 1.
    */
@@ -150,11 +153,17 @@ record TemplatePlan(
               width(),
               height(),
               settings.overlapMm(),
-              box.getMinX() - share[0] * spareX,
-              box.getMaxY() + share[1] * spareY);
+              box.getMinX() - within(share[0], spareX),
+              box.getMaxY() + within(share[1], spareY));
       all.add(() -> fixed(part, turned, turnRad, b -> settings, grid::over));
     }
     return all;
+  }
+
+  /** A share of some room, a little off both ends where it is large enough for that. */
+  private static double within(double share, double room) {
+    double air = Math.min(AIR_MM, room / 2);
+    return Math.max(air, Math.min(room - air, share * room));
   }
 
   private double paperMm2() {
