@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Line;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.words.Quoted;
 
 /** Cables, hoses and looms. */
@@ -87,14 +88,23 @@ final class LineKinds {
   }
 
   /**
-   * Returns what is added to the points of a line: the pin of the layout after the last of them.
+   * Returns what is added to the points of a line or tube: the pin of the layout after the last of
+   * them.
    */
   static Optional<?> begun(Kind<?> kind, List<String> pins, List<?> there) {
-    if (kind != POINT || there.isEmpty() || pins.isEmpty()) {
+    if (there.isEmpty() || pins.isEmpty()) {
       return Optional.empty();
     }
-    Line.Point last = (Line.Point) there.get(there.size() - 1);
-    String next = pins.get((pins.indexOf(last.pin()) + 1) % pins.size());
-    return Optional.of(new Line.Point(next, last.y()));
+    Object last = there.get(there.size() - 1);
+    if (kind == POINT && last instanceof Line.Point p) {
+      return Optional.of(new Line.Point(after(p.pin(), pins), p.y()));
+    }
+    return kind == PartKinds.CORNER && last instanceof TubePart.Corner c
+        ? Optional.of(new TubePart.Corner(after(c.pin(), pins), c.y()))
+        : Optional.empty();
+  }
+
+  private static String after(String pin, List<String> pins) {
+    return pins.get((pins.indexOf(pin) + 1) % pins.size());
   }
 }

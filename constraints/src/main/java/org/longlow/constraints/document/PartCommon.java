@@ -21,6 +21,9 @@ final class PartCommon {
 
   private static final String MATERIALS = materials();
 
+  /** That more is a slip of the unit is judgement. */
+  private static final Type.Quantity ALLOWANCE = LENGTH.between(-20, 50);
+
   private PartCommon() {}
 
   private static String materials() {
@@ -73,7 +76,8 @@ final class PartCommon {
         base.hot(),
         base.touches(),
         base.note(),
-        base.purchase());
+        base.purchase(),
+        base.allowance());
   }
 
   private static <P extends Part> PartBase base(
@@ -146,7 +150,18 @@ final class PartCommon {
                 StockKinds.fasteners(),
                 List.of(),
                 b -> b.purchase().fasteners(),
-                "Bolts, nuts and the like that hold it, for the shopping list.")));
+                "Bolts, nuts and the like that hold it, for the shopping list.")),
+        mayBeUnsaid
+            ? field(
+                s,
+                "allowance",
+                new Type.Maybe<>(ALLOWANCE),
+                Optional.empty(),
+                PartBase::allowance,
+                "How far outside its net outline the line to cut on its template lies: half the"
+                    + " kerf for a tool led along the line, or what is filed or trimmed off"
+                    + " afterwards; less than 0 inside it. Holes become as much smaller, or larger.")
+            : Optional.empty());
   }
 
   private static <P extends Part> Optional<Formula> reach(

@@ -42,6 +42,22 @@ final class PartKinds {
 
   private static final String ON_EACH_SIDE = ", one on each side.";
 
+  static final Kind<TubePart.Corner> CORNER =
+      Kind.of(
+              "tubePin",
+              "A pin of a tube, or an object that says how far across it lies there too.",
+              (Source<TubePart.Corner> s) ->
+                  new TubePart.Corner(
+                      s.pin("pin", "an end or a bend", TubePart.Corner::pin, "The pin there."),
+                      s.may(
+                          "y",
+                          PartSizes.REACH,
+                          TubePart.Corner::y,
+                          "Distance of the tube's centre from the middle plane there, left positive;"
+                              + " absent where it is that of the tube. A tube whose pins lie at"
+                              + " different ones is bent in space.")))
+          .shortAs("pin");
+
   /** All of them; a part's {@code kind} decides which fields it has. */
   static final Type.Choice<Part> PART =
       new Type.Choice<>(
@@ -75,12 +91,13 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<SolidPart>part(
-              switch (type) {
-                case RADIATOR, LEVER, MIRROR -> Names.word(type);
-                default -> "solid";
-              },
-              "A body filled to its outline.",
-              s -> solid(type, s)));
+                  switch (type) {
+                    case RADIATOR, LEVER, MIRROR, BRACKET -> Names.word(type);
+                    default -> "solid";
+                  },
+                  "A body filled to its outline.",
+                  s -> solid(type, s))
+              .rule(AngleKinds::straight));
     }
     for (ShellPart.Kind type : ShellPart.Kind.values()) {
       all.put(
@@ -125,9 +142,9 @@ final class PartKinds {
         type,
         s.need(
             "path",
-            new Type.ListOf<>(Type.ref(Referent.PIN), 2, MAX_PATH),
+            new Type.ListOf<>(new Type.Nested<>(CORNER), 2, MAX_PATH),
             "two or more pins",
-            TubePart::path,
+            TubePart::corners,
             "Its pins in order, bent at the inner ones."),
         s.need("diameter", PartSizes.SIZE, TubePart::diameter, "Outside diameter."),
         s.need("wall", PartSizes.SHEET, TubePart::wall, "Wall thickness."),
@@ -137,7 +154,8 @@ final class PartKinds {
             "y",
             LENGTH,
             TubePart::y,
-            "Distance of the tube's centre from the middle plane, left positive."),
+            "Distance of the tube's centre from the middle plane, left positive, at each pin that"
+                + " says no other."),
         s.flag("both", TubePart::both, "True if there is one on each side."));
   }
 
@@ -181,6 +199,13 @@ final class PartKinds {
                 LENGTH.atLeast(LEAST_GLASS_MM),
                 SolidPart::glassRadius,
                 "Radius that its glass is bulged to; absent where it is flat.")
+            : Optional.empty(),
+        type == SolidPart.Kind.BRACKET
+            ? s.may(
+                "angle",
+                new Type.Nested<>(AngleKinds.LEG),
+                SolidPart::angle,
+                "Its second leg, where it is of angle section: sheet folded along one edge.")
             : Optional.empty());
   }
 

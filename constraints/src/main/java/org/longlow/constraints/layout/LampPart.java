@@ -61,6 +61,15 @@ public record LampPart(
   }
 
   @Override
+  public String what() {
+    return switch (type) {
+      case PLATE -> "number plate";
+      case REAR_REFLECTOR, SIDE_REFLECTOR -> "reflector";
+      default -> kind();
+    };
+  }
+
+  @Override
   public boolean paired() {
     return pair;
   }

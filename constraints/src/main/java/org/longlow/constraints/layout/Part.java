@@ -46,6 +46,11 @@ public sealed interface Part
     return traits().kind();
   }
 
+  /** What it is for people, where the word of its kind is too wide for it. */
+  default String what() {
+    return kind();
+  }
+
   /** The pins it hangs on, in a fixed order, without repeats. */
   List<String> pins();
 

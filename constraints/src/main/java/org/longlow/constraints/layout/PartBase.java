@@ -18,6 +18,8 @@ import org.longlow.constraints.formula.Formula;
  * @param touches names of parts (or {@code rider}) that it may touch or overlap
  * @param note for people, may be empty
  * @param purchase what is paid for it and bought with it
+ * @param allowance how far outside its net outline a template's line to cut lies, less than 0
+ *     inside it
  */
 public record PartBase(
     String name,
@@ -28,7 +30,8 @@ public record PartBase(
     boolean hot,
     List<String> touches,
     String note,
-    Purchase purchase) {
+    Purchase purchase,
+    Optional<Formula> allowance) {
   public PartBase {
     touches = List.copyOf(touches);
   }
@@ -43,6 +46,7 @@ public record PartBase(
       boolean hot,
       List<String> touches,
       String note) {
-    this(name, spread, mass, material, steered, hot, touches, note, Purchase.NONE);
+    this(
+        name, spread, mass, material, steered, hot, touches, note, Purchase.NONE, Optional.empty());
   }
 }

@@ -18,6 +18,7 @@ import org.longlow.constraints.words.Names;
  * @param duct how air is led to a radiator and away
  * @param worked by what of the rider a lever is worked, if it is said
  * @param glassRadius radius that the glass of a mirror is bulged to; absent where it is flat
+ * @param angle the second leg of a bracket of angle section
  */
 public record SolidPart(
     PartBase base,
@@ -29,14 +30,15 @@ public record SolidPart(
     Formers formers,
     Duct duct,
     Optional<Control> worked,
-    Optional<Formula> glassRadius)
+    Optional<Formula> glassRadius,
+    Optional<AngleLeg> angle)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
   }
 
-  /** A part without formers, duct or anybody who works it. */
+  /** A part without formers or anything of its kind alone. */
   public SolidPart(
       PartBase base,
       Kind type,
@@ -53,6 +55,7 @@ public record SolidPart(
         bodies,
         Formers.NONE,
         Duct.NONE,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

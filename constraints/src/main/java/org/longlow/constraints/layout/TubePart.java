@@ -12,23 +12,37 @@ import org.longlow.constraints.words.Names;
 /**
  * A round tube through pins, bent at the inner ones.
  *
- * @param path pins in order, at least two
+ * @param corners its pins in order, at least two
  * @param diameter outside diameter
  * @param wall wall thickness
  * @param bendRadius centre-line radius of the bends
- * @param y distance of the tube's centre from the middle plane, left positive
+ * @param y distance of the tube's centre from the middle plane, left positive, at each pin that
+ *     says no other
  * @param both true if there is one on each side
  */
 public record TubePart(
     PartBase base,
     Kind type,
-    List<String> path,
+    List<Corner> corners,
     Formula diameter,
     Formula wall,
     Formula bendRadius,
     Formula y,
     boolean both)
     implements Part {
+
+  /**
+   * A pin of a tube.
+   *
+   * @param y how far from the middle plane its centre is there, left positive; absent where it is
+   *     that of the tube
+   */
+  public record Corner(String pin, Optional<Formula> y) {
+    /** A pin where nothing is said across. */
+    public static Corner of(String pin) {
+      return new Corner(pin, Optional.empty());
+    }
+  }
 
   /** What a bent tube is. */
   public enum Kind {
@@ -49,7 +63,12 @@ public record TubePart(
   }
 
   public TubePart {
-    path = List.copyOf(path);
+    corners = List.copyOf(corners);
+  }
+
+  /** Returns its pins in order. */
+  public List<String> path() {
+    return corners.stream().map(Corner::pin).toList();
   }
 
   @Override
@@ -70,6 +89,6 @@ public record TubePart(
 
   @Override
   public List<String> pins() {
-    return path.stream().distinct().toList();
+    return path().stream().distinct().toList();
   }
 }

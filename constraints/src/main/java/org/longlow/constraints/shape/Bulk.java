@@ -1,11 +1,13 @@
 package org.longlow.constraints.shape;
 
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.space.SpaceMm;
 
 /**
  * Volume of a body and its moments about the origin of the axes it is told in.
@@ -70,6 +72,32 @@ public record Bulk(double volume, double[] first, double[] second) {
     for (int k = 0; k < here.length; k++) {
       sum[k] += weight * here[k];
     }
+  }
+
+  /**
+   * Returns that of a thin rod along a line.
+   *
+   * @param sectionMm2 of what fills it
+   */
+  static Bulk along(List<SpaceMm> line, double sectionMm2) {
+    double[] sum = new double[10];
+    for (int i = 1; i < line.size(); i++) {
+      SpaceMm from = line.get(i - 1);
+      SpaceMm way = line.get(i).minus(from);
+      for (int k = 0; k < 3; k++) {
+        SpaceMm p = from.plus(way.times(POINTS[k]));
+        double[] at = {p.x(), p.y(), p.z()};
+        double weight = WEIGHTS[k] * way.length() * sectionMm2;
+        sum[0] += weight;
+        for (int j = 0; j < 3; j++) {
+          sum[1 + j] += weight * at[j];
+        }
+        for (int j = 0; j < PAIRS.length; j++) {
+          sum[4 + j] += weight * at[PAIRS[j][0]] * at[PAIRS[j][1]];
+        }
+      }
+    }
+    return new Bulk(sum[0], Arrays.copyOfRange(sum, 1, 4), Arrays.copyOfRange(sum, 4, 10));
   }
 
   /** Returns that of an outline over an interval. */

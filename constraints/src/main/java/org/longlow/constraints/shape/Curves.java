@@ -143,13 +143,16 @@ public final class Curves {
     double side = back.cross(ahead) < 0 ? 1 : -1;
     PointMm along = back.times(-1 / back.length());
     PointMm centre = start.plus(along.left().times(side * fits));
-    int pieces =
-        (int)
-            Math.max(
-                2, Math.ceil(turn / (2 * Math.acos(Math.max(0, 1 - FLATNESS_MM / fits)) + 1e-12)));
+    int pieces = chords(fits, turn);
     for (int k = 0; k <= pieces; k++) {
       into.add(start.turnedAbout(centre, side * turn * k / pieces));
     }
+  }
+
+  /** Returns how many chords stand for an arc. */
+  static int chords(double radiusMm, double turnRad) {
+    double each = 2 * Math.acos(Math.max(0, 1 - FLATNESS_MM / radiusMm)) + 1e-12;
+    return (int) Math.max(2, Math.ceil(turnRad / each));
   }
 
   /** Returns by how much a line turns at inner pin {@code i}, rad: 0 straight on, pi back again. */

@@ -37,6 +37,10 @@ final class Filled {
   /** Returns a part of one or more bodies drawn by their outlines. */
   static PartShape bodies(Part.Flat flat, Places places) {
     Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
+    Optional<AngleFlat> angle = AngleFlat.of(flat, places);
+    if (angle.isPresent()) {
+      return AngleFlat.shape(angle.get(), outline, places);
+    }
     if (flat.bodies().isEmpty() && flat.breadth().isEven(flat.outline())) {
       return filled(flat, outline, Spreads.of(flat.base(), places), places);
     }
@@ -77,12 +81,19 @@ final class Filled {
    * by it, or 0 where neither is known.
    */
   static double mass(Part part, double volumeMm3, Places places) {
+    return part.traits().filled() || part.base().mass().isPresent()
+        ? massOf(part, volumeMm3, places)
+        : 0;
+  }
+
+  /** As {@link #mass}, of a part whose volume is that of its material. */
+  static double massOf(Part part, double volumeMm3, Places places) {
     PartBase base = part.base();
     if (base.mass().isPresent()) {
       return places.value(base.mass().get());
     }
     double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
-    return part.traits().filled() && !Double.isNaN(density) ? density * volumeMm3 : 0;
+    return Double.isNaN(density) ? 0 : density * volumeMm3;
   }
 
   static PointMm centre(Geometry geometry) {

@@ -41,15 +41,14 @@ public final class Holes {
     for (int i = 0; i < outline.holes().size(); i++) {
       Hole hole = outline.holes().get(i);
       List<PointMm> at = local.places(hole.vertices());
-      Opening opening = opening(hole, at, places);
-      List<PointMm> centres = hole instanceof Hole.Cut ? List.of() : at;
-      placed.add(new Placed(i, hole, opening, centres));
+      Placed one = placed(i, hole, at, places);
+      placed.add(one);
       if (outline.half()) {
         List<PointMm> axis = local.places(outline.axis());
         PointMm a = axis.get(0);
         PointMm b = axis.get(1);
         int index = i;
-        opening
+        one.opening()
             .image(a, b)
             .ifPresent(
                 there ->
@@ -58,10 +57,16 @@ public final class Holes {
                             index,
                             hole,
                             there,
-                            centres.stream().map(c -> c.mirrored(a, b)).toList())));
+                            one.centres().stream().map(c -> c.mirrored(a, b)).toList())));
       }
     }
     return placed;
+  }
+
+  /** Returns a hole whose vertices lie at some places. */
+  static Placed placed(int index, Hole hole, List<PointMm> at, Places places) {
+    List<PointMm> centres = hole instanceof Hole.Cut ? List.of() : at;
+    return new Placed(index, hole, opening(hole, at, places), centres);
   }
 
   private static Opening opening(Hole hole, List<PointMm> at, Places places) {

@@ -22,6 +22,11 @@ public record Interval(double from, double to) {
     return new Interval(-to, -from);
   }
 
+  /** Returns whether both ends of two lie no farther than that from each other. */
+  public boolean isNear(Interval other, double byMm) {
+    return Math.abs(from - other.from) <= byMm && Math.abs(to - other.to) <= byMm;
+  }
+
   public double middle() {
     return (from + to) / 2;
   }

@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.space.Rings;
 import org.longlow.constraints.space.Rod;
+import org.longlow.constraints.space.SpaceMm;
 import org.longlow.rider.geom.PointMm;
 
 /** Builds the body of each part from where its pins are. */
@@ -85,10 +86,14 @@ public final class Shapes {
 
     @Override
     public PartShape tube(TubePart tube) {
+      TubeLine inSpace = TubeLine.of(tube, places);
+      if (!inSpace.isLevel()) {
+        return SlopingTube.of(tube, inSpace, places);
+      }
       List<PointMm> line = centreLine(tube, places);
       double d = places.value(tube.diameter());
       double wall = places.value(tube.wall());
-      double y = places.value(tube.y());
+      double y = inSpace.corners().get(0).y();
       Geometry outline = Curves.strip(line, d);
       List<Interval> across = sides(tube, y, d / 2);
       double section = Math.PI / 4 * (d * d - Math.pow(Math.max(0, d - 2 * wall), 2));
@@ -257,9 +262,12 @@ public final class Shapes {
         : List.of(places.pin(front.top()), axle);
   }
 
-  /** Returns the bent centre line of a tube. */
+  /** Returns the bent centre line of a tube, as seen from the side. */
   public static List<PointMm> centreLine(TubePart tube, Places places) {
-    List<PointMm> pins = tube.path().stream().map(places::pin).toList();
-    return Curves.bent(pins, places.value(tube.bendRadius()));
+    TubeLine line = TubeLine.of(tube, places);
+    double radius = places.value(tube.bendRadius());
+    return line.isLevel()
+        ? Curves.bent(line.laidOut(), radius)
+        : line.bent(radius).stream().map(SpaceMm::side).toList();
   }
 }

@@ -150,7 +150,7 @@ final class Parts {
     return new TubePart(
         base.made(),
         kind,
-        Arrays.asList(path),
+        Arrays.stream(path).map(TubePart.Corner::of).toList(),
         Draft.mm(diameterMm),
         Draft.mm(wallMm),
         Draft.mm(bendMm),

@@ -22,7 +22,15 @@ class PiecesTest {
 
   private static List<Known> all() {
     return List.of(
-        block(), hull(), rod(true, true), rod(false, false), rod(true, false), ball(), cylinder());
+        block(),
+        hull(),
+        rod(true, true),
+        rod(false, false),
+        rod(true, false),
+        strut(true, false),
+        strut(false, true),
+        ball(),
+        cylinder());
   }
 
   private static Known block() {
@@ -58,6 +66,28 @@ class PiecesTest {
       ball(points, B);
     }
     return new Known(new Rod(A, B, 15, 25, roundFrom, roundTo), points);
+  }
+
+  /** A bar along (2, 3, 6), 7 long times 20; square to that are (3, -2, 0) and (12, 18, -13). */
+  private static Known strut(boolean roundFrom, boolean roundTo) {
+    List<double[]> points = new ArrayList<>();
+    for (double end : new double[] {0, 20}) {
+      boolean round = end == 0 ? roundFrom : roundTo;
+      for (int i = round ? -90 : 0; i <= (round ? 90 : 0); i++) {
+        double up = Math.PI * i / 180.0;
+        for (int k = 0; k < 360; k++) {
+          double a = 25 * Math.cos(up) * Math.cos(Math.PI * k / 180) / Math.sqrt(13);
+          double b = 25 * Math.cos(up) * Math.sin(Math.PI * k / 180) / Math.sqrt(637);
+          double c = end + 25 * Math.sin(up) / 7;
+          points.add(
+              new double[] {
+                20 + 2 * c + 3 * a + 12 * b, 5 + 3 * c - 2 * a + 18 * b, 7 + 6 * c - 13 * b
+              });
+        }
+      }
+    }
+    return new Known(
+        new Strut(new SpaceMm(20, 5, 7), new SpaceMm(60, 65, 127), 25, roundFrom, roundTo), points);
   }
 
   private static Known ball() {

@@ -127,7 +127,10 @@ public record TemplateSet(
   private static List<Bundle> bundled(List<Template> templates, TemplateSettings settings) {
     List<Template> small = templates.stream().filter(t -> t.sheets().size() == 1).toList();
     SharedSheets.Shared shared =
-        SharedSheets.of(SHARED, small.stream().map(t -> t.drawing().laid()).toList(), settings);
+        SharedSheets.of(
+            SHARED,
+            small.stream().map(t -> t.drawing().laid()).toList(),
+            small.isEmpty() ? settings : settings.withLengths(small.get(0).drawing().lengths()));
     Set<Template> beside = Collections.newSetFromMap(new IdentityHashMap<>());
     shared.pieces().forEach(sheet -> sheet.forEach(i -> beside.add(small.get(i))));
     List<String> stems = stems(templates.stream().map(Template::drawing).toList());

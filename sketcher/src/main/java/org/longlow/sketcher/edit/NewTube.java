@@ -88,7 +88,7 @@ public final class NewTube {
     return new TubePart(
         base,
         drawn.type(),
-        path,
+        path.stream().map(TubePart.Corner::of).toList(),
         drawn.diameter(),
         drawn.wall(),
         drawn.bendRadius(),

@@ -26,10 +26,10 @@ public final class TubeEdits {
     return new Edit(
         "add bend to " + tube,
         layout -> {
-          List<String> path = new ArrayList<>(tube(layout, tube).path());
+          List<TubePart.Corner> path = new ArrayList<>(tube(layout, tube).corners());
           String pin = Fresh.name(layout, "pins", tube + "Bend");
-          String with = layout.pins().get(path.get(straight)).with();
-          path.add(straight + 1, pin);
+          String with = layout.pins().get(path.get(straight).pin()).with();
+          path.add(straight + 1, new TubePart.Corner(pin, path.get(straight).y()));
           Layout pinned =
               layout.withPins(
                   Map.of(
@@ -48,11 +48,11 @@ public final class TubeEdits {
     return new Edit(
         "take out bend " + (index + 1) + " of " + tube,
         layout -> {
-          List<String> path = new ArrayList<>(tube(layout, tube).path());
+          List<TubePart.Corner> path = new ArrayList<>(tube(layout, tube).corners());
           if (path.size() <= 2) {
             throw new OutOfRange("a tube needs two ends; take out the whole of " + tube);
           }
-          String pin = path.remove(index);
+          String pin = path.remove(index).pin();
           Layout without = Change.set(layout, path, "parts", tube, "path");
           Entries.Entry entry = new Entries.Entry("pins", pin);
           boolean own = pin.startsWith(tube + "Bend");

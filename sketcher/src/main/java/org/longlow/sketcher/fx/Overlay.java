@@ -131,7 +131,7 @@ final class Overlay {
     if (words.isEmpty() && desk.drags().drag().isEmpty() && !hint.isEmpty()) {
       String name = hint.substring(hint.indexOf(':') + 1);
       Part part = shown.layout().parts().get(name);
-      words.add(part == null ? name : Said.with(name, part.kind()));
+      words.add(part == null ? name : Said.with(name, part.what()));
     }
     return words;
   }

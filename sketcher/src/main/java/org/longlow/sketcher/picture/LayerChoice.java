@@ -57,6 +57,9 @@ public final class LayerChoice {
           "some layers are to be drawn and others left out; name those to draw, or write no- before"
               + " each");
     }
+    if (out > 0 && named.contains(PictureLayer.PERSON)) {
+      named.add(PictureLayer.SIGHT); // there is no eye to see along it
+    }
     return new LayerChoice(out > 0 ? EnumSet.complementOf(EnumSet.copyOf(named)) : named);
   }
 

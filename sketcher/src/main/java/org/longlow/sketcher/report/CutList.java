@@ -92,7 +92,7 @@ final class CutList {
               cut.part().name(),
               Integer.toString(cut.pieces()),
               "Ø" + figures.tube(cut.diameterMm(), cut.wallMm()),
-              figures.mm(bends.cutMm()),
+              figures.mm(cut.lengthMm()),
               bends.bends().isEmpty() ? "straight" : bends(bends, figures),
               cut.material()));
     }
@@ -105,7 +105,9 @@ final class CutList {
     for (TubeBends.Bend b : bends.bends()) {
       out.add(
           FigureWords.deg(Math.abs(b.angleRad()))
-              + (b.angleRad() > 0 ? " left" : " right")
+              + (bends.leans()
+                  ? ", turned " + FigureWords.deg(b.turnRad()) + ","
+                  : b.angleRad() > 0 ? " left" : " right")
               + " R"
               + figures.bareMm(b.radiusMm())
               + (b.reduced() ? " (the radius asked for does not fit)" : "")

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Traits;
 import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.shape.PartShape;
@@ -48,6 +49,9 @@ record ByTemplate(String material, List<String> parts, double netKg, int unknown
   /** Returns whether a shop makes it out of solid material. */
   private static boolean isMaterial(Part part) {
     Traits traits = part.traits();
+    if (part instanceof SolidPart solid && solid.angle().isPresent()) {
+      return false; // its sheet is planned
+    }
     boolean bears =
         switch (traits.duty()) {
           case CARRIER, FRAME, STAND -> true;

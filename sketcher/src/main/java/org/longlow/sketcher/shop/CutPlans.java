@@ -63,13 +63,13 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped, List<String> no
     Map<Wanted, List<CutPlan.Length>> tubes = new LinkedHashMap<>();
     List<String> nothing = new ArrayList<>();
     for (TubeCut cut : cuts.tubes()) {
-      if (!(cut.bends().cutMm() > 0 && Double.isFinite(cut.bends().cutMm()))) {
+      if (!(cut.lengthMm() > 0 && Double.isFinite(cut.lengthMm()))) {
         nothing.add(cut.part().name());
         continue;
       }
       List<CutPlan.Length> of = tubes.computeIfAbsent(Wanted.tube(cut), w -> new ArrayList<>());
       for (int i = 0; i < cut.pieces(); i++) {
-        of.add(new CutPlan.Length(cut.part().name(), cut.bends().cutMm()));
+        of.add(new CutPlan.Length(cut.part().name(), cut.lengthMm()));
       }
     }
     tubes.forEach(

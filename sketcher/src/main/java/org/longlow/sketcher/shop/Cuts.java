@@ -16,6 +16,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.template.TubeBends;
+import org.longlow.sketcher.template.TubeLength;
 
 /**
  * All that is cut, in net sizes: the one list that report, cutting plans and lists go by.
@@ -75,13 +76,15 @@ public record Cuts(
     Places places = study.placed().places();
     List<TubeCut> tubes = new ArrayList<>();
     for (TubePart tube : study.layout().parts(TubePart.class).toList()) {
+      TubeBends bends = TubeBends.of(tube, places);
       tubes.add(
           new TubeCut(
               tube,
               tube.both() ? 2 : 1,
               places.value(tube.diameter()),
               places.value(tube.wall()),
-              TubeBends.of(tube, places)));
+              bends,
+              TubeLength.blankMm(tube, bends, study)));
     }
     List<FlatCut> boards = new ArrayList<>();
     List<FlatCut> foam = new ArrayList<>();
@@ -153,6 +156,6 @@ public record Cuts(
 
   /** Returns the length of all tubes, mm. */
   public double tubeMm() {
-    return tubes.stream().mapToDouble(t -> t.pieces() * t.bends().cutMm()).sum();
+    return tubes.stream().mapToDouble(t -> t.pieces() * t.lengthMm()).sum();
   }
 }

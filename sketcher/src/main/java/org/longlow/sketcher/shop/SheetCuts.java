@@ -7,12 +7,14 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.FlatPiece;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.template.Allowance;
 
 /** What parts of sheet are cut from: true sizes where it lies flat, else what formers are for. */
 final class SheetCuts {
@@ -32,16 +34,42 @@ final class SheetCuts {
     for (Part part : study.layout().parts().values()) {
       Skin.of(part, all.places)
           .ifPresent(s -> all.add(s, Unrolled.of(part, all.places).orElseThrow()));
+      AngleFlat.of(part, all.places).ifPresent(all::add);
     }
     return List.copyOf(all.cuts);
   }
 
+  private void add(AngleFlat flat) {
+    Geometry cut = Allowance.of(flat.part(), places).cut(flat.outline());
+    Envelope box = cut.getEnvelopeInternal();
+    cuts.add(
+        held(
+            flat.faults().isEmpty(),
+            new FlatCut(
+                flat.part().name(),
+                "angle flat" + asDrawn(flat.faults().isEmpty()),
+                flat.part().paired() ? 2 : 1,
+                flat.part().base().material(),
+                "",
+                flat.sheetMm(),
+                box.getWidth(),
+                box.getHeight(),
+                cut.getArea(),
+                false,
+                true,
+                Optional.of(cut),
+                List.of(),
+                List.of())));
+  }
+
   private void add(Skin skin, Unrolled u) {
-    Geometry side = side(skin);
+    Allowance allowance = Allowance.of(skin.part(), places);
+    Geometry side = allowance.cut(side(skin));
     Envelope box = side.getEnvelopeInternal();
     if (u.wrapped()) {
       for (FlatPiece p : u.patterns()) {
-        Envelope flat = p.outline().getEnvelopeInternal();
+        Geometry cut = allowance.cut(p.outline());
+        Envelope flat = cut.getEnvelopeInternal();
         String what =
             p.what()
                 + (p.what().startsWith("wrap") ? ", by its flat pattern" : ", fits into the wrap");
@@ -54,8 +82,8 @@ final class SheetCuts {
                         what + asDrawn(p.isFoldable()),
                         flat.getWidth(),
                         flat.getHeight(),
-                        p.outline().getArea())
-                    .shaped(p.outline())));
+                        cut.getArea())
+                    .shaped(cut)));
       }
     } else if (u.needsFormers()) {
       double area = u.sheetAreaMm2() - u.strips() * u.stripAreaMm2();

@@ -119,7 +119,7 @@ final class ShopLists {
               f(cut.pieces()),
               f(cut.diameterMm()),
               f(cut.wallMm()),
-              f(cut.bends().cutMm()),
+              f(cut.lengthMm()),
               f(cut.bends().bends().size()),
               w(cut.material())));
     }

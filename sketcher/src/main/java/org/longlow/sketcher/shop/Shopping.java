@@ -187,7 +187,7 @@ public final class Shopping {
     if (part.traits().make() == Make.BOUGHT || either || !Double.isNaN(price)) {
       int pieces = part.paired() ? 2 : 1;
       String how = either && Double.isNaN(price) ? "bought, or made to its template" : "";
-      line(Said.with(part.name(), part.kind()), how, pieces, Double.NaN, Per.PIECE, price, "");
+      line(Said.with(part.name(), part.what()), how, pieces, Double.NaN, Per.PIECE, price, "");
     }
   }
 

@@ -10,10 +10,11 @@ import org.longlow.sketcher.template.TubeBends;
  * @param pieces how many
  * @param diameterMm outside diameter, mm
  * @param wallMm mm
- * @param bends how it is bent, and its length before
+ * @param bends how it is bent
+ * @param lengthMm to saw off, between the longest points of its ends, mm
  */
 public record TubeCut(
-    TubePart part, int pieces, double diameterMm, double wallMm, TubeBends bends) {
+    TubePart part, int pieces, double diameterMm, double wallMm, TubeBends bends, double lengthMm) {
 
   /** Returns its material in the word of the layout, empty where none is said. */
   public String material() {

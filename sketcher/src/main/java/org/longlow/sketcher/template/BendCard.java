@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.shape.TubeLine;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Dimensions;
@@ -111,7 +112,17 @@ final class BendCard {
     say(
         "straight: before the bend; starts: from "
             + tube.path().get(0)
-            + "; turn: about its axis since the bend before; takes: on the centre line");
+            + "; turn: about its axis since the bend before, counter-clockwise as seen from there;"
+            + " takes: on the centre line");
+    if (bends.leans()) {
+      say(
+          "it is bent in space"
+              + (tube.both()
+                  ? ": this is the "
+                      + TubeLine.of(tube, places).sideWord()
+                      + " one; for the other one turn it the other way each time"
+                  : ""));
+    }
     say("springback: of a scrap (2 to 5° on 90°, common practice); bend by so much more");
     if (bends.bends().stream().anyMatch(TubeBends.Bend::reduced)) {
       say(TubeLength.reduced(figures.mm(mm(tube.bendRadius()))));

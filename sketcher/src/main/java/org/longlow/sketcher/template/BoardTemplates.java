@@ -1,6 +1,7 @@
 package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +25,9 @@ final class BoardTemplates {
 
   /** Nearer than this to the board a bracket is fixed to it, mm; judgement. */
   private static final double TOUCH_MM = 6;
+
+  /** What differs by less is one, mm. */
+  private static final double ALIKE_MM = 0.1;
 
   /** Sharper corners cut the cover, mm; judgement. */
   private static final double CORNER_MM = 20;
@@ -50,16 +54,56 @@ final class BoardTemplates {
    */
   List<NamedDrawing> of(Map<String, PartShape> shapes) {
     List<Interval> across = shape.prisms().stream().map(Prism::across).distinct().toList();
+    boolean pair =
+        across.size() == 2
+            && across.get(0).mirrored().isNear(across.get(1), ALIKE_MM)
+            && feet(shapes, across.get(0))
+                .equals(feet(shapes, across.get(1)).stream().map(Foot::mirrored).sorted().toList());
     List<NamedDrawing> out = new ArrayList<>();
-    for (int k = 0; k < across.size(); k++) {
-      String suffix = across.size() > 1 ? "-" + (k + 1) : "";
-      out.add(board(across.get(k), shapes, suffix));
-      out.add(new CushionCover(cushion, places, figures).of(across.get(k).length(), suffix));
+    for (int k = 0; k < (pair ? 1 : across.size()); k++) {
+      String suffix = across.size() > 1 && !pair ? "-" + (k + 1) : "";
+      out.add(board(across.get(k), shapes, suffix, pair));
+      out.add(
+          new CushionCover(cushion, places, figures)
+              .of(across.get(k).length(), suffix, pair ? 2 : 1));
     }
     return out;
   }
 
-  private NamedDrawing board(Interval across, Map<String, PartShape> shapes, String suffix) {
+  /** Where a bracket stands across a board, to a tenth of a millimetre. */
+  private record Foot(String bracket, long from, long to) implements Comparable<Foot> {
+    Foot mirrored() {
+      return new Foot(bracket, -to, -from);
+    }
+
+    @Override
+    public int compareTo(Foot o) {
+      return Comparator.comparing(Foot::bracket)
+          .thenComparing(Foot::from)
+          .thenComparing(Foot::to)
+          .compare(this, o);
+    }
+  }
+
+  /** Returns where brackets stand across a board, in order. */
+  private static List<Foot> feet(Map<String, PartShape> shapes, Interval across) {
+    List<Foot> feet = new ArrayList<>();
+    for (PartShape other : shapes.values()) {
+      if (other.part() instanceof Part.Flat flat && flat.traits().duty() == Duty.FRAME) {
+        for (Prism p : other.prisms()) {
+          double a = Math.max(across.from(), p.across().from());
+          double b = Math.min(across.to(), p.across().to());
+          if (b - a > ALIKE_MM) {
+            feet.add(new Foot(flat.name(), Math.round(10 * a), Math.round(10 * b)));
+          }
+        }
+      }
+    }
+    return feet.stream().sorted().toList();
+  }
+
+  private NamedDrawing board(
+      Interval across, Map<String, PartShape> shapes, String suffix, boolean pair) {
     Geometry plan = Planar.rectangle(0, across.from(), lengthMm, across.to());
     boolean pan = cushion.role() == CushionPart.Role.PAN;
     TemplateSheet sheet =
@@ -78,10 +122,11 @@ final class BoardTemplates {
     lines.add(
         String.format(
             Locale.ROOT,
-            "plywood %s, %s long, %s wide",
+            "plywood %s, %s long, %s wide%s",
             figures.mm(places.value(cushion.board())),
             figures.bare(lengthMm),
-            figures.bare(across.length())));
+            figures.bare(across.length()),
+            pair ? "; make 2, the second one turned over" : ""));
     lines.add(
         "round its corners to the lines, "
             + figures.mm(Math.min(CORNER_MM, Math.min(lengthMm, across.length()) / 4))

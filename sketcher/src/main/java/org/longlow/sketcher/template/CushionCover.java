@@ -43,7 +43,7 @@ final class CushionCover {
   }
 
   /** Returns the cover of one board so wide; its figures say all, so it has paper if asked for. */
-  NamedDrawing of(double wideMm, String suffix) {
+  NamedDrawing of(double wideMm, String suffix, int count) {
     double longMm = places.pin(cushion.from()).distance(places.pin(cushion.to()));
     double side = sideMm();
     double flap = flapMm();
@@ -73,7 +73,7 @@ final class CushionCover {
         TemplateWords.fileName(cushion.name()) + "-cover" + suffix,
         cushion.name(),
         List.of(
-            "cover, make 1: top " + figures.bare(longMm) + " x " + figures.mm(wideMm),
+            "cover, make " + count + ": top " + figures.bare(longMm) + " x " + figures.mm(wideMm),
             "sides "
                 + figures.mm(side)
                 + " high, as foam and board are; "

@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
 import org.longlow.svg.drawing.Planar;
@@ -85,6 +86,10 @@ final class CushionTemplates {
             + figures.own(
                 "; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it"
                     + " in"));
+    long boards = shape.prisms().stream().map(Prism::across).distinct().count();
+    if (boards > 1) {
+      lines.add("make " + boards + ", one for each board");
+    }
     boolean lowest = i == cushion.layers().size() - 1;
     lines.add("glue firm to soft from the board up");
     if (lowest) {

@@ -140,33 +140,38 @@ record DatumLine(List<Level> levels, String axis, TemplateFigures figures) {
       return moved(w, up.times(side * out).plus(ahead.times(past)));
     }
 
-    /** The name of the line, once, below it where that is free, else on any sheet. */
+    /** The name of the line, once, where it lies on nothing; shorter where it must be. */
     private void name(Level level) {
-      String words =
-          "datum "
-              + level.name()
-              + ", ticks every "
-              + figures.mm(figures.stationMm())
-              + " of "
-              + axis;
-      double wide = centred(words, PointMm.ORIGIN).widthMm();
+      String ticks = ", ticks every " + figures.mm(figures.stationMm()) + " of " + axis;
+      String brief = "datum " + level.name();
       Mark.Words name = null;
-      for (double x = unturned.getMinX() + 3 + wide / 2; ; x += 10) {
-        Mark.Words w = centred(words, at.apply(new PointMm(x, level.mm())));
-        double half = w.widthMm() / 2;
-        double out = 3.2 + Math.abs(up.x()) * half + Math.abs(up.z()) * LETTER_MM / 2;
-        w = moved(w, up.times(-out));
-        Envelope box = Labels.box(w, 1);
-        boolean free = places.isFree(box) && Labels.free(box, boxes);
-        name = free || name == null && places.isOnPaper(w) ? w : name;
-        if (free || x + wide / 2 + 10 > unturned.getMaxX()) {
-          break;
+      for (boolean lines : new boolean[] {true, false}) {
+        for (String words : List.of(brief + ticks, brief)) {
+          for (int side : new int[] {-1, 1}) {
+            name = name == null ? free(words, level, side, lines) : name;
+          }
         }
       }
       if (name != null) {
         marks.add(name);
         boxes.add(Labels.box(name, 1));
       }
+    }
+
+    /** Words along the line, beside it, off lines too if asked; null where there is no room. */
+    private Mark.Words free(String words, Level level, int side, boolean lines) {
+      double wide = centred(words, PointMm.ORIGIN).widthMm();
+      double last = unturned.getMaxX() + AIR_MM - wide / 2;
+      for (double x = unturned.getMinX() - AIR_MM + wide / 2; x <= last; x += 5) {
+        Mark.Words w = centred(words, at.apply(new PointMm(x, level.mm())));
+        double out = 3.2 + Math.abs(up.x()) * wide / 2 + Math.abs(up.z()) * LETTER_MM / 2;
+        w = moved(w, up.times(side * out));
+        Envelope box = Labels.box(w, 1);
+        if ((lines ? places.isFree(box) : places.isClear(box)) && Labels.free(box, boxes)) {
+          return w;
+        }
+      }
+      return null;
     }
 
     private Mark.Words centred(String words, PointMm p) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -25,14 +26,17 @@ final class HoleMarks {
 
   static void add(TemplateSheet sheet, Part part, Places places, TemplateFigures figures) {
     if (part instanceof Part.Outlined outlined) {
-      for (Holes.Placed placed : Holes.of(outlined.frame(), outlined.outline(), places)) {
-        String size = size(placed, figures);
-        if (!size.isEmpty()) {
-          String pin = placed.hole().vertices().get(0).pin();
-          boolean named = pin != null && placed.hole() instanceof Hole.Round;
-          sheet.hole(
-              Holes.area(placed.opening()), placed.centres(), named ? pin + " " + size : size);
-        }
+      add(sheet, Holes.of(outlined.frame(), outlined.outline(), places), figures);
+    }
+  }
+
+  static void add(TemplateSheet sheet, List<Holes.Placed> holes, TemplateFigures figures) {
+    for (Holes.Placed placed : holes) {
+      String size = size(placed, figures);
+      if (!size.isEmpty()) {
+        String pin = placed.hole().vertices().get(0).pin();
+        boolean named = pin != null && placed.hole() instanceof Hole.Round;
+        sheet.hole(Holes.area(placed.opening()), placed.centres(), named ? pin + " " + size : size);
       }
     }
   }
@@ -59,14 +63,22 @@ final class HoleMarks {
         || !outlined.outline().closed()) {
       return List.of();
     }
+    return lines(
+        Outlines.within(outlined.frame(), outlined.outline(), places),
+        Holes.of(outlined.frame(), outlined.outline(), places),
+        part.base().material(),
+        figures);
+  }
+
+  /** As the other, of holes within an edge. */
+  static List<String> lines(
+      Geometry within, List<Holes.Placed> holes, String material, TemplateFigures figures) {
+    if (holes.isEmpty()) {
+      return List.of();
+    }
     List<String> lines = new ArrayList<>();
     lines.add("holes: cut inside their lines; Ø and slots are drilled at the crosses");
-    List<HoleRoom> rooms =
-        HoleRoom.of(
-            Outlines.within(outlined.frame(), outlined.outline(), places),
-            Holes.of(outlined.frame(), outlined.outline(), places),
-            part.base().material());
-    for (HoleRoom room : rooms) {
+    for (HoleRoom room : HoleRoom.of(within, holes, material)) {
       if (room.isTight()) {
         lines.addAll(
             TemplateWords.wrapped(

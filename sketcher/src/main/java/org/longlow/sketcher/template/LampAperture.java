@@ -92,7 +92,7 @@ final class LampAperture {
                 + figures.mm(Math.abs(places.value(lamp.y())))
                 + " beside the middle of the machine",
             "add what its rim takes; on a sheet that leans mark it straight " + from,
-            "LINE STAYS: cut inside it, work up to it"),
+            TemplateWords.INSIDE),
         List.of());
   }
 }

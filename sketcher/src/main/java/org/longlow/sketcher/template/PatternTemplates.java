@@ -22,22 +22,25 @@ final class PatternTemplates {
   static List<NamedDrawing> of(PartShape shape, Places places, TemplateFigures figures) {
     return Unrolled.of(shape.part(), places).stream()
         .flatMap(u -> u.patterns().stream())
-        .map(p -> drawn(Skin.of(shape.part(), places).orElseThrow(), p, figures))
+        .map(p -> drawn(Skin.of(shape.part(), places).orElseThrow(), p, places, figures))
         .toList();
   }
 
-  private static NamedDrawing drawn(Skin skin, FlatPiece pattern, TemplateFigures figures) {
+  private static NamedDrawing drawn(
+      Skin skin, FlatPiece pattern, Places places, TemplateFigures figures) {
     String name = skin.part().name();
     boolean strip = pattern.what().equals("edge strip");
     boolean wrap = pattern.what().startsWith("wrap");
     boolean wall = pattern.what().endsWith("end");
+    Allowance allowance = Allowance.of(skin.part(), places);
     TemplateSheet sheet =
         new TemplateSheet(
             name,
             name + ", " + pattern.what() + " flat",
-            pattern.outline(),
+            allowance.cut(pattern.outline()),
             strip ? "left side" : wrap ? "forward" : "up",
             strip ? "along" : wrap ? "round" : wall ? "left side" : "forward");
+    allowance.mark(sheet, pattern.outline());
     for (FlatPiece.Fold f : pattern.folds()) {
       sheet.mark(f.line(), TemplateLine.FOLD);
       Coordinate at = f.line().getCoordinate();
@@ -68,6 +71,9 @@ final class PatternTemplates {
     pattern
         .faults()
         .forEach(f -> lines.addAll(TemplateWords.wrapped("TAKE CARE, " + f.in(figures.units()))));
+    if (allowance.mm() != 0) {
+      lines.add(allowance.line(figures));
+    }
     if (strip) {
       lines.add("from left to right it follows the outline from its first point on");
     }

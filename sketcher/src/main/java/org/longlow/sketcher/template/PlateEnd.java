@@ -10,6 +10,7 @@ import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.SpaceMm;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -21,26 +22,30 @@ final class PlateEnd {
   /** An edge as far from an end as this is met by it, mm; judgement. */
   private static final double TOUCH_MM = 2;
 
+  /** As a share of its length a tube that leans less across the machine does not. */
+  private static final double LEVEL = 0.01;
+
   private final PartShape plate;
   private final TemplateFigures figures;
   private final double radius;
   private final double bore;
-  private final double y;
 
   PlateEnd(TubePart tube, PartShape plate, Places places, TemplateFigures figures) {
     this.plate = plate;
     this.figures = figures;
     this.radius = places.value(tube.diameter()) / 2;
     this.bore = Math.max(0, radius - places.value(tube.wall()));
-    this.y = places.value(tube.y());
   }
 
   /** Returns how an end meets the plate; empty where it does not. */
-  Optional<TubeEnd> end(String pin, PointMm at, PointMm away) {
+  Optional<TubeEnd> end(String pin, SpaceMm end, SpaceMm away) {
     Geometry area = plate.outline();
     if (area.isEmpty() || !(away.length() > 0)) {
       return Optional.empty();
     }
+    PointMm at = end.side();
+    double y = end.y();
+    boolean level = Math.abs(away.y()) < LEVEL * away.length();
     double off = area.getBoundary().distance(Curves.FACTORY.createPoint(Curves.coordinate(at)));
     boolean within = area.contains(Curves.FACTORY.createPoint(Curves.coordinate(at)));
     if (!within && off > TOUCH_MM) {
@@ -51,7 +56,7 @@ final class PlateEnd {
       Interval across = prism.across();
       boolean straddles = across.from() > y - bore && across.to() < y + bore;
       if (within && straddles && off > TOUCH_MM) {
-        double deep = inside(area, at, away);
+        double deep = inside(area, at, away.side());
         return Optional.of(
             TubeEnd.plain(
                 pin,
@@ -62,10 +67,15 @@ final class PlateEnd {
                     + figures.bare(across.length())
                     + " wide, "
                     + figures.mm(deep)
-                    + " deep, through both walls in its plane"));
+                    + " deep, through both walls in its plane"
+                    + (level ? "" : ", by hand: it leans across it")));
       }
       if (off <= TOUCH_MM && across.from() <= y - radius && across.to() >= y + radius) {
-        double angle = TubeEnd.acute(edge(area, at), away);
+        PointMm edge = edge(area, at);
+        // to the plane that stands on the edge, square to the elevation
+        double angle =
+            Math.asin(
+                Math.min(1, Math.abs(edge.cross(away.side())) / (edge.length() * away.length())));
         String how = "against the edge of " + name;
         return Optional.of(
             TubeEnd.isTemplated(angle)

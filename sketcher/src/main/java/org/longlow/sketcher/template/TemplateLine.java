@@ -14,6 +14,7 @@ enum TemplateLine {
   CENTRE("middle", LineType.CHAIN),
   BESIDE("lies behind or beside", LineType.DOUBLE_CHAIN),
   BEND("bend starts, ends", LineType.CONTINUOUS),
+  NET("net outline", LineType.DOUBLE_CHAIN),
   SEAM("seam", LineType.CHAIN),
   STAPLES("staples", LineType.DOUBLE_CHAIN),
   CORNER("corner to cut", LineType.CONTINUOUS);

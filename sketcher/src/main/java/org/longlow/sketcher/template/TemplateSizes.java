@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.FormerCuts;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -72,6 +73,8 @@ public final class TemplateSizes {
     Unrolled.of(shape.part(), places).stream()
         .flatMap(u -> u.patterns().stream())
         .forEach(p -> boxes.add(p.outline().getEnvelopeInternal()));
+    AngleFlat.of(shape.part(), places)
+        .ifPresent(flat -> boxes.add(flat.within().getEnvelopeInternal()));
     FormerCuts.of(shape.part(), places)
         .forEach(cut -> boxes.add(cut.board().getEnvelopeInternal()));
     return boxes;

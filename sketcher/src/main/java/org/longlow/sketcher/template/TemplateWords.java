@@ -17,14 +17,17 @@ final class TemplateWords {
   /** Letters of a line of a sentence. */
   private static final int LINE_LETTERS = 80;
 
-  private static final String LINE_STAYS = "LINE STAYS";
+  private static final String LINE_STAYS = "LINE STAYS: cut outside it, work down to it";
   private static final String KERF = "saw kerf";
+
+  /** Of what is cut out of something. */
+  static final String INSIDE = "LINE STAYS: cut INSIDE it, work up to it";
 
   private TemplateWords() {}
 
   /** Returns whether a line is one of {@link #cutLines}. */
   static boolean isGeneral(String line) {
-    return line.startsWith(LINE_STAYS) || line.startsWith(KERF);
+    return line.equals(LINE_STAYS) || line.startsWith(KERF);
   }
 
   /** Returns a sentence in lines that are no longer than most. */
@@ -51,7 +54,7 @@ final class TemplateWords {
   /** Returns what every template says about its line. */
   static List<String> cutLines(TemplateFigures figures) {
     return List.of(
-        LINE_STAYS + ": cut outside it, work down to it",
+        LINE_STAYS,
         figures.own(KERF + " 0.8 to 1.5 mm (from memory) belongs to the waste; test your own"));
   }
 
@@ -65,7 +68,7 @@ final class TemplateWords {
   }
 
   static String titled(Part part) {
-    return Said.with(part.name(), part.kind());
+    return Said.with(part.name(), part.what());
   }
 
   /** Returns the words for material, how many and which side. */

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shells;
@@ -148,6 +149,9 @@ public final class Templates {
         }
       } else if (shape.part() instanceof TubePart tube) {
         out.addAll(TubeTemplates.of(tube, shape, shapes, places, figures));
+      } else if (AngleFlat.of(shape.part(), places).isPresent()) {
+        AngleFlat flat = AngleFlat.of(shape.part(), places).get();
+        out.add(AngleTemplate.of(flat, shape, places, figures));
       } else {
         out.add(plain(shape, places, figures));
         out.addAll(PatternTemplates.of(shape, places, figures));
@@ -160,9 +164,13 @@ public final class Templates {
 
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
     Part part = shape.part();
+    boolean strip = part instanceof ShellPart shell && !shell.outline().closed();
+    Geometry net = cut(shape, places);
+    Allowance allowance = strip ? Allowance.NONE : Allowance.of(part, places);
     TemplateSheet sheet =
         new TemplateSheet(
-            part.name(), TemplateWords.titled(part), cut(shape, places), "up", "forward");
+            part.name(), TemplateWords.titled(part), allowance.cut(net), "up", "forward");
+    allowance.mark(sheet, net);
     datum(sheet, shape, figures);
     HoleMarks.add(sheet, part, places, figures);
     HoleMarks.pins(sheet, shape, places);
@@ -174,8 +182,11 @@ public final class Templates {
           "sheet "
               + figures.mm(places.value(shell.thickness()))
               + (shell.outline().closed()
-                  ? "; line is the outside of the sheet, net body outline"
+                  ? "; net outline is the outside of the sheet"
                   : "; its line is the middle of the sheet"));
+      if (!strip) {
+        lines.add(allowance.line(figures));
+      }
     } else {
       lines.add(TemplateWords.makeLine(shape));
       if (part instanceof Part.Flat flat) {
@@ -187,7 +198,7 @@ public final class Templates {
       }
       lines.addAll(CentreLengths.lines(part, places, figures));
       BreadthWords.even(shape, figures).ifPresent(lines::add);
-      lines.add("line is the net outline, nothing added");
+      lines.add(allowance.line(figures));
     }
     lines.addAll(HoleMarks.lines(part, places, figures));
     lines.addAll(FormerTemplates.lines(part, places, figures));
@@ -204,7 +215,7 @@ public final class Templates {
   }
 
   /** A height near its middle, or one of those next to it where seams would hide its stations. */
-  private static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
+  static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
     Envelope box = shape.outline().getEnvelopeInternal();
     double middle = (box.getMinY() + box.getMaxY()) / 2;
     double step = figures.stationMm();

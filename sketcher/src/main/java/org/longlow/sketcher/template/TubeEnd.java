@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.longlow.constraints.machine.shop.TubeCope;
 import org.longlow.constraints.machine.shop.TubeEndCut;
 import org.longlow.constraints.machine.shop.TubeMitre;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Dimensions;
 
 /**
@@ -15,8 +14,17 @@ import org.longlow.svg.drawing.Dimensions;
  * @param to names of what it meets
  * @param how in words
  * @param cut to be wrapped round it; empty where it is sawn square or no template can tell
+ * @param zeroMm how far up the tube from its pin the cut is measured from, mm; where there is none,
+ *     how much is left past the pin for what is done by hand, less than 0
+ * @param sideWord which side of the machine a cope's offset is counted to
  */
-record TubeEnd(String pin, List<String> to, String how, Optional<TubeEndCut> cut) {
+record TubeEnd(
+    String pin,
+    List<String> to,
+    String how,
+    Optional<TubeEndCut> cut,
+    double zeroMm,
+    String sideWord) {
 
   /** Judgement: what leans less onto a tube or plate is not cut by a template. */
   static final double LEAST_RAD = Math.toRadians(15);
@@ -30,12 +38,17 @@ record TubeEnd(String pin, List<String> to, String how, Optional<TubeEndCut> cut
 
   /** An end that is sawn off square, or by hand as the words say. */
   static TubeEnd plain(String pin, List<String> to, String how) {
-    return new TubeEnd(pin, to, how, Optional.empty());
+    return new TubeEnd(pin, to, how, Optional.empty(), 0, "");
+  }
+
+  /** Returns the same with so much left past the pin for what is done by hand. */
+  TubeEnd withSpare(double mm) {
+    return new TubeEnd(pin, to, how, cut, -mm, sideWord);
   }
 
   /** Returns how far its longest point lies past its pin, mm; less than 0 short of it. */
   double pastPinMm() {
-    return cut.map(c -> -c.lowestMm()).orElse(0.0);
+    return -zeroMm - cut.map(TubeEndCut::lowestMm).orElse(0.0);
   }
 
   /** Returns whether it is cut to the side of a round tube. */
@@ -56,13 +69,9 @@ record TubeEnd(String pin, List<String> to, String how, Optional<TubeEndCut> cut
             pin,
             to,
             how + ", sawn flat at " + degrees(angleRad) + " to the tube",
-            Optional.of(new TubeMitre(radiusMm, angleRad)));
-  }
-
-  /** Returns the acute angle between two directions, rad. */
-  static double acute(PointMm a, PointMm b) {
-    double turn = Math.abs(Math.atan2(a.cross(b), a.dot(b)));
-    return Math.min(turn, Math.PI - turn);
+            Optional.of(new TubeMitre(radiusMm, angleRad)),
+            0,
+            "");
   }
 
   static boolean isTemplated(double angleRad) {

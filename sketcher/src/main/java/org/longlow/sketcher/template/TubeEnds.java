@@ -1,6 +1,7 @@
 package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,16 +13,15 @@ import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.machine.shop.TubeCope;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Shapes;
-import org.longlow.rider.geom.PointMm;
+import org.longlow.constraints.shape.TubeLine;
+import org.longlow.constraints.space.SpaceMm;
 
 /**
  * What the ends of a rail meet: the side of another rail, the end of another, a plate, the steering
  * head, or nothing.
  *
- * <p>Rails lie in planes parallel to the elevation, so the distance between two axes is the
- * difference of their places across the machine. An end meets a side when it lies within that
- * tube's radius of its centre line, away from that tube's own ends.
+ * <p>An end meets a side when it lies within that tube's radius of its centre line, as seen along
+ * what is square to both, away from that tube's own ends.
  */
 final class TubeEnds {
 
@@ -50,15 +50,20 @@ final class TubeEnds {
       return List.of();
     }
     TubeEnds ends = new TubeEnds(tube, shapes, places, figures);
-    List<PointMm> line = Shapes.centreLine(tube, places);
+    List<SpaceMm> line = ends.line(tube);
+    List<String> path = tube.path();
     int n = line.size();
     return List.of(
-        ends.end(tube.path().get(0), line.get(0), line.get(1)),
-        ends.end(tube.path().get(tube.path().size() - 1), line.get(n - 1), line.get(n - 2)));
+        ends.end(path.get(0), line.get(0), line.get(1)),
+        ends.end(path.get(path.size() - 1), line.get(n - 1), line.get(n - 2)));
   }
 
-  private TubeEnd end(String pin, PointMm at, PointMm inner) {
-    PointMm away = inner.minus(at);
+  private List<SpaceMm> line(TubePart of) {
+    return TubeLine.of(of, places).bent(places.value(of.bendRadius()));
+  }
+
+  private TubeEnd end(String pin, SpaceMm at, SpaceMm inner) {
+    SpaceMm away = inner.minus(at);
     return side(pin, at, away)
         .or(() -> corner(pin, at, away))
         .or(() -> head(pin, at))
@@ -74,84 +79,70 @@ final class TubeEnds {
         .filter(o -> o.traits().duty() == Duty.FRAME && !o.name().equals(tube.name()));
   }
 
-  /**
-   * Returns how far this rail lies outboard of another on the same side, mm; empty where that one
-   * is on the other side.
-   */
-  private Optional<Double> outboardMm(TubePart other) {
-    double mine = places.value(tube.y());
-    double its = places.value(other.y());
-    double near = other.both() && its * mine < 0 ? -its : its;
-    if (near * mine < 0 && !tube.both()) {
-      return Optional.empty();
-    }
-    return Optional.of(Math.abs(mine) - Math.abs(near));
+  /** Returns the line of another rail, and its image where one of the two has one. */
+  private List<List<SpaceMm>> copies(TubePart other) {
+    List<SpaceMm> line = line(other);
+    return other.both() || tube.both()
+        ? List.of(line, line.stream().map(p -> SpaceMm.of(p.side(), -p.y())).toList())
+        : List.of(line);
   }
 
-  private Optional<TubeEnd> side(String pin, PointMm at, PointMm away) {
+  private Optional<TubeEnd> side(String pin, SpaceMm at, SpaceMm away) {
     for (TubePart main : rails().toList()) {
-      Optional<Double> offset = outboardMm(main);
-      PointMm along = direction(main, at);
       double big = places.value(main.diameter()) / 2;
-      if (along == null || offset.isEmpty() || Math.abs(offset.get()) >= big + radius) {
+      Optional<TubeCrossing> met =
+          copies(main).stream()
+              .flatMap(line -> TubeCrossing.of(at, away, line, big).stream())
+              .filter(c -> Math.abs(c.offsetMm()) < big + radius)
+              .min(Comparator.comparingDouble(c -> Math.abs(c.offsetMm())));
+      if (met.isEmpty()) {
         continue;
       }
       List<String> to = List.of(main.name());
-      double acute = TubeEnd.acute(along, away);
+      double acute = met.get().acuteRad();
+      double offset = met.get().offsetMm();
       double inside = Math.max(0, radius - places.value(tube.wall()));
       // asked so that what is no number, as of a tube bent back on itself, gets no cope either
-      if (!(acute >= TubeEnd.LEAST_RAD && radius + Math.abs(offset.get()) <= big && radius > 0)) {
+      if (!(acute >= TubeEnd.LEAST_RAD && radius + Math.abs(offset) <= big && radius > 0)) {
+        boolean along = acute < TubeEnd.LEAST_RAD;
         String why =
-            acute < TubeEnd.LEAST_RAD
-                ? "it runs along it"
-                : "it is too big or too far to one side for its round";
+            along ? "it runs along it" : "it is too big or too far to one side for its round";
         return Optional.of(
-            TubeEnd.plain(pin, to, "on the side of " + main.name() + ", by hand: " + why));
+            TubeEnd.plain(pin, to, "on the side of " + main.name() + ", by hand: " + why)
+                .withSpare(along ? 0 : big));
       }
       return Optional.of(
           new TubeEnd(
               pin,
               to,
               "coped onto the side of " + main.name() + " at " + TubeEnd.degrees(acute),
-              Optional.of(new TubeCope(radius, inside, big, acute, offset.get()))));
+              Optional.of(new TubeCope(radius, inside, big, acute, offset)),
+              met.get().alongMm(),
+              met.get().sideWord()));
     }
     return Optional.empty();
   }
 
-  /** Returns the direction of the main tube where an end meets its side, or null. */
-  private PointMm direction(TubePart main, PointMm end) {
-    double r = places.value(main.diameter()) / 2;
-    List<PointMm> line = Shapes.centreLine(main, places);
-    if (end.distance(line.get(0)) < 2 * r || end.distance(line.get(line.size() - 1)) < 2 * r) {
-      return null;
-    }
-    for (int i = 1; i < line.size(); i++) {
-      PointMm a = line.get(i - 1);
-      PointMm d = line.get(i).minus(a);
-      if (!(d.dot(d) > 0)) {
-        continue; // two pins in one place have no direction
-      }
-      double share = Math.max(0, Math.min(1, end.minus(a).dot(d) / d.dot(d)));
-      if (end.distance(a.plus(d.times(share))) < r) {
-        return d;
-      }
-    }
-    return null;
-  }
-
   /** The end of one other rail in the same place: both are sawn along what halves the corner. */
-  private Optional<TubeEnd> corner(String pin, PointMm at, PointMm away) {
+  private Optional<TubeEnd> corner(String pin, SpaceMm at, SpaceMm away) {
     List<TubePart> met = new ArrayList<>();
-    PointMm other = null;
+    double off = 0;
+    double half = Math.PI / 2;
+    double most = radius;
     for (TubePart o : rails().toList()) {
-      double reach = Math.max(radius, places.value(o.diameter()) / 2);
-      List<PointMm> line = Shapes.centreLine(o, places);
-      int n = line.size();
-      boolean first = line.get(0).distance(at) < reach;
-      if ((first || line.get(n - 1).distance(at) < reach)
-          && outboardMm(o).filter(mm -> Math.abs(mm) < reach + radius).isPresent()) {
-        met.add(o);
-        other = first ? line.get(1).minus(line.get(0)) : line.get(n - 2).minus(line.get(n - 1));
+      double big = places.value(o.diameter()) / 2;
+      double reach = Math.max(radius, big);
+      for (List<SpaceMm> line : copies(o)) {
+        int n = line.size();
+        boolean first = near(at, line.get(0), reach);
+        if ((first || near(at, line.get(n - 1), reach)) && !met.contains(o)) {
+          SpaceMm end = first ? line.get(0) : line.get(n - 1);
+          SpaceMm other = (first ? line.get(1) : line.get(n - 2)).minus(end);
+          met.add(o);
+          off = Math.abs(at.y() - end.y());
+          half = Math.min(half, away.angleRad(other) / 2);
+          most = Math.max(most, big);
+        }
       }
     }
     if (met.isEmpty()) {
@@ -159,18 +150,18 @@ final class TubeEnds {
     }
     List<String> to = met.stream().map(TubePart::name).toList();
     String names = String.join(" and ", to);
-    TubePart one = met.get(0);
-    double half = Math.abs(Math.atan2(away.cross(other), away.dot(other))) / 2;
     boolean alike =
         met.size() == 1
-            && Math.abs(places.value(one.diameter()) / 2 - radius) < SAME_MM / 2
-            && Math.abs(outboardMm(one).orElseThrow()) < SAME_MM;
+            && Math.abs(places.value(met.get(0).diameter()) / 2 - radius) < SAME_MM / 2
+            && off < SAME_MM;
     if (!alike || !(half >= TubeEnd.LEAST_RAD) || !(radius > 0)) {
       String why =
           met.size() > 1
               ? "three ends in one place"
               : alike ? "the corner is too sharp" : "they are not alike, or not in one plane";
-      return Optional.of(TubeEnd.plain(pin, to, "at the end of " + names + ", by hand: " + why));
+      return Optional.of(
+          TubeEnd.plain(pin, to, "at the end of " + names + ", by hand: " + why)
+              .withSpare(most / Math.tan(Math.max(half, TubeEnd.LEAST_RAD))));
     }
     return Optional.of(
         flat(
@@ -180,9 +171,13 @@ final class TubeEnds {
             half));
   }
 
+  private boolean near(SpaceMm at, SpaceMm end, double reach) {
+    return end.side().distance(at.side()) < reach && Math.abs(end.y() - at.y()) < reach + radius;
+  }
+
   /** The layout does not say how big the tube of the steering head is. */
-  private Optional<TubeEnd> head(String pin, PointMm at) {
-    double y = places.value(tube.y());
+  private Optional<TubeEnd> head(String pin, SpaceMm at) {
+    double y = at.y();
     return shapes.values().stream()
         .map(PartShape::part)
         .filter(FrontPart.class::isInstance)
@@ -190,7 +185,7 @@ final class TubeEnds {
         .filter(
             f ->
                 Stream.of(f.top(), f.bottom())
-                    .anyMatch(p -> places.pin(p).distance(at) <= 2 * radius))
+                    .anyMatch(p -> places.pin(p).distance(at.side()) <= 2 * radius))
         .findFirst()
         .map(
             f ->
@@ -207,7 +202,7 @@ final class TubeEnds {
                             + ", which a plate or cross tube is to join"));
   }
 
-  private Optional<TubeEnd> plate(String pin, PointMm at, PointMm away) {
+  private Optional<TubeEnd> plate(String pin, SpaceMm at, SpaceMm away) {
     for (PartShape shape : shapes.values()) {
       if (shape.part() instanceof SolidPart p && p.traits().duty() == Duty.FRAME) {
         Optional<TubeEnd> met = new PlateEnd(tube, shape, places, figures).end(pin, at, away);

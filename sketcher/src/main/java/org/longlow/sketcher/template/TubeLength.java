@@ -2,14 +2,24 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.study.Study;
 
 /** How long a tube is sawn off, and what becomes of its ends, in words. */
-final class TubeLength {
+public final class TubeLength {
 
   /** Ends that reach as little past their pins add nothing, mm. */
   private static final double NOTHING_MM = 0.05;
 
   private TubeLength() {}
+
+  /** Returns the length to saw off for a tube of a study, mm: what its ends need is in it. */
+  public static double blankMm(TubePart tube, TubeBends bends, Study study) {
+    Places places = study.placed().places();
+    TemplateFigures figures = new TemplateFigures(study.layout().units());
+    return blankMm(bends, TubeEnds.of(tube, study.shapes(), places, figures));
+  }
 
   /** Returns the length between the longest points of both ends, mm. */
   static double blankMm(TubeBends bends, List<TubeEnd> ends) {

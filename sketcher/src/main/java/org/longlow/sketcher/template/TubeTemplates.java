@@ -67,10 +67,8 @@ final class TubeTemplates {
   private static void station(
       TemplateSheet sheet, PointMm p, TubeBends.Bend bend, double d, String text) {
     PointMm corner = bend.start().towards(bend.end(), 0.5);
-    // the tube's direction there: square to the radius of the bend
-    PointMm chord = bend.end().minus(bend.start());
-    double half = bend.angleRad() / 2 * (p.equals(bend.start()) ? -1 : 1);
-    PointMm along = chord.turned(half).times(1 / Math.max(1e-9, chord.length()));
+    PointMm way = p.equals(bend.start()) ? bend.in() : bend.out();
+    PointMm along = way.times(1 / Math.max(1e-9, way.length()));
     PointMm side = along.left().times(0.5 * d + 4);
     PointMm a = p.plus(side);
     PointMm b = p.minus(side);

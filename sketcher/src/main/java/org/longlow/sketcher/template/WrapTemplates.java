@@ -67,7 +67,7 @@ final class WrapTemplates {
     lines.add("wrap round the end of " + tube.name() + " at " + end.pin() + ", that meets " + to);
     lines.add("both side edges meet on the acute side, the side that leans towards " + to);
     if (cut instanceof TubeCope cope) {
-      coped(sheet, cope, length, top, lines, figures);
+      coped(sheet, cope, end.sideWord(), length, top, lines, figures);
     } else {
       lines.add(end.how());
       lines.add(
@@ -91,6 +91,7 @@ final class WrapTemplates {
   private static void coped(
       TemplateSheet sheet,
       TubeCope cope,
+      String side,
       double length,
       double top,
       List<String> lines,
@@ -105,8 +106,9 @@ final class WrapTemplates {
             + figures.bare(2 * cope.mainRadiusMm())
             + (apart ? ", axes " + figures.mm(Math.abs(cope.offsetMm())) + " apart" : ""));
     if (apart) {
-      sheet.note("outboard", length / 4, top - COLLAR_MM / 2);
-      lines.add("wrap it so that the line marked outboard lies outboard, print out or in");
+      sheet.note(side, length / 4, top - COLLAR_MM / 2);
+      lines.add(
+          "wrap it so that the line marked " + side + " lies there, print out or in as that needs");
     }
   }
 }

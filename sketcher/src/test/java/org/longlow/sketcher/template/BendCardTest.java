@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.shape.TubeLine;
+import org.longlow.constraints.space.SpaceMm;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Mark;
 
@@ -28,12 +30,28 @@ class BendCardTest {
    */
   private static List<PointMm> bent(
       List<PointMm> pins, List<Row> rows, double cut, boolean firstToLeft) {
-    double[] at = {pins.get(0).x(), 0, pins.get(0).z()};
-    PointMm way = pins.get(1).minus(pins.get(0));
-    double[] t = {way.x() / way.length(), 0, way.z() / way.length()};
-    double[] n = firstToLeft ? new double[] {-t[2], 0, t[0]} : new double[] {t[2], 0, -t[0]};
+    PointMm way = pins.get(1).minus(pins.get(0)).times(1 / pins.get(1).distance(pins.get(0)));
+    PointMm side = way.left().times(firstToLeft ? 1 : -1);
+    List<double[]> laid = bent(flat(pins.get(0)), flat(way), flat(side), rows, cut);
+    laid.forEach(p -> assertThat(p[1]).isCloseTo(0, within(TRUE_TO_MM)));
+    return laid.stream().map(p -> new PointMm(p[0], p[2])).toList();
+  }
+
+  private static double[] flat(PointMm p) {
+    return new double[] {p.x(), 0, p.z()};
+  }
+
+  /**
+   * As the other.
+   *
+   * @param t the way it sets out, a unit vector
+   * @param n the side that its first bend turns to, square to that
+   */
+  private static List<double[]> bent(
+      double[] from, double[] t, double[] n, List<Row> rows, double cut) {
+    double[] at = from.clone();
     double used = 0;
-    List<PointMm> out = new ArrayList<>();
+    List<double[]> out = new ArrayList<>();
     for (Row row : rows) {
       move(at, t, row.straight());
       double turn = Math.toRadians(row.turnDeg());
@@ -42,7 +60,7 @@ class BendCardTest {
       double a = Math.toRadians(row.deg());
       double[] corner = at.clone();
       move(corner, t, row.radius() * Math.tan(a / 2));
-      out.add(new PointMm(corner[0], corner[2]));
+      out.add(corner);
       move(at, t, row.radius() * Math.sin(a));
       move(at, n, row.radius() * (1 - Math.cos(a)));
       double[] along = sum(t, Math.cos(a), n, Math.sin(a));
@@ -51,8 +69,7 @@ class BendCardTest {
       used += row.straight() + row.radius() * a;
     }
     move(at, t, cut - used);
-    assertThat(at[1]).isCloseTo(0, within(TRUE_TO_MM));
-    out.add(new PointMm(at[0], at[2]));
+    out.add(at);
     return out;
   }
 
@@ -72,20 +89,23 @@ class BendCardTest {
     return new double[] {p * a[0] + q * b[0], p * a[1] + q * b[1], p * a[2] + q * b[2]};
   }
 
+  private static List<Row> rows(TubeBends bends) {
+    return bends.bends().stream()
+        .map(
+            b ->
+                new Row(
+                    b.straightMm(),
+                    Math.abs(Math.toDegrees(b.angleRad())),
+                    Math.toDegrees(b.turnRad()),
+                    b.radiusMm()))
+        .toList();
+  }
+
   private static void comesBack(List<PointMm> pins, double radius) {
     List<String> names = new ArrayList<>();
     pins.forEach(p -> names.add("p" + names.size()));
     TubeBends bends = TubeBends.of(names, pins, radius);
-    List<Row> rows =
-        bends.bends().stream()
-            .map(
-                b ->
-                    new Row(
-                        b.straightMm(),
-                        Math.abs(Math.toDegrees(b.angleRad())),
-                        Math.toDegrees(b.turnRad()),
-                        b.radiusMm()))
-            .toList();
+    List<Row> rows = rows(bends);
     List<PointMm> laid = bent(pins, rows, bends.cutMm(), bends.bends().get(0).angleRad() > 0);
     for (int i = 0; i < rows.size(); i++) {
       PointMm pin = pins.get(names.indexOf(bends.bends().get(i).pin()));
@@ -107,6 +127,42 @@ class BendCardTest {
       }
       comesBack(pins, random.nextDouble(30, 120));
     }
+  }
+
+  /** The same where pins lie at different distances from the middle plane. */
+  @Test
+  void tubesBentInSpaceByTheirRowsComeBackToTheirPins() {
+    SplittableRandom random = new SplittableRandom(42);
+    for (int i = 0; i < 200; i++) {
+      List<SpaceMm> pins = new ArrayList<>(List.of(new SpaceMm(0, 90, 500)));
+      List<String> names = new ArrayList<>(List.of("p0"));
+      for (int k = random.nextInt(2, 6); k >= 0; k--) {
+        SpaceMm way =
+            new SpaceMm(
+                random.nextDouble(-1, 1), random.nextDouble(-1, 1), random.nextDouble(-1, 1));
+        double far = random.nextDouble(250, 700);
+        pins.add(pins.get(pins.size() - 1).plus(way.times(far / way.length())));
+        names.add("p" + names.size());
+      }
+      TubeBends bends = TubeBends.of(names, new TubeLine(pins), random.nextDouble(30, 60));
+      List<Row> rows = rows(bends);
+      double[] t = unit(pins.get(0), pins.get(1));
+      double[] n = unit(pins.get(1), pins.get(2));
+      n = sum(n, 1, t, -(n[0] * t[0] + n[1] * t[1] + n[2] * t[2]));
+      double size = Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
+      n = sum(n, 1 / size, t, 0);
+      List<double[]> laid = bent(new double[] {0, 90, 500}, t, n, rows, bends.cutMm());
+      for (int k = 0; k < laid.size(); k++) {
+        SpaceMm pin = pins.get(k + 1);
+        double[] p = laid.get(k);
+        assertThat(new SpaceMm(p[0], p[1], p[2]).distance(pin)).isLessThan(TRUE_TO_MM);
+      }
+    }
+  }
+
+  private static double[] unit(SpaceMm from, SpaceMm to) {
+    SpaceMm d = to.minus(from).times(1 / to.distance(from));
+    return new double[] {d.x(), d.y(), d.z()};
   }
 
   /** A pin on a straight is no bend and counts to the straight. */
@@ -177,6 +233,24 @@ class BendCardTest {
         Double.parseDouble(cells.get(at + 3).replace("°", "")),
         Double.parseDouble(turn),
         Double.parseDouble(cells.get(at + 5)));
+  }
+
+  /** Level across, then up, then ahead: each bend a right one, a quarter turn between. */
+  @Test
+  void thePrintedCardOfATubeInSpaceSaysTurnsAndWhichOneItIs() {
+    String path =
+        "{\"pin\": \"a\", \"y\": 0}, {\"pin\": \"b\", \"y\": 400}, {\"pin\": \"c\", \"y\": 400},"
+            + " {\"pin\": \"d\", \"y\": 400}";
+    String pins = "\"a\": [700, 500], \"b\": [700, 501], \"c\": [700, 900], \"d\": [1100, 900]";
+    List<NamedDrawing> all = RailJoints.templates(pins, rail("one", path, 28, 90, true), "one");
+    String said = said(all.get(1));
+    assertThat(said).contains("90°", "this is the left one", "turn it the other way each time");
+    List<String> cells =
+        all.get(1).drawing().layers().get(2).marks().stream()
+            .map(m -> ((Mark.Words) m).text())
+            .toList();
+    // bent from left to up, then from up to ahead: the plane turns about up, from left to ahead
+    assertThat(cells.get(cells.indexOf("c") + 4)).isEqualTo("90°");
   }
 
   @Test

@@ -65,6 +65,30 @@ class CushionMarksTest {
     }
   }
 
+  /** Two boards beside the middle, each over a bracket of its own: one sheet for both. */
+  @Test
+  void aPairOfBoardsIsPrintedOnce() {
+    String one = "[{\"thickness\": 30, \"density\": 45, \"ifd25\": 170, \"supportFactor\": 2.5}]";
+    String pan =
+        "\"pan\": {\"kind\": \"cushion\", \"role\": \"pan\", \"from\": \"a\", \"to\": \"b\","
+            + " \"board\": 12, \"left\": 180, \"right\": -20, \"both\": true, \"layers\": "
+            + one
+            + "}, \"lug\": {\"kind\": \"bracket\", \"frame\": \"k\", \"left\": 140, \"right\": -60,"
+            + " \"both\": %s, \"mass\": 1, \"outline\": {\"points\": [[0, 0], [60, 0], [60, 16], [0,"
+            + " 16]]}}";
+    List<NamedDrawing> both =
+        Templates.of(RailJoints.study("mm", PINS, pan.formatted(true)), Set.of("pan"));
+    assertThat(both.stream().map(NamedDrawing::fileName))
+        .containsExactly("pan-side", "pan-board", "pan-cover", "pan-layer-1");
+    assertThat(said(both.get(1))).contains("make 2, the second one turned over");
+    assertThat(said(both.get(2))).contains("cover, make 2");
+    assertThat(said(both.get(3))).contains("make 2, one for each board");
+    assertThat(
+            Templates.of(RailJoints.study("mm", PINS, pan.formatted(false)), Set.of("pan")).stream()
+                .map(NamedDrawing::fileName))
+        .contains("pan-board-1", "pan-board-2");
+  }
+
   @Test
   void twoBoltsStandInTheFootprintOffTheEdge() {
     NamedDrawing board = of(pan("mm", 60, 60, 60), "pan-board");

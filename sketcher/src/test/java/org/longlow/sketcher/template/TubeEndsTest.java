@@ -15,6 +15,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.shop.CutPlan;
+import org.longlow.sketcher.shop.CutPlans;
+import org.longlow.sketcher.shop.Cuts;
 import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -106,6 +110,53 @@ class TubeEndsTest {
     }
   }
 
+  /** A branch that leans outboard too: foot on the middle of the main tube, off it at the top. */
+  @ParameterizedTest
+  @CsvSource({"300, 200, 300, 100", "-250, 120, 300, 101.5"})
+  void aPrintedCopeInSpaceRolledBackLiesOnTheOtherTube(
+      double ahead, double out, double up, double y) throws Exception {
+    List<NamedDrawing> all =
+        templates(
+            "\"a\": [0, 500], \"b\": [1000, 500], \"foot\": [500, 500], \"top\": [%s, %s]"
+                .formatted(500 + ahead, 500 + up),
+            rail("main", "\"a\", \"b\"", 44.45, 100, true)
+                + ", "
+                + rail(
+                    "one",
+                    "\"foot\", {\"pin\": \"top\", \"y\": %s}".formatted(y + out),
+                    38.1,
+                    y,
+                    true),
+            "one");
+    double length = Math.sqrt(ahead * ahead + out * out + up * up);
+    double[] a = {ahead / length, out / length, up / length};
+    // the main tube runs along x; the acute side of the branch leans to where it goes along that
+    double square = Math.hypot(a[1], a[2]);
+    double sign = Math.signum(ahead);
+    double[] acute = {sign * square, -sign * a[0] * a[1] / square, -sign * a[0] * a[2] / square};
+    double[] outboard = {0, a[2] / square, -a[1] / square};
+    assertThat(said(all.get(0)))
+        .contains("at " + Math.round(Math.toDegrees(Math.acos(Math.abs(a[0]))) * 10) / 10.0 + "°");
+    // the axes pass each other beside the pin, where the plane through both is square to the main
+    double zero = (100 - y) * a[1] / (square * square);
+    double upper = upperEdge(all.get(1));
+    for (double[] p : printed(all.get(1))) {
+      double phi = 2 * Math.PI * p[0];
+      double on = zero + upper - p[1];
+      double nearest = Double.POSITIVE_INFINITY;
+      for (int k = 0; k <= 40; k++) {
+        double r = 17.05 + 2 * k / 40.0;
+        double[] at = new double[3];
+        for (int i = 0; i < 3; i++) {
+          at[i] = on * a[i] + r * (Math.cos(phi) * acute[i] + Math.sin(phi) * outboard[i]);
+        }
+        nearest = Math.min(nearest, Math.hypot(at[1] + y - 100, at[2]) - 22.225);
+      }
+      // the edge is said to a tenth of a millimetre
+      assertThat(nearest).as("at %s of the way round", p[0]).isCloseTo(0, within(0.1));
+    }
+  }
+
   /** The highest cut, by walking up the inside and outside of the tube until it is clear. */
   private static double exactUpper(double t, double off) {
     double most = 0;
@@ -160,6 +211,32 @@ class TubeEndsTest {
       // the plane through b along (cos 120, sin 120), which halves the corner
       assertThat(x * s + z * c).isCloseTo(0, within(TRUE_TO_MM));
     }
+  }
+
+  /** What is planned from bars is what the card says: longer than from pin to pin at a mitre. */
+  @Test
+  void barsAreSawnAsLongAsTheEndsNeed() {
+    Study study =
+        RailJoints.study(
+            "mm",
+            CORNER,
+            rail("one", "\"a\", \"b\"", 30, 90, true)
+                + ", "
+                + rail("two", "\"b\", \"c\"", 30, 90, true)
+                + ", "
+                + rail("thick", "\"a\", \"d\"", 40, 90, false));
+    Cuts cuts = Cuts.of(study);
+    assertThat(cuts.tubes().get(0).lengthMm())
+        .isCloseTo(400 + 15 / Math.tan(Math.toRadians(60)) + 20 / Math.tan(acute()), within(0.01));
+    assertThat(cuts.tubes().get(1).lengthMm())
+        .isCloseTo(400 + 15 / Math.tan(Math.toRadians(60)), within(0.01));
+    CutPlan.Bars bars = (CutPlan.Bars) CutPlans.of(study, cuts).plans().get(0);
+    assertThat(bars.pieces().get(0).lengthMm()).isEqualTo(cuts.tubes().get(0).lengthMm());
+  }
+
+  /** Half the angle at a between (400, 0) and (200, 400), whose tubes are unlike. */
+  private static double acute() {
+    return Math.atan2(400, 200) / 2;
   }
 
   @Test

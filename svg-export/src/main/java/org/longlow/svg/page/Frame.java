@@ -72,16 +72,20 @@ public final class Frame {
             .then(
                 Affine.move(space.centre().x - box.centre().x, space.centre().y - box.centre().y));
     Envelope frame = SheetSpace.drawingSpace(paper);
+    List<Mark> block = TitleBlockMarks.at(title, scale, paper, frame.getMaxX(), frame.getMinY());
+    List<Mark> revisions = RevisionTable.at(paper, title);
+    Drawing beside =
+        onPaper
+            .moved(space.centre().x - box.centre().x, space.centre().y - box.centre().y)
+            .plus(new Layer("sheet-title", "", block))
+            .plus(new Layer("sheet-revisions", "", revisions));
     List<Layer> sheet =
         List.of(
             new Layer("sheet-frame", "Frame", frame(paper)),
             new Layer("sheet-grid", "Grid reference", grid(paper)),
-            new Layer(
-                "sheet-title",
-                "Title block",
-                TitleBlockMarks.at(title, scale, paper, frame.getMaxX(), frame.getMinY())),
-            new Layer("sheet-revisions", "Revisions", RevisionTable.at(paper, title)),
-            new Layer("sheet-check", "Scale bar", checkBar(paper, title.isInInches())));
+            new Layer("sheet-title", "Title block", block),
+            new Layer("sheet-revisions", "Revisions", revisions),
+            new Layer("sheet-check", "Scale bar", checkBar(paper, title.isInInches(), beside)));
     return new Page(
         title.title(),
         paper,
@@ -194,13 +198,26 @@ public final class Frame {
   }
 
   /**
-   * A bar at the lower left, where there is room beside the title block, by which a print of the
-   * sheet can be measured.
+   * A bar by which a print of the sheet can be measured: at the lower left, where there is room
+   * beside the title block, else where nothing is drawn; none only where there is no such place.
+   *
+   * @param drawn all else on the sheet, page mm
    */
-  private static List<Mark> checkBar(Paper paper, boolean inches) {
+  private static List<Mark> checkBar(Paper paper, boolean inches, Drawing drawn) {
     Envelope f = SheetSpace.drawingSpace(paper);
-    return !SheetSpace.hasCheckBar(paper)
+    if (SheetSpace.hasCheckBar(paper)) {
+      return ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, inches);
+    }
+    Envelope region = new Envelope(f);
+    region.expandBy(-2);
+    FreeRoom room = new FreeRoom(drawn, region);
+    Envelope across = room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, true);
+    if (across != null) {
+      return ScaleBar.across(across.getMinX(), across.getMinY(), ScaleBar.MEASURE, inches);
+    }
+    Envelope up = room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 0, 0, true);
+    return up == null
         ? List.of()
-        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, inches);
+        : ScaleBar.along(up.getMinX(), up.getMinY(), ScaleBar.MEASURE, inches);
   }
 }

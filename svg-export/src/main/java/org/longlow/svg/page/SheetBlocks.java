@@ -31,12 +31,13 @@ record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom roo
       Envelope notes2 = notes(again);
       Envelope along2 = along(again);
       Envelope across2 = across(again);
-      if (notes2 != null
-          && along2 != null
-          && across2 != null
-          && again.covered(notes2) + again.covered(along2) + again.covered(across2)
-              < room.covered(notes) + room.covered(along) + room.covered(across)) {
-        return new SheetBlocks(across2, along2, notes2, again);
+      if (notes2 != null && along2 != null && across2 != null) {
+        SheetBlocks other = new SheetBlocks(across2, along2, notes2, again);
+        if (across == null
+            || along == null
+            || other.coveredMm() < new SheetBlocks(across, along, notes, room).coveredMm()) {
+          return other;
+        }
       }
     }
     if (across == null || along == null || notes == null) {
@@ -67,6 +68,11 @@ record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom roo
     double x = right == 1 ? region.getMaxX() - width : region.getMinX();
     double y = top == 1 ? region.getMaxY() - height : region.getMinY();
     return new Envelope(x, x + width, y, y + height);
+  }
+
+  /** Returns how much of the drawing lies under all three, mm of line. */
+  double coveredMm() {
+    return room.covered(across) + room.covered(along) + room.covered(notes);
   }
 
   /** Returns both bars, and the square where it is wanted and finds room. */

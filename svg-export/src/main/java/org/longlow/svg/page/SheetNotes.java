@@ -19,7 +19,7 @@ final class SheetNotes {
   static final double WIDTH_MM = 104;
 
   static final String ACTUAL_SIZE = "Print at actual size (100 %)";
-  static final String LINE_STAYS = "The line stays: cut just outside it";
+  static final String LINE_STAYS = "The line stays: cut in the waste";
 
   /** Letters of the line that names a printer, under everything else in the block. */
   private static final double NAMED_MM = 1.8;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.svg.drawing.Drawing;
@@ -25,6 +26,14 @@ record TemplatePlan(
 
   /** Lines of this layer of a drawing run on where there is paper anyway. */
   private static final String NEEDS_NO_PAPER = "stations";
+
+  /** Where a drawing may lie on its sheets: shares of the room to spare left of it and above. */
+  private static final double[][] SHIFTS = {
+    {0, 0}, {1, 1}, {0, 1}, {1, 0}, {0.5, 0}, {0, 0.5}, {0.5, 1}, {1, 0.5}
+  };
+
+  /** From a drawing that was shifted to the end of its sheets, mm. */
+  private static final double AIR_MM = 5;
 
   /**
    * A sheet in row {@code row} and column {@code column}, the {@code number}th used one, from 1.
@@ -121,6 +130,40 @@ record TemplatePlan(
   private static TemplatePlan fewest(TemplatePlan one, TemplatePlan other) {
     int more = other.sheets().size() - one.sheets().size();
     return more < 0 || more == 0 && other.paperMm2() < one.paperMm2() ? other : one;
+  }
+
+  /**
+   * Returns the same sheets with the drawing elsewhere on them, as far as they have room to spare:
+   * to be asked one by one. They may turn out to be more.
+   */
+  List<Supplier<TemplatePlan>> shifted(LaidOut laid) {
+    if (settings.paper().roll()) {
+      return List.of();
+    }
+    LaidOut turned = laid.turned(turnRad);
+    Envelope box =
+        turned.ink().map(Geometry::getEnvelopeInternal).orElseGet(() -> drawing.boundsMm());
+    double spareX = Tiling.spare(box.getWidth(), width(), settings.overlapMm());
+    double spareY = Tiling.spare(box.getHeight(), height(), settings.overlapMm());
+    List<Supplier<TemplatePlan>> all = new ArrayList<>();
+    for (double[] share : SHIFTS) {
+      Tiling grid =
+          new Tiling(
+              box,
+              width(),
+              height(),
+              settings.overlapMm(),
+              box.getMinX() - within(share[0], spareX),
+              box.getMaxY() + within(share[1], spareY));
+      all.add(() -> fixed(part, turned, turnRad, b -> settings, grid::over));
+    }
+    return all;
+  }
+
+  /** A share of some room, a little off both ends where it is large enough for that. */
+  private static double within(double share, double room) {
+    double air = Math.min(AIR_MM, room / 2);
+    return Math.max(air, Math.min(room - air, share * room));
   }
 
   private double paperMm2() {

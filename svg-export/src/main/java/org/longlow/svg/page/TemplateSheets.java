@@ -3,6 +3,7 @@ package org.longlow.svg.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -67,18 +68,50 @@ public final class TemplateSheets {
    * seams.
    */
   public static List<Page> of(String part, LaidOut laid, TemplateSettings settings) {
-    TemplatePlan plan = TemplatePlan.of(part, laid, settings);
-    List<TemplatePlan.Sheet> sheets = plan.sheets();
-    List<Drawing> drawn = new ArrayList<>();
-    List<SheetBlocks> blocks = new ArrayList<>();
-    double o = plan.settings().overlapMm();
-    Envelope region = new Envelope(o + 1, plan.width() - o - 1, o + 1, plan.height() - o - 1);
-    for (TemplatePlan.Sheet sheet : sheets) {
-      Affine toPage = plan.drawingToPage(sheet);
-      Drawing onPage = Clip.words(plan.drawing().transformed(toPage.toJts()), plan.open(sheet));
-      drawn.add(onPage);
-      blocks.add(SheetBlocks.in(onPage.transformed(plan.toSheet().toJts()), region));
+    Blocked best = Blocked.of(TemplatePlan.of(part, laid, settings));
+    if (best.coveredMm() > 0) {
+      for (Supplier<TemplatePlan> other : best.plan().shifted(laid)) {
+        Blocked moved = Blocked.of(other.get());
+        if (moved.plan().sheets().size() <= best.plan().sheets().size()
+            && moved.coveredMm() < best.coveredMm()) {
+          best = moved;
+        }
+        if (best.coveredMm() == 0) {
+          break;
+        }
+      }
     }
+    return pages(best);
+  }
+
+  /** Sheets with the places of bars and notes on each. */
+  private record Blocked(TemplatePlan plan, List<Drawing> drawn, List<SheetBlocks> blocks) {
+
+    static Blocked of(TemplatePlan plan) {
+      List<Drawing> drawn = new ArrayList<>();
+      List<SheetBlocks> blocks = new ArrayList<>();
+      double o = plan.settings().overlapMm();
+      Envelope region = new Envelope(o + 1, plan.width() - o - 1, o + 1, plan.height() - o - 1);
+      for (TemplatePlan.Sheet sheet : plan.sheets()) {
+        Affine toPage = plan.drawingToPage(sheet);
+        Drawing onPage = Clip.words(plan.drawing().transformed(toPage.toJts()), plan.open(sheet));
+        drawn.add(onPage);
+        blocks.add(SheetBlocks.in(onPage.transformed(plan.toSheet().toJts()), region));
+      }
+      return new Blocked(plan, drawn, blocks);
+    }
+
+    /** How much of the drawing lies under bars and notes, mm of line. */
+    double coveredMm() {
+      return blocks.stream().mapToDouble(SheetBlocks::coveredMm).sum();
+    }
+  }
+
+  private static List<Page> pages(Blocked best) {
+    TemplatePlan plan = best.plan();
+    List<TemplatePlan.Sheet> sheets = plan.sheets();
+    List<Drawing> drawn = best.drawn();
+    List<SheetBlocks> blocks = best.blocks();
     Optional<CoverBlock> cover = sheets.size() == 1 ? Optional.empty() : cover(plan, blocks);
     List<Page> out = new ArrayList<>();
     if (sheets.size() > 1 && cover.isEmpty()) {

@@ -159,4 +159,50 @@ class FrameTest {
     }
     assertThat(TemplateSheetsTest.words(page).stream().filter(w -> w.endsWith("…"))).hasSize(10);
   }
+
+  /** A machine of 2.7 by 1.25 m at 1:20: the bar lies off it, the title block and revisions. */
+  @ParameterizedTest
+  @CsvSource({"a4 landscape, 0", "a4 landscape, 5", "letter landscape, 0", "letter landscape, 3"})
+  void smallSheetsHaveABarToMeasureToo(String paper, int changes) {
+    List<TitleBlock.Revision> all =
+        java.util.stream.IntStream.range(0, changes)
+            .mapToObj(i -> new TitleBlock.Revision("A", "2026-03-01", "wider bars"))
+            .toList();
+    TitleBlock title =
+        new TitleBlock(
+            "", "LL-1", "2026-03-01", "1/1", "Tourer", "", "", "", "elevation", "mm", all);
+    Drawing machine =
+        Drawing.of(
+            "",
+            new org.longlow.svg.drawing.Layer(
+                "a",
+                "",
+                List.of(
+                    new Mark.Shape(
+                        "",
+                        org.longlow.svg.drawing.Planar.rectangle(0, 0, 2700, 1250),
+                        org.longlow.svg.drawing.Style.narrow(org.longlow.svg.drawing.Tone.INK)))));
+    Page page = Frame.sheet(Paper.parse(paper), title, machine, new Scale(1, 20));
+    Envelope bar = new Envelope();
+    java.util.List<Envelope> others = new java.util.ArrayList<>();
+    for (Page.Piece piece : page.pieces()) {
+      Drawing there = piece.drawing().transformed(piece.placement().toJts());
+      there.layers().stream()
+          .filter(l -> !l.id().equals("sheet-frame") && !l.id().equals("sheet-grid"))
+          .forEach(
+              l ->
+                  l.marks()
+                      .forEach(
+                          m -> {
+                            if (m instanceof Mark.Shape s
+                                && s.subject().startsWith("scale-bar:a")) {
+                              bar.expandToInclude(s.geometry().getEnvelopeInternal());
+                            } else if (m instanceof Mark.Shape s && !l.id().equals("sheet-check")) {
+                              others.add(s.geometry().getEnvelopeInternal());
+                            }
+                          }));
+    }
+    assertThat(Math.max(bar.getWidth(), bar.getHeight())).isCloseTo(100, within(1e-9));
+    assertThat(others).noneMatch(bar::intersects);
+  }
 }

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.ByPlaces;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.TubeLine;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
@@ -78,7 +79,7 @@ public final class BendFindings {
   }
 
   private static List<Fault> faults(TubePart tube, Places places) {
-    List<PointMm> pins = tube.path().stream().map(places::pin).toList();
+    List<PointMm> pins = TubeLine.of(tube, places).laidOut();
     List<Fault> faults = new ArrayList<>();
     for (int i = 1; i < pins.size(); i++) {
       if (pins.get(i - 1).distance(pins.get(i)) < ONE_PLACE_MM) {

@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.HoleRoom;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Outlines;
@@ -56,8 +57,17 @@ public final class EdgeFindings {
       if (part instanceof Part.Outlined outlined) {
         String name = part.name();
         String material = part.base().material();
-        of(outlined.frame(), outlined.outline(), About.parts(name), name, material, places)
-            .ifPresent(findings::add);
+        Optional<AngleFlat> angle = AngleFlat.of(part, places);
+        if (angle.isPresent()) {
+          if (!angle.get().holes().isEmpty()) {
+            findings.add(
+                holes(
+                    name, About.parts(name), angle.get().within(), angle.get().holes(), material));
+          }
+        } else {
+          of(outlined.frame(), outlined.outline(), About.parts(name), name, material, places)
+              .ifPresent(findings::add);
+        }
         int number = 1;
         for (FurtherBody body : outlined.bodies()) {
           number++;

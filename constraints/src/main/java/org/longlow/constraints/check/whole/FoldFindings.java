@@ -11,6 +11,7 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.ByPlaces;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Unrolled;
@@ -26,7 +27,11 @@ public final class FoldFindings {
       new ByPlaces<>(
           256,
           2,
-          (part, places) -> Unrolled.of(part, places).map(Unrolled::faults).orElse(List.of()));
+          (part, places) ->
+              Unrolled.of(part, places)
+                  .map(Unrolled::faults)
+                  .or(() -> AngleFlat.of(part, places).map(AngleFlat::faults))
+                  .orElse(List.of()));
 
   private FoldFindings() {}
 
