@@ -2,7 +2,6 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -57,6 +56,9 @@ public final class SectionFindings {
 
   /** Judgement: what meets more than this is opened another way, not mended piece by piece. */
   private static final int MOST_MENDED = 8;
+
+  /** What opens by less than this does not, mm. */
+  private static final double LEAST_WAY_MM = 1;
 
   /** Judgement: what meets as much as this, or is so deep in anything, may turn the wrong way. */
   private static final int MANY = 3;
@@ -134,6 +136,22 @@ public final class SectionFindings {
               .in(Condition.open(name)));
       return;
     }
+    if (isStill(section, motion)) {
+      findings.add(
+          Finding.note(
+                  OPEN,
+                  About.thing(name, name),
+                  Verdict.FAIL,
+                  HOW,
+                  Words.of(
+                      "Section " + name + " does not open: with its angle of ",
+                      Say.deg(Math.toDegrees(places.value(section.angle()))),
+                      " nothing of it moves by ",
+                      Say.mm(LEAST_WAY_MM),
+                      ". Give it the angle that it turns by, or take the section out."))
+              .in(Condition.open(name)));
+      return;
+    }
     int before = findings.size();
     List<Way> met = ways(name, section, motion).stream().filter(w -> !w.clears().get()).toList();
     boolean seek = ways == Ways.SOUGHT && met.size() <= MOST_MENDED;
@@ -156,6 +174,14 @@ public final class SectionFindings {
               .in(Condition.open(name))
               .measured(Figures.only(0, FigureUnit.NONE)));
     }
+  }
+
+  /** Whether no point of it moves so far that it can be said to open. */
+  private boolean isStill(Section section, SectionMotion motion) {
+    SectionMotion.Swing all = motion.swing(0, 1);
+    return section.parts().stream()
+        .map(parts::drawn)
+        .allMatch(p -> all.mostMm(p.reachMm(all.pole())) < LEAST_WAY_MM);
   }
 
   /**
@@ -227,7 +253,7 @@ public final class SectionFindings {
             Fouling.of(motion, part, other, limit + curves, remedies(part, other, sought))
                 .map(
                     fouling ->
-                        finding(
+                        FoulingWords.finding(
                             section,
                             About.parts(part.name(), other.name()),
                             fouling,
@@ -286,7 +312,7 @@ public final class SectionFindings {
             Fouling.of(motion, a, b, 0, List.of())
                 .map(
                     fouling ->
-                        finding(
+                        FoulingWords.finding(
                             section,
                             About.parts(part, other)
                                 .said("beyond their joint " + part + " and " + other),
@@ -325,7 +351,7 @@ public final class SectionFindings {
                         sought == Ways.SOUGHT ? remedies : List.of())
                     .map(
                         fouling ->
-                            finding(
+                            FoulingWords.finding(
                                 section,
                                 About.beside(part.name(), sitting.occupant()),
                                 fouling,
@@ -333,49 +359,5 @@ public final class SectionFindings {
                                 rules.source(part.name(), GapRules.RIDER, demand),
                                 Advice.ways(part.name(), who, part.name(), fouling)))
                     .map(f -> CurveCare.held(f, curves))));
-  }
-
-  private static Finding finding(
-      String section, About about, Fouling fouling, double limitMm, Basis source, Words ways) {
-    double gap = fouling.gapMm();
-    boolean deep = fouling.isDeep();
-    Words text =
-        Words.of(
-            "Section "
-                + section
-                + ": "
-                + about.words()
-                + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close"),
-            (fouling.first() == 0
-                ? " from shut on"
-                : " from " + percent(fouling.first()) + " open on"),
-            (deep ? "; where it is " : "; worst at "),
-            percent(fouling.worst()),
-            (deep ? " open they are some " : ", where they are "),
-            (gap < 0 ? Words.of(Say.mm(-gap), " in each other") : Words.of(Say.mm(gap), " apart")),
-            deep
-                ? ". That is more than a shift or a cut mends: change how it opens, or list the"
-                    + " other under touches if they are meant to meet."
-                : Words.of(". To keep the ", Say.mm(limitMm), " asked all the way, ", ways, "."));
-    return Finding.held(
-            OPEN,
-            about.under(section),
-            Optional.of(Condition.open(section)),
-            Figures.atLeast(gap, limitMm, FigureUnit.MM),
-            fouling.withinMm() > Sweep.BOUND_MM
-                ? List.of(source, HOW, coarsely(fouling.withinMm()))
-                : List.of(source, HOW),
-            text)
-        .at(fouling.where())
-        .openBy(fouling.worst())
-        .openFrom(fouling.first());
-  }
-
-  private static Basis coarsely(double withinMm) {
-    return Basis.model(Words.of("how close they come here, to within ", Say.mm(withinMm)));
-  }
-
-  private static String percent(double opening) {
-    return String.format(Locale.ROOT, "%.0f %%", opening * 100);
   }
 }
