@@ -10,7 +10,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.TyreFigures;
 import org.longlow.rider.geom.OutOfRange;
 
 /**
@@ -82,7 +84,8 @@ public final class Entries {
 
   /**
    * Returns the layout without an entry. Where a formula used a measure, its own formula stands
-   * instead; lists and optional fields lose what they named; what cannot be without it goes too.
+   * instead, where it used a tyre of a wheel, what that measured; lists and optional fields lose
+   * what they named; what cannot be without it goes too.
    *
    * @throws OutOfRange if there is no such entry
    */
@@ -115,8 +118,39 @@ public final class Entries {
       before = gone.size();
       rest = pruned(rest, ReferenceNames.in(layout), gone, changed);
     }
+    rest = withoutTyres(rest, TyreFigures.of(layout), changed);
     changed.removeAll(gone);
     return new Without(rest, new ArrayList<>(gone), new ArrayList<>(changed));
+  }
+
+  /** Puts what tyres that are gone measured where formulas named it. */
+  private static Layout withoutTyres(
+      Layout layout, Map<String, Double> before, Set<Entry> changed) {
+    Map<String, Double> lost = new LinkedHashMap<>(before);
+    lost.keySet().removeAll(TyreFigures.of(layout).keySet());
+    if (lost.isEmpty()) {
+      return layout;
+    }
+    return new Rewriting() {
+      @Override
+      String ref(Referent target, String name) {
+        return name;
+      }
+
+      @Override
+      Formula formula(Formula formula) {
+        Formula now = formula;
+        for (Map.Entry<String, Double> figure : lost.entrySet()) {
+          now = replaced(now, figure.getKey(), Formula.of(figure.getValue(), Unit.MM).bracketed());
+        }
+        return now;
+      }
+
+      @Override
+      void changed(String group, String name) {
+        changed.add(new Entry(group, name));
+      }
+    }.of(layout);
   }
 
   /** Takes out what names something that was known and is no more. */

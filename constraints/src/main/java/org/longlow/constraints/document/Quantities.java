@@ -15,6 +15,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
+import org.longlow.constraints.formula.TyreWord;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
@@ -202,13 +203,25 @@ public final class Quantities {
             path,
             Quoted.of(formula.text()),
             "uses " + name + ", which is no measure, unit or function",
-            Names.nearest(name, names)
-                .map(near -> "did you mean " + near + "?")
-                .orElseGet(() -> unitAdvice(name)),
+            TyreWord.isOne(name) ? tyreAdvice(name) : advice(name),
             Optional.of(new Faults.Cause("", "", name)));
       }
     }
     return known;
+  }
+
+  private String advice(String name) {
+    return Names.nearest(name, names)
+        .map(near -> "did you mean " + near + "?")
+        .orElseGet(() -> unitAdvice(name));
+  }
+
+  /** A tyre that is known to nobody; the other one is not meant. */
+  private static String tyreAdvice(String name) {
+    String end = name.startsWith("front") ? "front" : "rear";
+    return "write the length itself, or give the "
+        + end
+        + " wheel a tyre size, or this figure as a plain length";
   }
 
   /** Where no measure is meant, a unit may be: 1500 milimeter. */

@@ -43,7 +43,8 @@ public enum TyreWord {
     return word.replace(DOT, ".");
   }
 
-  static boolean isOne(String text) {
+  /** Returns whether a text is one of these names. */
+  public static boolean isOne(String text) {
     return SAID.matcher(text).matches();
   }
 }

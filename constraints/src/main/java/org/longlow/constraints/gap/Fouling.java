@@ -17,6 +17,7 @@ import org.longlow.rider.geom.PointMm;
  * @param first the first opening at which it is too close
  * @param worst the opening at which it is closest
  * @param gapMm the gap there, mm; negative by how deep they are in each other
+ * @param withinMm nowhere are they closer by more than this
  * @param where the place there
  * @param shift the shift of the body to be moved, in tenths of mm, as {@link SweptClearing} proves
  * @param across its shift across the machine, left positive, mm
@@ -28,6 +29,7 @@ public record Fouling(
     double first,
     double worst,
     double gapMm,
+    double withinMm,
     PointMm where,
     Optional<PointMm> shift,
     Optional<Double> across,
@@ -72,8 +74,14 @@ public record Fouling(
         : Optional.of(there.at(there.where.plus(pole)));
   }
 
+  /** Whether they are so deep in each other that no remedy is sought. */
+  public boolean isDeep() {
+    return gapMm < -Sweep.DEEP_MM;
+  }
+
   private Fouling at(PointMm place) {
-    return new Fouling(first, worst, gapMm, place, shift, across, apart, cutOfPart, cutOfOther);
+    return new Fouling(
+        first, worst, gapMm, withinMm, place, shift, across, apart, cutOfPart, cutOfOther);
   }
 
   private record Side(
@@ -106,6 +114,21 @@ public record Fouling(
       double gapMm,
       List<Remedy> remedies) {
 
+    private static Fouling without(
+        double first, double worst, double gapMm, double withinMm, PointMm where) {
+      return new Fouling(
+          first,
+          worst,
+          gapMm,
+          withinMm,
+          where,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+    }
+
     private static Solid body(String name, List<Side> sides) {
       List<Face> faces = new ArrayList<>();
       for (Side side : sides) {
@@ -126,26 +149,23 @@ public record Fouling(
       Solid b = body("other", other);
       double first = sweep.firstBelow(a, b, gapMm);
       if (Double.isNaN(first)) {
-        return new Fouling(
-            first,
-            first,
-            0,
-            PointMm.ORIGIN,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+        return without(first, first, 0, 0, PointMm.ORIGIN);
       }
       Sweep.Worst worst = sweep.worst(a, b, first);
+      Gap gap = worst.gap();
+      Fouling found = without(first, worst.opening(), gap.gapMm(), worst.withinMm(), gap.where());
+      if (found.isDeep() || remedies.isEmpty()) {
+        return found;
+      }
       SweptClearing clearing = new SweptClearing(sweep, a, b, gapMm, worst.opening());
       boolean shiftsPart = remedies.contains(Remedy.SHIFT_PART);
       boolean shiftsOther = remedies.contains(Remedy.SHIFT_OTHER);
       return new Fouling(
           first,
           worst.opening(),
-          worst.gap().gapMm(),
-          worst.gap().where(),
+          gap.gapMm(),
+          worst.withinMm(),
+          gap.where(),
           shiftsPart
               ? clearing.shiftOfPart()
               : shiftsOther ? clearing.shiftOfOther() : Optional.empty(),

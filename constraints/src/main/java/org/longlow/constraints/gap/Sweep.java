@@ -20,6 +20,17 @@ public final class Sweep {
   /** Gaps are found to within this, mm. */
   public static final double BOUND_MM = 0.1;
 
+  /** Judgement: of what is deeper in each other than this, a millimetre does not matter, mm. */
+  public static final double DEEP_MM = 100;
+
+  /** To this share of itself such a depth is found. */
+  public static final double DEEP_SHARE = 0.05;
+
+  /** After so many looks for the least gap of two bodies, and again each time, half as closely. */
+  private static final int LOOKS = 512;
+
+  private static final int MOST_HALVINGS = 20;
+
   /** No range of openings is split finer: beside a dead point the section whirls. */
   private static final double LEAST_OPENING = 1e-6;
 
@@ -123,48 +134,90 @@ public final class Sweep {
     return apart < gapMm ? middle : firstBelow(body, other, gapMm, middle, to);
   }
 
-  /** An opening and the gap there. */
-  public record Worst(double opening, Gap gap) {}
+  /**
+   * An opening and the gap there.
+   *
+   * @param withinMm nowhere is the gap smaller by more than this
+   */
+  public record Worst(double opening, Gap gap, double withinMm) {}
 
   /**
-   * Returns where the gap is smallest, to within {@link #BOUND_MM}. That holds for depths of
-   * overlap too as long as the way out stays open: where a pocket shuts, the depth leaps.
+   * Returns where the gap is smallest, to within {@link #BOUND_MM}; where two bodies are deeper in
+   * each other than {@link #DEEP_MM}, to within {@link #DEEP_SHARE} of that, and where very much
+   * had to be looked at, to within as much as it says. That holds for depths of overlap as long as
+   * the way out stays open: where a pocket shuts, the depth leaps.
    *
    * @param from where to begin, 0 shut to 1 open
    */
   public Worst worst(Solid body, Solid other, double from) {
-    Worst best = better(null, body, other, from);
-    best = better(best, body, other, 1);
-    // a coarse look all along the way first, so that most of it need not be looked at again
-    for (int k = 1; k < COARSE; k++) {
-      best = better(best, body, other, from + (1 - from) * k / COARSE);
-    }
-    for (int k = 0; k < COARSE; k++) {
-      double a = from + (1 - from) * k / COARSE;
-      best = within(best, body, other, a, from + (1 - from) * (k + 1) / COARSE);
-    }
-    return best;
+    return new Least(body, other).of(from);
   }
 
-  private Worst better(Worst best, Solid body, Solid other, double opening) {
-    Gap gap = at(body, opening).to(other, best == null ? Double.MAX_VALUE : best.gap().gapMm());
-    return gap == null ? best : new Worst(opening, gap);
-  }
+  /** The search for the least gap of two bodies. */
+  private final class Least {
 
-  private Worst within(Worst best, Solid body, Solid other, double from, double to) {
-    double middle = (from + to) / 2;
-    double most = mostMm(body, from, to);
-    double cut = best.gap().gapMm() + Math.max(0, most - BOUND_MM);
-    Solid there = at(body, middle);
-    Gap gap = there.near(other, cut) ? there.to(other, cut) : null;
-    if (gap == null) {
-      return best;
+    private final Solid body;
+    private final Solid other;
+    private Gap gap;
+    private double opening;
+    private double withinMm = BOUND_MM;
+    private int looks;
+
+    Least(Solid body, Solid other) {
+      this.body = body;
+      this.other = other;
     }
-    Worst now = gap.gapMm() < best.gap().gapMm() ? new Worst(middle, gap) : best;
-    if (most <= BOUND_MM || to - from < LEAST_OPENING) {
-      return now;
+
+    Worst of(double from) {
+      look(from);
+      look(1);
+      // a coarse look all along the way first, so that most of it need not be looked at again
+      for (int k = 1; k < COARSE; k++) {
+        look(from + (1 - from) * k / COARSE);
+      }
+      for (int k = 0; k < COARSE; k++) {
+        within(from + (1 - from) * k / COARSE, from + (1 - from) * (k + 1) / COARSE);
+      }
+      return new Worst(opening, gap, withinMm);
     }
-    return within(within(now, body, other, from, middle), body, other, middle, to);
+
+    private void look(double at) {
+      better(at, at(body, at).to(other, gap == null ? Double.MAX_VALUE : gap.gapMm()));
+    }
+
+    private void better(double at, Gap found) {
+      if (found != null && (gap == null || found.gapMm() < gap.gapMm())) {
+        gap = found;
+        opening = at;
+      }
+    }
+
+    /** How closely it is looked from here on: less as it gets deep, or takes long. */
+    private double boundMm() {
+      double deep = gap.gapMm() < -DEEP_MM ? -gap.gapMm() * DEEP_SHARE : 0;
+      double bound = Math.max(BOUND_MM, deep) * (1 << Math.min(looks / LOOKS, MOST_HALVINGS));
+      withinMm = Math.max(withinMm, bound);
+      return bound;
+    }
+
+    private void within(double from, double to) {
+      double middle = (from + to) / 2;
+      double most = mostMm(body, from, to);
+      double bound = boundMm();
+      double cut = gap.gapMm() + Math.max(0, most - bound);
+      looks++;
+      Solid there = at(body, middle);
+      Gap found = there.near(other, cut) ? there.to(other, cut) : null;
+      if (found == null) {
+        return;
+      }
+      better(middle, found);
+      if (most <= bound || to - from < LEAST_OPENING) {
+        return;
+      }
+      within(from, middle);
+      within(middle, to);
+    }
   }
 
   /**

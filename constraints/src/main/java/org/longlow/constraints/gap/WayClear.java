@@ -1,6 +1,7 @@
 package org.longlow.constraints.gap;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -200,6 +201,7 @@ final class WayClear {
     near.sort(Comparator.comparingDouble(k -> distance[k]));
     int[] order = near.stream().mapToInt(k -> k).limit(MOST_SEGMENTS).toArray();
     PriorityQueue<Trial> waiting = new PriorityQueue<>(NEAREST);
+    Bins bins = new Bins(bestMm, ROUNDING_MM);
     for (int i = 0; i < order.length; i++) {
       // no crossing on this segment or on a later one is nearer
       double least = Math.sqrt(distance[order[i]]) - ROUNDING_MM;
@@ -208,7 +210,9 @@ final class WayClear {
           return;
         }
       }
-      for (int j = 0; j < i; j++) {
+      int k = order[i];
+      BitSet met = bins.meeting(i, sums.at(k, 0), sums.at(k, 1), sums.at(k, 2), sums.at(k, 3));
+      for (int j = met.nextSetBit(0); j >= 0; j = met.nextSetBit(j + 1)) {
         Trial trial = crossing(order[i], order[j], i * MOST_SEGMENTS + j);
         if (trial != null) {
           waiting.add(trial);

@@ -23,7 +23,16 @@ public final class Sections {
    * @throws OutOfRange if its linkage cannot be made as drawn; the message says why
    */
   public static SectionMotion motion(Section section, Places drawn) {
-    double angle = drawn.value(section.angle());
+    return motion(section, drawn.value(section.angle()), drawn);
+  }
+
+  /**
+   * Returns how a section would move with another angle.
+   *
+   * @param angle rad, counter-clockwise positive
+   * @throws OutOfRange if its linkage cannot be made as drawn; the message says why
+   */
+  public static SectionMotion motion(Section section, double angle, Places drawn) {
     if (section.pivot().isPresent()) {
       return new Hinge(drawn.pin(section.pivot().get()), angle);
     }

@@ -104,21 +104,28 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
   }
 
   /**
-   * Returns where they come to rest while the front wheel alone slows the machine down, upright.
+   * Returns where they come to rest while the machine slows down, upright: by the front wheel as
+   * far as its tyre holds, by the rear one beyond.
    *
    * @param brakingG by how much, in that of gravity
+   * @param grip friction at which the front tyre slides
    */
-  public StaticSag braking(Wheels wheels, double brakingG) {
-    return braking(wheels, wheels.frontSuspension(), wheels.rearSuspension(), brakingG);
+  public StaticSag braking(Wheels wheels, double brakingG, double grip) {
+    return braking(wheels, wheels.frontSuspension(), wheels.rearSuspension(), brakingG, grip);
   }
 
-  /** Returns the same with other springs at the wheels. */
+  /** Returns the same with other springs at the wheels, by the front wheel alone. */
   public StaticSag braking(Wheels wheels, Suspension front, Suspension rear, double brakingG) {
+    return braking(wheels, front, rear, brakingG, Double.POSITIVE_INFINITY);
+  }
+
+  private StaticSag braking(
+      Wheels wheels, Suspension front, Suspension rear, double brakingG, double grip) {
     return StaticSag.braking(
         front(wheels, front),
         rear(wheels, rear),
         sprung,
-        new StaticSag.Braking(brakingG, wheels.fork() == null || !wheels.fork().brakeRod()));
+        new StaticSag.Braking(brakingG, wheels.fork() == null || !wheels.fork().brakeRod(), grip));
   }
 
   private StaticSag.End front(Wheels wheels, Suspension suspension) {

@@ -13,6 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.machine.linkage.FourBar;
 import org.longlow.constraints.machine.linkage.Hinge;
+import org.longlow.constraints.machine.linkage.MotionRate;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
@@ -158,6 +160,70 @@ class SweepTest {
       assertThat(part.moved(motion.at(worst.opening())).to(other, 0).gapMm())
           .isCloseTo(worst.gap().gapMm(), within(1e-9));
     }
+  }
+
+  /** A motion that counts how often it is asked where it is. */
+  private static final class Counted implements SectionMotion {
+
+    private final SectionMotion motion;
+    private int asked;
+
+    Counted(SectionMotion motion) {
+      this.motion = motion;
+    }
+
+    @Override
+    public RigidMotion at(double opening) {
+      asked++;
+      return motion.at(opening);
+    }
+
+    @Override
+    public MotionRate rate(double opening) {
+      return motion.rate(opening);
+    }
+
+    @Override
+    public Swing swing(double from, double to) {
+      return motion.swing(from, to);
+    }
+
+    @Override
+    public SectionMotion seenFrom(PointMm origin, double gridMm) {
+      return motion.seenFrom(origin, gridMm);
+    }
+  }
+
+  /** Far into each other: to a twentieth of what many positions say, in a few looks. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1.2, -1.2})
+  void aDeepOverlapTakesFewLooks(double turn) {
+    Counted motion = new Counted(new Hinge(PointMm.ORIGIN, turn));
+    Solid part = Bodies.body("p", Bodies.plate(150, -150, 400, 300), WIDE);
+    Solid other = Bodies.body("o", Bodies.plate(50, turn > 0 ? 200 : -600, 300, 400), WIDE);
+    Sweep.Worst worst = new Sweep(motion).worst(part, other, 0);
+    assertThat(motion.asked).isLessThan(100);
+    double deepest = 0;
+    for (int k = 0; k <= 400; k++) {
+      Gap gap = part.moved(motion.at(k / 400.0)).to(other, deepest);
+      deepest = gap == null ? deepest : gap.gapMm();
+    }
+    assertThat(deepest).isLessThan(-Sweep.DEEP_MM);
+    assertThat(worst.withinMm()).isLessThanOrEqualTo(-Sweep.DEEP_SHARE * worst.gap().gapMm());
+    assertThat(worst.gap().gapMm()).isBetween(deepest, deepest + worst.withinMm());
+  }
+
+  /** A disc that turns about its own centre is as deep in a wall all along: 5 mm, and no way. */
+  @Test
+  void whatStaysAsDeepAllTheWayTakesBoundedLooks() {
+    Counted motion = new Counted(new Hinge(PointMm.ORIGIN, 6));
+    Solid disc = Bodies.body("p", Curves.disc(PointMm.ORIGIN, 400), WIDE);
+    Solid wall = Bodies.body("o", Bodies.plate(395, -50, 60, 100), WIDE);
+    Sweep.Worst worst = new Sweep(motion).worst(disc, wall, 0);
+    // 24,000 positions are 0.1 mm apart
+    assertThat(motion.asked).isLessThan(5_000);
+    assertThat(worst.withinMm()).isGreaterThan(Sweep.BOUND_MM);
+    assertThat(worst.gap().gapMm()).isCloseTo(-5, within(0.2));
   }
 
   private static void keeps(SectionMotion motion, Solid part, Solid other, double asked) {

@@ -7,6 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.document.Change;
+import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
@@ -54,6 +57,40 @@ class TyreFiguresTest {
     // 90/90-14: 177.8 + 81 mm; 110/80-14: 110 mm wide
     assertThat(study.placed().places().measures().get("probe"))
         .isCloseTo(2 * 258.8 - 55 + 25.4, within(1e-9));
+  }
+
+  /** What a wheel measured stays where formulas named it; the other wheel is left alone. */
+  @Test
+  void aWheelTakenOutLeavesItsFigures() {
+    Layout before =
+        TestMachine.runabout()
+            .with("measures", "probe", "'2 * frontTyre.radius - rearTyre.width'")
+            .with("measures", "alone", "'frontTyre.radius'")
+            .layout();
+    Entries.Without without = Entries.without(before, new Entry("parts", "frontWheel"));
+    assertThat(without.changed()).contains(new Entry("measures", "probe"));
+    assertThat(without.layout().measures().get("probe").is().names())
+        .containsExactly("rearTyre.width");
+    assertThat(without.layout().measures().get("alone").is().names()).isEmpty();
+    // 90/90-14: 177.8 + 81 mm; 110/80-14: 110 mm wide
+    assertThat(without.layout().measures().get("probe").is().evaluate(n -> 110))
+        .isCloseTo(2 * 258.8 - 110, within(1e-9));
+    assertThat(LayoutFaults.of(without.layout())).noneMatch(f -> f.toString().contains("Tyre."));
+  }
+
+  /** Where a wheel says no size its name is none, and the other tyre is not what was meant. */
+  @Test
+  void theOtherTyreIsNotSuggested() {
+    Layout sized =
+        TestMachine.runabout().with("measures", "probe", "'frontTyre.radius + 3 mm'").layout();
+    Layout layout = Change.set(sized, "", "parts", "frontWheel", "tyre");
+    assertThat(LayoutFaults.of(layout))
+        .anySatisfy(
+            f ->
+                assertThat(f.remedy())
+                    .isEqualTo(
+                        "write the length itself, or give the front wheel a tyre size, or this"
+                            + " figure as a plain length"));
   }
 
   @ParameterizedTest

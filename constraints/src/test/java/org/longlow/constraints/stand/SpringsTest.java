@@ -164,7 +164,8 @@ class SpringsTest {
   }
 
   private static StaticSag braking(Study study, double g) {
-    return springs(study).braking(Wheels.of(study.layout(), study.placed().places()), g);
+    return springs(study)
+        .braking(Wheels.of(study.layout(), study.placed().places()), g, Double.POSITIVE_INFINITY);
   }
 
   @Test

@@ -2,9 +2,10 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -52,6 +53,15 @@ public final class SectionFindings {
               "the whole way swept, gaps to within ",
               Say.mm(Sweep.BOUND_MM),
               " (conservative advancement)"));
+
+  /** Judgement: what meets more than this is opened another way, not mended piece by piece. */
+  private static final int MOST_MENDED = 8;
+
+  /** What opens by less than this does not, mm. */
+  private static final double LEAST_WAY_MM = 1;
+
+  /** Judgement: what meets as much as this, or is so deep in anything, may turn the wrong way. */
+  private static final int MANY = 3;
 
   private final Layout layout;
   private final GapRules rules;
@@ -126,30 +136,32 @@ public final class SectionFindings {
               .in(Condition.open(name)));
       return;
     }
-    Set<String> own = Set.copyOf(section.parts());
-    Sweep sweep = new Sweep(motion);
-    int before = findings.size();
-    for (Solid part : parts.drawn()) {
-      if (!own.contains(part.name())) {
-        continue;
-      }
-      for (Solid other : parts.drawn()) {
-        if (!own.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
-          past(name, motion, sweep, part, other).ifPresent(findings::add);
-        }
-      }
-      if (rules.clearOfPeople(part.name())) {
-        for (PersonBody person : people) {
-          past(name, motion, sweep, part, person).ifPresent(findings::add);
-        }
-      }
+    if (isStill(section, motion)) {
+      findings.add(
+          Finding.note(
+                  OPEN,
+                  About.thing(name, name),
+                  Verdict.FAIL,
+                  HOW,
+                  Words.of(
+                      "Section " + name + " does not open: with its angle of ",
+                      Say.deg(Math.toDegrees(places.value(section.angle()))),
+                      " nothing of it moves by ",
+                      Say.mm(LEAST_WAY_MM),
+                      ". Give it the angle that it turns by, or take the section out."))
+              .in(Condition.open(name)));
+      return;
     }
-    for (GapRules.Joint joint : rules.joints()) {
-      if (own.contains(joint.a()) != own.contains(joint.b())) {
-        String part = own.contains(joint.a()) ? joint.a() : joint.b();
-        String other = part.equals(joint.a()) ? joint.b() : joint.a();
-        joined(name, motion, sweep, joint, part, other).ifPresent(findings::add);
-      }
+    int before = findings.size();
+    List<Way> met = ways(name, section, motion).stream().filter(w -> !w.clears().get()).toList();
+    boolean seek = ways == Ways.SOUGHT && met.size() <= MOST_MENDED;
+    met.forEach(
+        w -> w.fouls().apply(seek ? Ways.SOUGHT : Ways.NOT_SOUGHT).ifPresent(findings::add));
+    List<Finding> fouls = findings.subList(before, findings.size());
+    boolean badly =
+        fouls.size() >= MANY || fouls.stream().anyMatch(f -> f.value() < -Sweep.DEEP_MM);
+    if (badly && ways == Ways.SOUGHT && opensClear(name, section)) {
+      fouls.replaceAll(f -> turnsWrong(f, name, section));
     }
     if (findings.size() == before) {
       findings.add(
@@ -164,45 +176,125 @@ public final class SectionFindings {
     }
   }
 
+  /** Whether no point of it moves so far that it can be said to open. */
+  private boolean isStill(Section section, SectionMotion motion) {
+    SectionMotion.Swing all = motion.swing(0, 1);
+    return section.parts().stream()
+        .map(parts::drawn)
+        .allMatch(p -> all.mostMm(p.reachMm(all.pole())) < LEAST_WAY_MM);
+  }
+
+  /**
+   * One body of a section past one that stays.
+   *
+   * @param clears whether it keeps the gap all the way
+   * @param fouls how it does not, with or without what would clear it
+   */
+  private record Way(Supplier<Boolean> clears, Function<Ways, Optional<Finding>> fouls) {}
+
+  /** All that a section passes on its way. */
+  private List<Way> ways(String name, Section section, SectionMotion motion) {
+    Set<String> own = Set.copyOf(section.parts());
+    Sweep sweep = new Sweep(motion);
+    List<Way> all = new ArrayList<>();
+    for (Solid part : parts.drawn()) {
+      if (!own.contains(part.name())) {
+        continue;
+      }
+      for (Solid other : parts.drawn()) {
+        if (!own.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
+          all.add(past(name, motion, sweep, part, other));
+        }
+      }
+      if (rules.clearOfPeople(part.name())) {
+        people.forEach(person -> past(name, motion, sweep, part, person).ifPresent(all::add));
+      }
+    }
+    for (GapRules.Joint joint : rules.joints()) {
+      if (own.contains(joint.a()) != own.contains(joint.b())) {
+        String part = own.contains(joint.a()) ? joint.a() : joint.b();
+        String other = part.equals(joint.a()) ? joint.b() : joint.a();
+        all.add(joined(name, motion, sweep, joint, part, other));
+      }
+    }
+    return all;
+  }
+
+  /** Whether a section clears everything when it turns the other way. */
+  private boolean opensClear(String name, Section section) {
+    try {
+      SectionMotion back = Sections.motion(section, -places.value(section.angle()), places);
+      return ways(name, section, back).stream().allMatch(w -> w.clears().get());
+    } catch (OutOfRange e) {
+      return false; // its linkage cannot go there
+    }
+  }
+
+  private Finding turnsWrong(Finding f, String name, Section section) {
+    double angle = Math.toDegrees(places.value(section.angle()));
+    return f.withText(
+        Words.of(
+            "Section " + name + " seems to open the wrong way: with an angle of ",
+            Say.deg(-angle),
+            " instead of ",
+            Say.deg(angle),
+            " it opens clear of everything. ",
+            f.words()));
+  }
+
   /** One part of the section on its way past another part. */
-  private Optional<Finding> past(
-      String section, SectionMotion motion, Sweep sweep, Solid part, Solid other) {
+  private Way past(String section, SectionMotion motion, Sweep sweep, Solid part, Solid other) {
     Demands.Key demand = rules.demand(part.name(), other.name());
     double limit = rules.limitMm(part.name(), other.name(), demand);
     double curves = CurveCare.mm(layout, part.name(), other.name());
-    if (clears(motion, sweep, part, other, limit + curves)) {
-      return Optional.empty();
+    return new Way(
+        () -> clears(motion, sweep, part, other, limit + curves),
+        sought ->
+            Fouling.of(motion, part, other, limit + curves, remedies(part, other, sought))
+                .map(
+                    fouling ->
+                        FoulingWords.finding(
+                            section,
+                            About.parts(part.name(), other.name()),
+                            fouling,
+                            limit,
+                            rules.source(part.name(), other.name(), demand),
+                            Words.of(
+                                Advice.ways(part.name(), other.name(), moved(part, other), fouling),
+                                ", or list it under touches if they are meant to meet")))
+                .map(f -> CurveCare.held(f, curves)));
+  }
+
+  private boolean atWheel(Solid body) {
+    return layout.parts().get(body.name()).traits().duty().atWheel();
+  }
+
+  private boolean cutToFit(Solid body) {
+    return layout.parts().get(body.name()).traits().make().cutToFit();
+  }
+
+  /** Which of the two is shifted, if one is. */
+  private String moved(Solid part, Solid other) {
+    return atWheel(other) ? part.name() : other.name();
+  }
+
+  private List<Fouling.Remedy> remedies(Solid part, Solid other, Ways sought) {
+    if (sought == Ways.NOT_SOUGHT) {
+      return List.of();
     }
-    Part one = layout.parts().get(part.name());
-    Part two = layout.parts().get(other.name());
     List<Fouling.Remedy> remedies = new ArrayList<>();
-    remedies.add(
-        two.traits().duty().atWheel() ? Fouling.Remedy.SHIFT_PART : Fouling.Remedy.SHIFT_OTHER);
-    if (one.traits().make().cutToFit()) {
+    remedies.add(atWheel(other) ? Fouling.Remedy.SHIFT_PART : Fouling.Remedy.SHIFT_OTHER);
+    if (cutToFit(part)) {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
-    if (two.traits().make().cutToFit()) {
+    if (cutToFit(other)) {
       remedies.add(Fouling.Remedy.CUT_OTHER);
     }
-    String moved = two.traits().duty().atWheel() ? part.name() : other.name();
-    return Fouling.of(
-            motion, part, other, limit + curves, ways == Ways.SOUGHT ? remedies : List.of())
-        .map(
-            fouling ->
-                finding(
-                    section,
-                    About.parts(part.name(), other.name()),
-                    fouling,
-                    limit,
-                    rules.source(part.name(), other.name(), demand),
-                    Words.of(
-                        Advice.ways(part.name(), other.name(), moved, fouling),
-                        ", or list it under touches if they are meant to meet")))
-        .map(f -> CurveCare.held(f, curves));
+    return remedies;
   }
 
   /** One part of the section that shares pins with one that stays, beyond their joint. */
-  private Optional<Finding> joined(
+  private Way joined(
       String section,
       SectionMotion motion,
       Sweep sweep,
@@ -213,23 +305,25 @@ public final class SectionFindings {
     double reach = joints.reachMm(layout.parts().get(joint.a()), layout.parts().get(joint.b()));
     Solid a = parts.drawn(part).beyond(pins, reach);
     Solid b = parts.drawn(other).beyond(pins, reach);
-    if (a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0))) {
-      return Optional.empty(); // what is so when shut is the joint's own finding
-    }
-    return Fouling.of(motion, a, b, 0, List.of())
-        .map(
-            fouling ->
-                finding(
-                    section,
-                    About.parts(part, other).said("beyond their joint " + part + " and " + other),
-                    fouling,
-                    0,
-                    JointFindings.JOINT,
-                    Words.of("change their shape there")));
+    return new Way(
+        // what is so when shut is the joint's own finding
+        () -> a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0)),
+        sought ->
+            Fouling.of(motion, a, b, 0, List.of())
+                .map(
+                    fouling ->
+                        FoulingWords.finding(
+                            section,
+                            About.parts(part, other)
+                                .said("beyond their joint " + part + " and " + other),
+                            fouling,
+                            0,
+                            JointFindings.JOINT,
+                            Words.of("change their shape there"))));
   }
 
   /** One part of the section on its way past somebody seated; nobody sits on what opens. */
-  private Optional<Finding> past(
+  private Optional<Way> past(
       String section, SectionMotion motion, Sweep sweep, Solid part, PersonBody seated) {
     Sitting sitting = seated.sitting();
     Part opening = layout.parts().get(part.name());
@@ -240,63 +334,30 @@ public final class SectionFindings {
     Demands.Key demand = rules.demandOfPeople(part.name());
     double limit = rules.limitMm(part.name(), sitting);
     double curves = CurveCare.mm(layout, part.name());
-    if (clears(motion, sweep, part, person, limit + curves)) {
-      return Optional.empty();
-    }
     List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
-    if (opening.traits().make().cutToFit()) {
+    if (cutToFit(part)) {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
     String who = sitting.occupant().words();
-    return Fouling.of(
-            motion, part, person, limit + curves, ways == Ways.SOUGHT ? remedies : List.of())
-        .map(
-            fouling ->
-                finding(
-                    section,
-                    About.beside(part.name(), sitting.occupant()),
-                    fouling,
-                    limit,
-                    rules.source(part.name(), GapRules.RIDER, demand),
-                    Advice.ways(part.name(), who, part.name(), fouling)))
-        .map(f -> CurveCare.held(f, curves));
-  }
-
-  private static Finding finding(
-      String section, About about, Fouling fouling, double limitMm, Basis source, Words ways) {
-    double gap = fouling.gapMm();
-    Words text =
-        Words.of(
-            "Section "
-                + section
-                + ": "
-                + about.words()
-                + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close"),
-            (fouling.first() == 0
-                ? " from shut on"
-                : " from " + percent(fouling.first()) + " open on"),
-            "; worst at ",
-            percent(fouling.worst()),
-            ", where they are ",
-            (gap < 0 ? Words.of(Say.mm(-gap), " in each other") : Words.of(Say.mm(gap), " apart")),
-            ". To keep the ",
-            Say.mm(limitMm),
-            " asked all the way, ",
-            ways,
-            ".");
-    return Finding.held(
-            OPEN,
-            about.under(section),
-            Optional.of(Condition.open(section)),
-            Figures.atLeast(gap, limitMm, FigureUnit.MM),
-            List.of(source, HOW),
-            text)
-        .at(fouling.where())
-        .openBy(fouling.worst())
-        .openFrom(fouling.first());
-  }
-
-  private static String percent(double opening) {
-    return String.format(Locale.ROOT, "%.0f %%", opening * 100);
+    return Optional.of(
+        new Way(
+            () -> clears(motion, sweep, part, person, limit + curves),
+            sought ->
+                Fouling.of(
+                        motion,
+                        part,
+                        person,
+                        limit + curves,
+                        sought == Ways.SOUGHT ? remedies : List.of())
+                    .map(
+                        fouling ->
+                            FoulingWords.finding(
+                                section,
+                                About.beside(part.name(), sitting.occupant()),
+                                fouling,
+                                limit,
+                                rules.source(part.name(), GapRules.RIDER, demand),
+                                Advice.ways(part.name(), who, part.name(), fouling)))
+                    .map(f -> CurveCare.held(f, curves))));
   }
 }

@@ -38,8 +38,9 @@ public final class DiveFindings {
 
   private static final Basis BALANCE =
       Basis.model(
-          "springs in balance while the front wheel alone slows the machine down steadily, its"
-              + " brake held by what holds the axle or by a rod; no damping, no aerodynamics");
+          "springs in balance while the front wheel slows the machine down steadily, as far as its"
+              + " tyre holds, and the rear wheel beyond; the brake held by what holds the axle or by"
+              + " a rod; no damping, no aerodynamics");
 
   /** No road lets a machine slow down faster, in that of gravity. */
   private static final double HARDEST_G = 1.5;
@@ -88,8 +89,9 @@ public final class DiveFindings {
    *
    * @param brakingG by how much it slows down
    * @param settled whether the springs come to rest there
-   * @param lifts whether the rear wheel lifts there
-   * @param reachesG braking at which the front reaches a stop or the rear wheel lifts
+   * @param most what keeps it from braking as hard as asked, in words; empty where nothing does
+   * @param reachesG braking at which the front reaches a stop, both tyres slide or the rear wheel
+   *     lifts
    * @param leastMm asked under it
    * @param leftMm of the front wheel's travel, up to its stop
    * @param trailMm trail on the ground; NaN without a front system
@@ -98,7 +100,7 @@ public final class DiveFindings {
       Standing upright,
       double brakingG,
       boolean settled,
-      boolean lifts,
+      String most,
       double reachesG,
       Suspension.State front,
       Optional<Lowest> lowest,
@@ -120,8 +122,10 @@ public final class DiveFindings {
   private Dived dived(Standing s) {
     double asked = s.places().value(layout.demands().limit(Demands.Key.BRAKING));
     double lift = s.load().axles().brakeLiftG();
-    double braking = Math.max(0, Math.min(asked, lift));
-    StaticSag dived = s.springs().orElseThrow().braking(wheels, braking);
+    double grip = s.places().value(layout.demands().limit(Demands.Key.GRIP));
+    double most = Math.max(0, Math.min(grip, lift));
+    double braking = Math.min(asked, most);
+    StaticSag dived = s.springs().orElseThrow().braking(wheels, braking, grip);
     Travel travel = new Travel(dived.front().travelMm(), dived.rear().travelMm());
     Standing there = stances.moved(s.condition(), s.rider(), travel);
     WheelPath path = wheels.frontSuspension().path();
@@ -130,9 +134,8 @@ public final class DiveFindings {
         s,
         braking,
         dived.settled(),
-        lift < asked,
-        reachesG(
-            s.springs().orElseThrow(), Math.max(0, Math.min(lift, Math.max(asked, HARDEST_G)))),
+        braking == asked ? "" : lift < grip ? "the rear wheel lifts" : "both tyres slide",
+        reachesG(s.springs().orElseThrow(), Math.min(most, Math.max(asked, HARDEST_G)), grip),
         dived.front().state(),
         Lowest.of(there.ground(), there.shapes().values()),
         s.places().value(layout.demands().limit(Demands.Key.BUMP_CLEARANCE)),
@@ -141,15 +144,15 @@ public final class DiveFindings {
   }
 
   /** Returns the braking up to {@code most} at which the front wheel comes to a stop. */
-  private double reachesG(Springs springs, double most) {
+  private double reachesG(Springs springs, double most, double grip) {
     double from = 0;
     double to = most;
-    if (rides(springs, most)) {
+    if (rides(springs, most, grip)) {
       return most;
     }
     while (to - from > FOUND_G) {
       double middle = (from + to) / 2;
-      if (rides(springs, middle)) {
+      if (rides(springs, middle, grip)) {
         from = middle;
       } else {
         to = middle;
@@ -158,8 +161,8 @@ public final class DiveFindings {
     return from;
   }
 
-  private boolean rides(Springs springs, double brakingG) {
-    return springs.braking(wheels, brakingG).front().state() == Suspension.State.RIDING;
+  private boolean rides(Springs springs, double brakingG, double grip) {
+    return springs.braking(wheels, brakingG, grip).front().state() == Suspension.State.RIDING;
   }
 
   private Finding finding(Dived d) {
@@ -172,7 +175,7 @@ public final class DiveFindings {
                 "With %s braking at %s%s leaves the front %s of its %s of travel, %s of trail",
                 people,
                 Say.gravity(d.brakingG),
-                d.lifts ? ", where the rear wheel lifts," : "",
+                d.most.isEmpty() ? "" : ", where " + d.most + ",",
                 Say.mm(d.leftMm),
                 Say.mm(all),
                 Say.mm(d.trailMm)),
@@ -186,10 +189,7 @@ public final class DiveFindings {
             ? Figures.atLeast(d.trailMm, 0, FigureUnit.MM)
             : d.grounds()
                 ? Figures.atLeast(d.lowest.get().heightMm(), d.leastMm, FigureUnit.MM)
-                : Figures.atLeast(
-                    d.reachesG,
-                    d.upright.places().value(layout.demands().limit(Demands.Key.BRAKING)),
-                    FigureUnit.G);
+                : Figures.atLeast(d.reachesG, d.brakingG, FigureUnit.G);
     return new Finding(
             DIVE,
             About.thing("front suspension", "front"),
@@ -199,6 +199,7 @@ public final class DiveFindings {
             List.of(
                 BALANCE,
                 Sources.of(layout, Demands.Key.BRAKING),
+                Sources.of(layout, Demands.Key.GRIP),
                 Sources.of(layout, Demands.Key.BUMP_CLEARANCE)),
             text)
         .at(wheels.drawn().pin(wheels.front().axle()));

@@ -65,7 +65,11 @@ final class HoldFindings {
     return new FindingKind(word, FindingGroup.OPENING, Rests.ON_MASSES);
   }
 
-  List<Finding> of(Opener opener) {
+  /**
+   * @param struts on its gas springs
+   * @param caught on its catches: what does not engage holds nothing
+   */
+  List<Finding> of(Opener opener, List<Finding> struts, List<Finding> caught) {
     List<Finding> findings = new ArrayList<>();
     findings.add(handForce(opener));
     findings.add(staysOpen(opener));
@@ -77,9 +81,26 @@ final class HoldFindings {
       findings.add(wayOut(opener));
     }
     if (opener.opens().isHelped() || !opener.opens().catches().isEmpty() || pushed(opener) > 0) {
-      findings.add(shut(opener));
+      findings.add(shut(opener, Caught.of(opener, caught)));
+    }
+    boolean reach = struts.stream().noneMatch(f -> f.verdict() == Verdict.FAIL);
+    if (!reach) {
+      findings.replaceAll(HoldFindings::outOfReach);
     }
     return findings;
+  }
+
+  /** What rests on a gas spring that cannot be as long, or as short, as its way asks. */
+  private static Finding outOfReach(Finding f) {
+    if (f.verdict() != Verdict.PASS || f.kind() == NO_HELP) {
+      return f;
+    }
+    return f.withVerdict(Verdict.CAUTION)
+        .withText(
+            Words.of(
+                f.words(),
+                " That is reckoned with a gas spring that cannot follow the whole way, as its own"
+                    + " finding says: mend that first."));
   }
 
   private Finding handForce(Opener o) {
@@ -263,38 +284,74 @@ final class HoldFindings {
         .orElseThrow();
   }
 
-  private Finding shut(Opener o) {
+  private Finding shut(Opener o, Caught caught) {
     double pushes = pushed(o);
-    boolean caught = !o.opens().catches().isEmpty();
     Words text;
     if (pushes > 0) {
       text =
           Words.of(
               "Shut, section " + o.name() + " is pushed open with ",
               Say.newton(pushes),
-              " "
-                  + o.gripWords()
-                  + (caught
-                      ? "; its catch holds that."
-                      : ", and nothing is said to hold it: fit a catch"
-                          + (o.opens().gasSprings().isEmpty()
-                              ? "."
-                              : ", or move an end of the gas springs so that they pull it shut, and"
-                                  + " its weight does.")));
+              " " + o.gripWords(),
+              switch (caught) {
+                case SURELY -> "; its catch holds that.";
+                case PERHAPS -> "; see what is said of its catch, which must hold that.";
+                case NOT -> "; its catch does not engage, so nothing holds it: mend that first.";
+                case NONE ->
+                    ", and nothing is said to hold it: fit a catch"
+                        + (o.opens().gasSprings().isEmpty()
+                            ? "."
+                            : ", or move an end of the gas springs so that they pull it shut, and"
+                                + " its weight does.");
+              });
     } else {
       text =
           Words.of(
               "Shut, section " + o.name() + " lies there with ",
               Say.newton(-pushes),
-              " "
-                  + o.gripWords()
-                  + (caught
-                      ? "; its catch holds it besides."
-                      : ", and nothing else is said to hold it: bumps and wind under its edge are"
-                          + " more than that, so fit a catch."));
+              " " + o.gripWords(),
+              switch (caught) {
+                case SURELY -> "; its catch holds it besides.";
+                case PERHAPS -> "; see what is said of its catch, which must hold it besides.";
+                case NOT ->
+                    "; its catch does not engage, and bumps and wind under its edge are more than"
+                        + " that: mend its catch.";
+                case NONE ->
+                    ", and nothing else is said to hold it: bumps and wind under its edge are"
+                        + " more than that, so fit a catch.";
+              });
     }
-    Verdict verdict = caught ? Verdict.PASS : pushes > 0 ? Verdict.FAIL : Verdict.CAUTION;
+    Verdict verdict =
+        switch (caught) {
+          case SURELY -> Verdict.PASS;
+          case PERHAPS -> Verdict.CAUTION;
+          case NOT, NONE -> pushes > 0 ? Verdict.FAIL : Verdict.CAUTION;
+        };
     return finding(SHUT, o, Figures.only(pushes, FigureUnit.NEWTON), text).withVerdict(verdict);
+  }
+
+  /** Whether catches hold a section shut. */
+  private enum Caught {
+    SURELY,
+    /** Some of them do not engage, or may let go. */
+    PERHAPS,
+    NOT,
+    NONE;
+
+    static Caught of(Opener o, List<Finding> catches) {
+      List<Verdict> engaged =
+          catches.stream()
+              .filter(f -> f.kind() == CatchFindings.CATCH)
+              .map(Finding::verdict)
+              .toList();
+      if (o.opens().catches().isEmpty()) {
+        return NONE;
+      }
+      if (engaged.stream().allMatch(v -> v == Verdict.FAIL)) {
+        return NOT;
+      }
+      return engaged.stream().allMatch(v -> v == Verdict.PASS) ? SURELY : PERHAPS;
+    }
   }
 
   private Finding finding(FindingKind kind, Opener o, Figures figures, Words text) {

@@ -43,8 +43,7 @@ record Opener(
   private static final PointMm LEVEL_DOWN = new PointMm(0, -1);
 
   /**
-   * Returns a section of which it is said how it opens; empty for any other, and for one that
-   * cannot move.
+   * Returns a section of which it is said how it opens; empty for one that cannot move.
    *
    * @param ground the road under the machine with nobody aboard, if it stands on one
    */
@@ -56,9 +55,6 @@ record Opener(
       Optional<Ground> ground) {
     Section section = layout.sections().get(name);
     Opens opens = section.opens();
-    if (opens.equals(Opens.UNSAID)) {
-      return Optional.empty();
-    }
     SectionMotion motion;
     try {
       motion = Sections.motion(section, places);

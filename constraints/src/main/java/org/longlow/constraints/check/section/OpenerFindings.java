@@ -4,13 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Opens;
+import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.words.Words;
 
 /** Findings on sections of which it is said how they are opened and held. */
 public final class OpenerFindings {
@@ -28,14 +35,37 @@ public final class OpenerFindings {
     CatchFindings catches = new CatchFindings(layout, places);
     List<Finding> findings = new ArrayList<>();
     for (String name : layout.sections().keySet()) {
-      Opener.of(name, layout, places, shapes, ground)
-          .ifPresent(
-              o -> {
-                findings.addAll(holds.of(o));
-                findings.addAll(StrutFindings.of(o, o.held(places)));
-                findings.addAll(catches.of(o));
-              });
+      findings.addAll(LeftBehindFindings.of(name, layout, places));
+      if (layout.sections().get(name).opens().equals(Opens.UNSAID)) {
+        continue;
+      }
+      Optional<Opener> opener = Opener.of(name, layout, places, shapes, ground);
+      if (opener.isEmpty()) {
+        findings.add(still(name, layout.sections().get(name)));
+        continue;
+      }
+      Opener o = opener.get();
+      List<Finding> caught = catches.of(o);
+      List<Finding> struts = StrutFindings.of(o, o.held(places));
+      findings.addAll(holds.of(o, struts, caught));
+      findings.addAll(struts);
+      findings.addAll(caught);
     }
     return findings;
+  }
+
+  /** Why nothing is said of what opens a section and holds it. */
+  private static Finding still(String name, Section section) {
+    return Finding.note(
+            HoldFindings.HAND_FORCE,
+            new About(name, section.parts(), Optional.empty(), List.of(name)),
+            Verdict.NOT_APPLICABLE,
+            Basis.model("how far its parts move"),
+            Words.of(
+                "Section "
+                    + name
+                    + " does not move: what a hand needs, and what its gas springs, counterweights"
+                    + " and catches do, can only be told once it opens."))
+        .in(Condition.open(name));
   }
 }

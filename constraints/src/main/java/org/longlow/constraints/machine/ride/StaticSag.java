@@ -151,7 +151,8 @@ public record StaticSag(
   }
 
   /**
-   * Returns the balance of a machine that the front wheel alone slows down steadily, upright.
+   * Returns the balance of a machine that the front wheel slows down steadily, upright; what its
+   * tyre does not hold, the rear wheel does.
    *
    * @param braking how much, and what holds the brake
    */
@@ -160,18 +161,28 @@ public record StaticSag(
   }
 
   /**
-   * Braking by the front wheel alone.
+   * Braking by the front wheel as far as its tyre holds, and by the rear wheel beyond.
    *
    * @param g how fast all slows down, in that of gravity, &gt;= 0
-   * @param swings whether the brake is held by what holds the axle, and so turns with a link; else
-   *     a rod beside that holds it
+   * @param swings whether the front brake is held by what holds the axle, and so turns with a link;
+   *     else a rod beside that holds it; the rear one is taken to be on what holds its axle
+   * @param grip friction at which the front tyre slides, &gt; 0; infinite where it never does
    */
-  public record Braking(double g, boolean swings) {
+  public record Braking(double g, boolean swings, double grip) {
 
     private static final Braking NONE = new Braking(0, false);
 
     public Braking {
       Values.notNegative("braking g", g);
+    }
+
+    /** Braking by a front wheel that does not slide. */
+    public Braking(double g, boolean swings) {
+      this(g, swings, Double.POSITIVE_INFINITY);
+    }
+
+    private Braking atRear() {
+      return new Braking(g, true, grip);
     }
   }
 
@@ -201,9 +212,11 @@ public record StaticSag(
       double frontN = loads.frontN() + shifted;
       double rearN = loads.rearN() - shifted;
       boolean search = round >= QUICK_ROUNDS;
-      End.Load onFront =
-          new End.Load(frontN, placement, loadFactor, braking, braking.g * loads.weightN());
-      End.Load onRear = new End.Load(rearN, placement, loadFactor, braking, 0);
+      double slowsN = braking.g * loads.weightN();
+      double byFrontN = Math.min(slowsN, braking.grip * Math.max(0, frontN));
+      End.Load onFront = new End.Load(frontN, placement, loadFactor, braking, byFrontN);
+      End.Load onRear =
+          new End.Load(rearN, placement, loadFactor, braking.atRear(), slowsN - byFrontN);
       Suspension.Rest frontRest = search ? front.sought(onFront) : front.rest(onFront, frontAxle);
       Suspension.Rest rearRest = search ? rear.sought(onRear) : rear.rest(onRear, rearAxle);
       double newFront = front.radius(frontN * loadFactor);

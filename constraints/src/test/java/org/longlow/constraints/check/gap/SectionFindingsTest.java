@@ -182,6 +182,45 @@ class SectionFindingsTest {
     assertThat(m.findings()).noneMatch(f -> f.id().startsWith("open.roof.stone.flap"));
   }
 
+  /** A block beside a wall: up it goes into that by all its height, down it goes clear. */
+  @Test
+  void whatIsDeepInItsWayButClearTheOtherWaySeemsToTurnWrong() {
+    TestMachine m = block("90 deg");
+    Finding f = m.finding("open.roof.flap.wall").orElseThrow();
+    assertThat(f.value()).isBetween(-300.0, -100.0);
+    assertThat(f.text())
+        .startsWith(
+            "Section roof seems to open the wrong way: with an angle of -90° instead of 90°")
+        .contains("That is more than a shift or a cut mends")
+        .doesNotContain("move ");
+    // done as it says
+    assertThat(block("-90 deg").verdict("open.roof")).isEqualTo(Verdict.PASS);
+    // and not said where that way is not clear, by a stone below
+    assertThat(stone(m, 350, -60, "").finding("open.roof.flap.wall").orElseThrow().text())
+        .startsWith("Section roof: flap and wall run into each other");
+  }
+
+  private static TestMachine block(String angle) {
+    TestMachine m = flap(angle);
+    Boxes.add(m, "flap", Boxes.at(X, Z, X + LONG, Z + 300), 150, 150, "");
+    return Boxes.add(m, "wall", Boxes.at(X - 300, Z + 10, X - 10, Z + 300), 150, 150, "");
+  }
+
+  /** Of what meets many things none is said to be moved or cut; of what meets one it is. */
+  @Test
+  void whatMeetsManyThingsIsToOpenAnotherWay() {
+    TestMachine m = flap("90 deg");
+    for (int k = 0; k < 9; k++) {
+      double a = Math.toRadians(5 + 9 * k);
+      double x = X + 380 * Math.cos(a);
+      double z = Z + 380 * Math.sin(a);
+      Boxes.add(m, "post" + k, Boxes.at(x, z, x + 10, z + 10), 20, 20, "");
+    }
+    assertThat(m.findings().stream().filter(f -> f.id().startsWith("open.roof.flap.post")))
+        .hasSize(9)
+        .allMatch(f -> f.text().contains("all the way, change how it opens"));
+  }
+
   // --- people
 
   /** A flap over her head falls forward onto her or swings up. */

@@ -135,6 +135,21 @@ class RideFindingsTest {
     assertThat(braking(reaches + 0.001).verdict()).isEqualTo(Verdict.CAUTION);
   }
 
+  /** On a road that holds less than the springs, no stiffer ones are asked for. */
+  @Test
+  void whereTheTyresSlideFirstNoStifferSpringsAreAskedFor() {
+    TestMachine soft = TestMachine.tourer().part("front", "rate", "'17 N/mm'");
+    double reaches = soft.finding("dive.front").orElseThrow().value();
+    Finding hard = soft.with("demands", "braking", "0.9").finding("dive.front").orElseThrow();
+    assertThat(hard.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(hard.text()).contains("stiffer springs in front");
+    String slippery = String.format(Locale.ROOT, "%.4f", reaches - 0.05);
+    Finding slides = soft.with("demands", "grip", slippery).finding("dive.front").orElseThrow();
+    assertThat(slides.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(slides.text()).contains("where both tyres slide").doesNotContain("stiffer");
+    assertThat(slides.limit()).isCloseTo(reaches - 0.05, within(1e-4));
+  }
+
   private static Finding braking(double g) {
     return TestMachine.tourer()
         .with("demands", "braking", String.format(Locale.ROOT, "%.6f", g))

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.shape.PartShape;
@@ -199,8 +200,79 @@ class OpenerFindingsTest {
   @Test
   void aPushedLidNeedsACatch() {
     assertThat(sprung("200 N").verdict("shut.lid")).isEqualTo(Verdict.FAIL);
-    assertThat(caught("9 mm", 0, "").verdict("shut.lid")).isEqualTo(Verdict.PASS);
+    assertThat(caught("9 mm", 0, "").verdict("shut.lid")).isEqualTo(Verdict.CAUTION);
+    assertThat(caught("9 mm", 0, ", 'spring': 12").verdict("shut.lid")).isEqualTo(Verdict.PASS);
     assertThat(sprung("1 N").verdict("shut.lid")).isEqualTo(Verdict.CAUTION);
+  }
+
+  /** What does not engage holds nothing; of two, one that does not asks for care. */
+  @Test
+  void aCatchThatFailsHoldsNothingShut() {
+    TestMachine loose = caught("9 mm", 5, ", 'spring': 12");
+    assertThat(loose.verdict("catch.lid.1")).isEqualTo(Verdict.FAIL);
+    assertThat(of(loose, "shut.lid").text()).contains("its catch does not engage");
+    assertThat(loose.verdict("shut.lid")).isEqualTo(Verdict.FAIL);
+    assertThat(caught("9 mm", 0, ", 'spring': 12").verdict("shut.lid")).isEqualTo(Verdict.PASS);
+    String good = "{'jaw': 'jaw', 'striker': 'striker', 'depth': 9, 'play': 3, 'spring': 12}";
+    String bad = good.replace("'play': 3", "'play': 8");
+    TestMachine two = caught("9 mm", 0, "");
+    assertThat(
+            two.field("sections", "lid", "catches", "[" + good + ", " + bad + "]")
+                .verdict("shut.lid"))
+        .isEqualTo(Verdict.CAUTION);
+    assertThat(
+            two.field("sections", "lid", "catches", "[" + good + ", " + good + "]")
+                .verdict("shut.lid"))
+        .isEqualTo(Verdict.PASS);
+  }
+
+  /** Its eyes are 253 mm apart at most on its way. */
+  @Test
+  void whatAGasSpringHoldsPastItsLengthAsksForCare() {
+    TestMachine far = sprung(-520, 790, "100 N", "100 mm");
+    assertThat(far.verdict("stays-open.lid")).isEqualTo(Verdict.PASS);
+    TestMachine past =
+        far.field(
+            "sections",
+            "lid",
+            "gasSprings",
+            "[{'frame': 'foot', 'section': 'eye', 'force': 100, 'length': 200, 'stroke': 80}]");
+    assertThat(past.verdict("gas-spring.lid.1")).isEqualTo(Verdict.FAIL);
+    Finding stays = of(past, "stays-open.lid");
+    assertThat(stays.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(stays.text()).contains("stays there").contains("mend that first");
+    assertThat(past.verdict("hand-force.lid")).isNotEqualTo(Verdict.PASS);
+  }
+
+  /**
+   * What hangs on the lid alone and is not said to move with it; on a pin that stays it is well.
+   */
+  @Test
+  void whatHangsOnALidBelongsToItsParts() {
+    TestMachine box = Boxes.add(lid(), "box", Boxes.at(-400, 990, -300, 1040), 50, 50, "");
+    assertThat(box.finding("left-behind.lid.box")).isEmpty();
+    TestMachine hung =
+        box.with("pins", "boxPin", "{'at': [-400, 990], 'nailed': true, 'with': 'lid'}");
+    Finding f = of(hung, "left-behind.lid.box");
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).contains("box hangs on boxPin").contains("Add it to the parts of lid");
+    double without = of(hung, "hand-force.lid").value();
+    TestMachine added = hung.field("sections", "lid", "parts", "['lid', 'box']");
+    assertThat(added.finding("left-behind.lid.box")).isEmpty();
+    // 0.1 kg, 210 mm from the hinge, and the hand 300 mm
+    assertThat(of(added, "hand-force.lid").value() - without)
+        .isCloseTo(0.1 * G * 210 / 300, within(0.03));
+  }
+
+  @Test
+  void aSectionThatDoesNotMoveSaysWhatItLacks() {
+    TestMachine still = caught("9 mm", 0, "").field("sections", "lid", "angle", "'0 deg'");
+    assertThat(still.verdict("open.lid")).isEqualTo(Verdict.FAIL);
+    assertThat(of(still, "open.lid").text()).contains("with its angle of 0° nothing of it moves");
+    assertThat(still.verdict("hand-force.lid")).isEqualTo(Verdict.NOT_APPLICABLE);
+    // 1 mm of way at its far end
+    assertThat(lid().field("sections", "lid", "angle", "'0.5 deg'").verdict("open.lid"))
+        .isEqualTo(Verdict.PASS);
   }
 
   /** A hatch that opens down hangs on what holds it shut; by the lever of its weight. */

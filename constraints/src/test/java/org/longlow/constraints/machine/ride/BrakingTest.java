@@ -74,23 +74,26 @@ class BrakingTest {
       double braking = random.nextDouble(0, 0.6);
       WheelPath path = WheelPath.telescopic(FRONT, RAKE);
       boolean swings = i % 2 == 0; // a slide does not swing: both are the same
+      double grip = i % 3 == 0 ? random.nextDouble(0.1, 0.6) : Double.POSITIVE_INFINITY;
       StaticSag sag =
           StaticSag.braking(
               end(path, rate, 300, FRONT_KG, 299.9),
               rear(),
               SPRUNG,
-              new StaticSag.Braking(braking, swings));
+              new StaticSag.Braking(braking, swings, grip));
       if (sag.front().state() != Suspension.State.RIDING) {
         continue;
       }
       double[] n = loads(sag, path, braking);
+      // the front tyre holds no more than its grip, and the rear one slows down the rest
+      double byFront = Math.min(braking * n[2], grip * n[0]);
       double legs = RAKE + sag.placement().turnRad();
       // along the legs, up and back: the road lifts and pushes back, weight and inertia against it
       double along =
           (n[0] - FRONT_KG * G) * Math.cos(legs)
-              + (braking * n[2] - braking * FRONT_KG * G) * Math.sin(legs);
+              + (byFront - braking * FRONT_KG * G) * Math.sin(legs);
       assertThat(springN(sag.front(), rate, 300)).isCloseTo(along, within(1e-6));
-      arm(sag, n, braking);
+      arm(sag, n, braking, braking * n[2] - byFront);
     }
   }
 
@@ -128,7 +131,7 @@ class BrakingTest {
           (axle.x() - at.x()) * (-FRONT_KG * G) - (axle.z() - at.z()) * (braking * FRONT_KG * G);
       double up = (leading ? 1 : -1) * (road + wheel) / pivot.distance(FRONT);
       assertThat(springN(sag.front(), rate, 300)).as("%d", i).isCloseTo(up, within(1e-6));
-      arm(sag, n, braking);
+      arm(sag, n, braking, 0);
     }
     assertThat(riding).isGreaterThan(20);
   }
@@ -161,8 +164,8 @@ class BrakingTest {
     assertThat(riding).isGreaterThan(10);
   }
 
-  /** The rear wheel rolls: the road lifts it, and its mass pushes forward. */
-  private static void arm(StaticSag sag, double[] n, double braking) {
+  /** The road lifts the rear wheel and, on its brake, pushes it back; its mass pushes forward. */
+  private static void arm(StaticSag sag, double[] n, double braking, double brakeN) {
     if (sag.rear().state() != Suspension.State.RIDING) {
       return;
     }
@@ -170,7 +173,9 @@ class BrakingTest {
     PointMm at = sag.placement().apply(ARM);
     PointMm axle = sag.placement().apply(path.axle(sag.rear().travelMm()));
     double moment =
-        (at.x() - axle.x()) * (n[1] - REAR_KG * G) + (axle.z() - at.z()) * braking * REAR_KG * G;
+        (at.x() - axle.x()) * (n[1] - REAR_KG * G)
+            + (axle.z() - at.z()) * braking * REAR_KG * G
+            + at.z() * brakeN;
     assertThat(springN(sag.rear(), 22, 500)).isCloseTo(moment / ARM.distance(REAR), within(1e-6));
   }
 

@@ -1,0 +1,65 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.gap.Fouling;
+import org.longlow.constraints.gap.Sweep;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.words.Words;
+
+/** How a section comes too close to something on its way, in words. */
+final class FoulingWords {
+
+  private FoulingWords() {}
+
+  static Finding finding(
+      String section, About about, Fouling fouling, double limitMm, Basis source, Words ways) {
+    double gap = fouling.gapMm();
+    boolean deep = fouling.isDeep();
+    Words text =
+        Words.of(
+            "Section "
+                + section
+                + ": "
+                + about.words()
+                + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close"),
+            (fouling.first() == 0
+                ? " from shut on"
+                : " from " + percent(fouling.first()) + " open on"),
+            (deep ? "; where it is " : "; worst at "),
+            percent(fouling.worst()),
+            (deep ? " open they are some " : ", where they are "),
+            (gap < 0 ? Words.of(Say.mm(-gap), " in each other") : Words.of(Say.mm(gap), " apart")),
+            deep
+                ? ". That is more than a shift or a cut mends: change how it opens, or list the"
+                    + " other under touches if they are meant to meet."
+                : Words.of(". To keep the ", Say.mm(limitMm), " asked all the way, ", ways, "."));
+    return Finding.held(
+            SectionFindings.OPEN,
+            about.under(section),
+            Optional.of(Condition.open(section)),
+            Figures.atLeast(gap, limitMm, FigureUnit.MM),
+            fouling.withinMm() > Sweep.BOUND_MM
+                ? List.of(source, SectionFindings.HOW, coarsely(fouling.withinMm()))
+                : List.of(source, SectionFindings.HOW),
+            text)
+        .at(fouling.where())
+        .openBy(fouling.worst())
+        .openFrom(fouling.first());
+  }
+
+  private static Basis coarsely(double withinMm) {
+    return Basis.model(Words.of("how close they come here, to within ", Say.mm(withinMm)));
+  }
+
+  private static String percent(double opening) {
+    return String.format(Locale.ROOT, "%.0f %%", opening * 100);
+  }
+}
