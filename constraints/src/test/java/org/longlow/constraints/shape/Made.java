@@ -135,6 +135,8 @@ public final class Made {
         List.of(bodies),
         formers,
         Duct.NONE,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 

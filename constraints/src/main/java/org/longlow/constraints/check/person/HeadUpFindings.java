@@ -22,8 +22,8 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
-import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.JointLimits;
+import org.longlow.rider.pose.Neck;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.RoadSight;
 import org.longlow.rider.words.Words;
@@ -175,7 +175,8 @@ final class HeadUpFindings {
     PointMm ahead = up.left().times(-1 / up.length());
     double foam = rest.layers().stream().mapToDouble(l -> places.value(l.thickness())).sum();
     PointMm surface = from.plus(ahead.times((1 - PRESSED_SHARE) * foam));
-    double pitch = HeadSolver.pitchTouching(sitting.body(), posture.neckBase(), surface, ahead);
+    Neck neck = Neck.of(sitting.body(), posture.hip(), posture.angles().recline());
+    double pitch = neck.pitchTouching(surface, ahead);
     // a rest that the head misses does not hold it
     return Double.isNaN(pitch) ? most : Math.max(pitch, posture.angles().headPitch());
   }
