@@ -32,6 +32,14 @@ public final class Figure {
 
   private static final double CHEST_AT = 0.72;
 
+  /**
+   * Middle of the buttocks behind the hip, and half their depth where they meet the back, mm;
+   * judgement: so that they do not lie in the pan of a deep recline, whose slope is not known here.
+   */
+  private static final double SEAT_BEHIND_MM = 15;
+
+  private static final double TAIL_MM = 40;
+
   /** Ends of a rucksack over hip-shoulder length; judgement. */
   private static final double PACK_FROM = 0.2;
 
@@ -225,7 +233,8 @@ public final class Figure {
         Part.PELVIS,
         0,
         0.5 * measure("hipbreadthsitting"),
-        circle(p.hip().plus(behind.times(body.hipToJacketMm() - seat)), seat),
+        circle(p.hip().plus(behind.times(SEAT_BEHIND_MM)), seat),
+        circle(p.hip().plus(behind.times(body.hipToJacketMm() - TAIL_MM)), TAIL_MM),
         bellyRound());
   }
 

@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.SpineJoints;
 import org.longlow.svg.drawing.Hatch;
 import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
@@ -81,6 +82,9 @@ final class PersonInk {
     Geometry trunk = trunk(m);
     shape(trunk, Style.area(Tone.PAPER, 0.72));
     shape(trunk, cloth().withFill(Tone.FIGURE, 0.15));
+    new Figure(m.body(), j)
+        .rucksack()
+        .ifPresent(pack -> shape(pack, cloth().withFill(Tone.FIGURE, 0.3)));
     double across = j.shoulder().minus(j.hip()).left().angleRad();
     Style fine = Canvas.fine(Tone.FIGURE);
     for (double at : new double[] {BELT_AT, BELT_AT + 0.05}) {
@@ -166,12 +170,31 @@ final class PersonInk {
 
   private void links() {
     Style bone = Canvas.hair(Tone.FIGURE).withLine(LineType.DOUBLE_CHAIN);
-    line(bone, List.of(j.neckBase(), j.hip(), j.knee(), j.ankle()));
+    SpineJoints spine = j.spine();
+    line(
+        bone,
+        List.of(
+            j.headCentre(),
+            spine.occiput(),
+            j.neckBase(),
+            spine.thoracolumbar(),
+            spine.lumbosacral(),
+            j.hip(),
+            j.knee(),
+            j.ankle()));
     line(bone, List.of(j.shoulder(), j.elbow(), j.grip()));
-    line(bone, List.of(j.neckBase(), j.headCentre()));
     Style joint = Canvas.fine(Tone.FIGURE).withFill(Tone.PAPER, 1);
     double r = canvas.paper(JOINT_MM);
-    for (PointMm p : List.of(j.neckBase(), j.shoulder(), j.elbow(), j.knee(), j.ankle())) {
+    for (PointMm p :
+        List.of(
+            spine.occiput(),
+            j.neckBase(),
+            spine.thoracolumbar(),
+            spine.lumbosacral(),
+            j.shoulder(),
+            j.elbow(),
+            j.knee(),
+            j.ankle())) {
       canvas.circle(PictureLayer.PERSON, subject, p, r, joint);
     }
     canvas.circle(PictureLayer.PERSON, subject, j.eye(), r, Style.area(Tone.FIGURE, 1));
