@@ -140,6 +140,7 @@ final class PeopleTables {
     posture(h, s, seated.pose().posture());
     cushions(h, study, s, seated);
     loads(h, figures, seated.load());
+    EffortTables.write(h, study, s);
   }
 
   private static void reach(Html h, FigureWords figures, PoseResult pose) {
