@@ -10,6 +10,7 @@ import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.SaidFigures;
+import org.longlow.constraints.check.person.ContactFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
@@ -45,7 +46,12 @@ final class PeopleTables {
   private static final List<String> OWN_HEADINGS = List.of("What", Html.VERDICT, "Figure", "Limit");
 
   private static final List<FindingKind> OWN =
-      List.of(SightFindings.SIGHT, SightFindings.FOOT, HandFindings.HANDS);
+      List.of(
+          SightFindings.SIGHT,
+          SightFindings.FOOT,
+          HandFindings.HANDS,
+          ContactFindings.CONTACT,
+          ContactFindings.VIBRATION);
 
   private PeopleTables() {}
 
@@ -123,7 +129,7 @@ final class PeopleTables {
     if (own.isEmpty()) {
       return;
     }
-    h.table("own", "Sight, foot and hands of " + s.person(), OWN_HEADINGS);
+    h.table("own", "Sight, foot, hands and contact of " + s.person(), OWN_HEADINGS);
     for (Finding f : own) {
       SaidFigures said = f.said(study.layout().units());
       String what = f.kind() == HandFindings.HANDS ? "hands on turned grips" : f.kind().word();
