@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.FigureUnit;
-import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.person.ContactFindings;
 import org.longlow.constraints.check.person.Effort;
 import org.longlow.constraints.check.person.Effort.Held;
 import org.longlow.constraints.seat.Sitting;
@@ -14,7 +12,7 @@ import org.longlow.rider.effort.Joint;
 import org.longlow.rider.seat.Balance;
 import org.longlow.rider.words.FigureSort;
 
-/** What each joint of somebody holds, what presses and shakes, and how their forces close. */
+/** What each joint of somebody holds, and how their forces close. */
 final class EffortTables {
 
   private static final List<String> HEADINGS =
@@ -62,15 +60,6 @@ final class EffortTables {
     h.closeTable();
     h.element("p class=\"quiet\"", balance(figures, e.balance()));
     h.raw("</details>\n");
-    study.findings().stream()
-        .filter(f -> f.kind() == ContactFindings.CONTACT || f.kind() == ContactFindings.VIBRATION)
-        .filter(f -> f.who().equals(Optional.of(s.occupant())))
-        .map(f -> said(study, f))
-        .forEach(text -> h.element("p", text));
-  }
-
-  private static String said(Study study, Finding f) {
-    return f.text(study.layout().units());
   }
 
   private static String torque(FigureWords figures, Held held) {

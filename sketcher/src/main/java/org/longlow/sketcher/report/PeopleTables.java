@@ -12,6 +12,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.person.BoardFindings;
+import org.longlow.constraints.check.person.ContactFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -54,7 +55,9 @@ final class PeopleTables {
           HandFindings.HANDS,
           LongRideFindings.PRESSURE,
           LongRideFindings.COVER,
-          BoardFindings.BOARD);
+          BoardFindings.BOARD,
+          ContactFindings.CONTACT,
+          ContactFindings.VIBRATION);
 
   private static final List<FindingKind> BY_WORD = List.of(SightFindings.SIGHT, SightFindings.FOOT);
 

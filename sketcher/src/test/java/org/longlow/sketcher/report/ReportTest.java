@@ -319,7 +319,8 @@ class ReportTest {
               .findFirst()
               .orElseThrow();
       wanted.put(
-          "Sight, foot and hands of " + name, String.format(Locale.ROOT, "%.1f mm", sight.value()));
+          "Sight, foot, hands and contact of " + name,
+          String.format(Locale.ROOT, "%.1f mm", sight.value()));
     }
     assertThat(seen).isEqualTo(wanted);
   }

@@ -56,7 +56,7 @@ public final class ContactFindings {
           Basis.model("layered foam under the body's outline"),
           Basis.published(
               Known.CHECKED,
-              "mean pressure of 15 able-bodied sitters, 7.1 to 8.1 kPa on the rear half of the seat"
+              "mean pressure on the rear half of the seat under 15 able-bodied sitters"
                   + " (BioMed Eng OnLine 2018); none was found for backs and heels"),
           Basis.practice("sit bones at twice the peak is common practice"));
 
