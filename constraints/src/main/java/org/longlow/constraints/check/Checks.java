@@ -102,6 +102,20 @@ public final class Checks {
           BalanceFindings.BALANCE,
           WindFindings.WIND);
 
+  /** What {@link #controlAndWays} finds. */
+  static final Set<FindingKind> CONTROL_AND_WAYS =
+      Set.of(
+          ControlFindings.LEVER,
+          ControlFindings.SWITCH,
+          PedalFindings.PEDAL,
+          FootrestFindings.FOOTREST,
+          StopFindings.FEET_DOWN,
+          StopFindings.HOLD_UP,
+          AccessFindings.LEGS,
+          AccessFindings.STEP,
+          AccessFindings.RISE,
+          AccessFindings.GET_OUT);
+
   private Checks() {}
 
   /**

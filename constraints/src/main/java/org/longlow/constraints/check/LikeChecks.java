@@ -88,6 +88,11 @@ public final class LikeChecks {
     if (f.kind() == HandFindings.HANDS) {
       return held(HandFindings.of(wheels, sittings, standings));
     }
+    if (Checks.CONTROL_AND_WAYS.contains(f.kind())) {
+      List<Sitting> theirs =
+          sittings.stream().filter(s -> f.who().filter(s.occupant()::equals).isPresent()).toList();
+      return held(Checks.controlAndWays(layout, shapes, theirs, wheels, standings));
+    }
     if (Checks.MOVING.contains(f.kind())) {
       if (wheels.stands()) {
         Checks.moving(findings, layout, shapes, wheels, standings);

@@ -87,8 +87,7 @@ public final class Access {
    *
    * @param shapes every part where it is
    */
-  public static Optional<Access> of(
-      SeatParts seat, Places places, Collection<PartShape> shapes) {
+  public static Optional<Access> of(SeatParts seat, Places places, Collection<PartShape> shapes) {
     return seat.feet().isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -112,8 +111,7 @@ public final class Access {
   private static Lattice lattice(SeatParts seat, Places places) {
     double pan = places.pin(seat.pan().from()).x();
     double foot = foot(seat, places).x();
-    return Lattice.over(
-        Math.min(pan, foot) - BEHIND_MM, Math.max(pan, foot) + AHEAD_MM, 0, TOP_MM);
+    return Lattice.over(Math.min(pan, foot) - BEHIND_MM, Math.max(pan, foot) + AHEAD_MM, 0, TOP_MM);
   }
 
   /** The middle of a foot on its rest, as far as it is told without a body. */
@@ -135,8 +133,8 @@ public final class Access {
         continue;
       }
       boolean rest = seat.feet().filter(shape.part()::equals).isPresent();
-      boolean cushion = !rest && shape.part() != seat.hands().orElse(null)
-          && own.contains(shape.part());
+      boolean cushion =
+          !rest && shape.part() != seat.hands().orElse(null) && own.contains(shape.part());
       (rest ? rests : cushion ? cushions : others).addAll(shape.prisms());
     }
     double y = places.value(seat.feet().orElseThrow().y());
@@ -167,8 +165,7 @@ public final class Access {
     Prism waits = null;
     for (Prism body : all) {
       if (waits != null) {
-        if (body.outline() != waits.outline()
-            || !body.across().equals(waits.across().mirrored())) {
+        if (body.outline() != waits.outline() || !body.across().equals(waits.across().mirrored())) {
           return false;
         }
         waits = null;
@@ -194,7 +191,7 @@ public final class Access {
     Side side(boolean left) {
       Interval near = new Interval(Math.max(0, y - FOOT_HALF_MM), y + FOOT_HALF_MM);
       Interval far = near.mirrored();
-            Ways leg = leg(left, near);
+      Ways leg = leg(left, near);
       Ways over = leg(left, far);
       int radius = (int) Math.round(LEG_MM / 2);
       int at = lattice.cell(foot);
@@ -268,7 +265,9 @@ public final class Access {
     return 2.0 * most;
   }
 
-  /** Returns how high both feet must be lifted to get in from a side, mm; NaN where none gets in. */
+  /**
+   * Returns how high both feet must be lifted to get in from a side, mm; NaN where none gets in.
+   */
   public double sillMm(boolean atLeft) {
     return at(atLeft).sillMm;
   }

@@ -82,7 +82,8 @@ record Ways(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, int[
     return c > 0 && Math.min(leaves[i], free[i - 1]) > leaves[i - 1]
         || c + 1 < columns && Math.min(leaves[i], free[i + 1]) > leaves[i + 1]
         || i >= columns && Math.min(leaves[i], free[i - columns]) > leaves[i - columns]
-        || i + columns < free.length && Math.min(leaves[i], free[i + columns]) > leaves[i + columns];
+        || i + columns < free.length
+            && Math.min(leaves[i], free[i + columns]) > leaves[i + columns];
   }
 
   /**
@@ -109,9 +110,7 @@ record Ways(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, int[
         lowest = Double.isNaN(lowest) ? z : Math.min(lowest, z);
       }
       int c = i % columns;
-      int[] sides = {
-        c > 0 ? i - 1 : -1, c + 1 < columns ? i + 1 : -1, i - columns, i + columns
-      };
+      int[] sides = {c > 0 ? i - 1 : -1, c + 1 < columns ? i + 1 : -1, i - columns, i + columns};
       for (int j : sides) {
         if (j >= 0 && j < n && !seen[j] && !walls[j] && freeMm[j] >= radiusMm) {
           seen[j] = true;

@@ -22,7 +22,7 @@ class DemandsTest {
     }
   }
 
-  /** With a catch on its lid, a cable to its bars, and rails that are hot. */
+  /** With a catch on its lid, a cable to its bars, levers for the hands, and rails that are hot. */
   private static TestMachine machine() {
     return TestMachine.tourer()
         .pin("lidEdge", -290, 820)
@@ -38,9 +38,20 @@ class DemandsTest {
             "{'kind': 'cable', 'diameter': 5, 'points': [{'pin': 'grip', 'y': 240},"
                 + " {'pin': 'barRise', 'y': 240}, 'crank'],"
                 + " 'length': '2 m'}")
+        .pin("leverFront", 1081, 836)
+        .with("parts", "lever", lever("fingers"))
+        .with("parts", "horn", lever("thumb"))
         .part("bars", "hot", "true")
         .part("noseRail", "hot", "true")
         .part("tailRail", "hot", "true");
+  }
+
+  private static String lever(String by) {
+    return "{'kind': 'lever', 'frame': 'leverFront', 'outline': {'points': [['-9 mm', '-5 mm'],"
+        + " ['0 mm', '-5 mm'], ['0 mm', '5 mm']]}, 'left': '300 mm', 'right': '-220 mm', 'mass':"
+        + " '0.2 kg', 'worked': {'by': '"
+        + by
+        + "', 'pad': 'leverFront'}}";
   }
 
   @ParameterizedTest

@@ -93,6 +93,9 @@ class FindingKindsTest {
         .containsExactlyInAnyOrder(
             "SightFindings.SIGHT",
             "SightFindings.FOOT",
+            "StopFindings.FEET_DOWN",
+            "StopFindings.HOLD_UP",
+            "AccessFindings.RISE",
             "GroundFindings.CLEARANCE",
             "SagFindings.SAG",
             "LeanFindings.LEAN",

@@ -34,8 +34,7 @@ public record FootHold(double friction, boolean toHeel) {
     double normal = onFoot.dot(along.left());
     double up = onFoot.dot(along);
     // the rest pushes the foot towards the toes where it would slide to the heel
-    return new FootHold(
-        normal > 1e-9 ? Math.abs(up) / normal : Double.POSITIVE_INFINITY, up > 0);
+    return new FootHold(normal > 1e-9 ? Math.abs(up) / normal : Double.POSITIVE_INFINITY, up > 0);
   }
 
   /**

@@ -186,7 +186,7 @@ final class PeopleTables {
         ? "hands on turned grips"
         : BY_WORD.contains(f.kind())
             ? f.kind().word()
-            : f.about().words().substring(f.about().words().indexOf(", ") + 2);
+            : f.about().words().substring(f.who().orElseThrow().words().length() + 2);
   }
 
   private static void posture(Html h, Sitting s, Posture posture) {

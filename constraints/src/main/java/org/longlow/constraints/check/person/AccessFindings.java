@@ -93,7 +93,10 @@ public final class AccessFindings {
     this.places = places;
     shut = shapes;
     open = new LinkedHashMap<>(shapes);
-    layout.sections().values().forEach(section -> open.putAll(OpenedParts.of(section, places, shut)));
+    layout
+        .sections()
+        .values()
+        .forEach(section -> open.putAll(OpenedParts.of(section, places, shut)));
   }
 
   /** Returns all of it for somebody; nothing where they do not ride or do not sit. */
@@ -116,7 +119,8 @@ public final class AccessFindings {
     findings.add(out(sitting, stance, access.get(), Optional.empty()));
     layout
         .sections()
-        .forEach((name, section) -> jammed(sitting, stance, name, section).ifPresent(findings::add));
+        .forEach(
+            (name, section) -> jammed(sitting, stance, name, section).ifPresent(findings::add));
     return findings;
   }
 
@@ -128,8 +132,7 @@ public final class AccessFindings {
             .anyMatch(
                 shape ->
                     Access.concerns(sitting.parts(), places, shape)
-                        || Access.concerns(
-                            sitting.parts(), places, shut.get(shape.part().name())));
+                        || Access.concerns(sitting.parts(), places, shut.get(shape.part().name())));
     if (!concerns) {
       return Optional.empty();
     }
@@ -176,9 +179,13 @@ public final class AccessFindings {
     boolean near = (left ? access.legMm(true, foot) : access.legMm(false, foot)) <= room;
     Words text =
         Words.of(
-            "Getting in from the " + side(left) + ", the narrowest place on the way of the "
+            "Getting in from the "
+                + side(left)
+                + ", the narrowest place on the way of the "
                 + (near ? "" : "farther ")
-                + "leg of " + sitting.person() + " to its foot rest is ",
+                + "leg of "
+                + sitting.person()
+                + " to its foot rest is ",
             Say.mm(room),
             "; boot and shin need ",
             Say.mm(needs),
@@ -222,14 +229,15 @@ public final class AccessFindings {
           Figures.NONE,
           List.of(WAYS, bands),
           Words.of(
-              "How high " + sitting.person() + " must step to get in is not known: no way for a leg of ",
+              "How high "
+                  + sitting.person()
+                  + " must step to get in is not known: no way for a leg of ",
               Say.mm(Access.LEG_MM),
               " leads from either side to the foot rests. Open a section there."));
     }
     boolean left = Double.isNaN(atRight) || atLeft <= atRight;
     double sill = left ? atLeft : atRight;
-    double inside =
-        sitting.body().measures().get("crotchheight") + sitting.body().gear().heelMm();
+    double inside = sitting.body().measures().get("crotchheight") + sitting.body().gear().heelMm();
     boolean easy = sill <= EASY_STEP_MM;
     boolean held = handholds(sitting).size() > 0;
     Figures figures = Figures.atMost(sill, easy ? EASY_STEP_MM : inside, FigureUnit.MM);
@@ -310,7 +318,10 @@ public final class AccessFindings {
                     Say.newton(PUSH_MOST * weight),
                     " with their hands",
                     holds > 0
-                        ? " on " + String.join(", ", handholds(sitting).stream().map(RestPart::name).toList()) + "."
+                        ? " on "
+                            + String.join(
+                                ", ", handholds(sitting).stream().map(RestPart::name).toList())
+                            + "."
                         : ", and nothing is drawn to push on: add a handhold on each side, 250 to"
                             + " 400 mm over the seat, or raise the seat."),
             knees
@@ -337,9 +348,7 @@ public final class AccessFindings {
 
   /** Places of the trunk as it sits. */
   private static PointMm[] trunk(Posture posture) {
-    return new PointMm[] {
-      posture.hip().towards(posture.shoulder(), TRUNK_AT), posture.shoulder()
-    };
+    return new PointMm[] {posture.hip().towards(posture.shoulder(), TRUNK_AT), posture.shoulder()};
   }
 
   /** How deep a trunk and the helmet are, mm. */

@@ -88,8 +88,7 @@ public final class ControlFindings {
     PointMm pad = places.pin(worked.pad());
     double reach = pad.distance(places.pin(grips.at())) + places.value(grips.diameter()) / 2;
     double hand = sitting.body().measures().get("handlength");
-    double share =
-        places.value(wheels.layout().demands().limit(Demands.Key.LEVER_SPAN));
+    double share = places.value(wheels.layout().demands().limit(Demands.Key.LEVER_SPAN));
     Figures figures = Figures.atMost(reach, share * hand, FigureUnit.MM);
     boolean beside = ends(grips).gap(near(part, grips)) > 0;
     Words text =
@@ -104,8 +103,7 @@ public final class ControlFindings {
             beside
                 ? ". But no finger lies on it: it stands beside the grip; move it outwards."
                 : figures.margin() < 0
-                    ? Words.of(
-                        ". Bring its front ", Words.atLeast(-figures.margin()), " nearer.")
+                    ? Words.of(". Bring its front ", Words.atLeast(-figures.margin()), " nearer.")
                     : ".");
     Finding f =
         Finding.held(
@@ -127,9 +125,7 @@ public final class ControlFindings {
     Figures figures = Figures.atMost(reach, limit, FigureUnit.MM);
     Words text =
         Words.of(
-            "From the inner end of the grip the thumb of "
-                + sitting.person()
-                + " goes ",
+            "From the inner end of the grip the thumb of " + sitting.person() + " goes ",
             Say.mm(reach),
             " to " + part.name() + "; ",
             Say.mm(limit),

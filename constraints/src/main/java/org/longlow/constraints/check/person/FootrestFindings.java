@@ -84,8 +84,7 @@ public final class FootrestFindings {
     Figures figures =
         Figures.atMost(none ? Double.NaN : hold.friction(), FRICTION, FigureUnit.NONE);
     boolean stopped = back && rest.heelStop();
-    Verdict verdict =
-        stopped || figures.margin() >= 0 ? Verdict.PASS : Verdict.CAUTION;
+    Verdict verdict = stopped || figures.margin() >= 0 ? Verdict.PASS : Verdict.CAUTION;
     PointMm at = board ? posture.heel() : posture.ball();
     Words needs =
         none
@@ -102,15 +101,17 @@ public final class FootrestFindings {
                 stopped ? Figures.only(figures.value(), FigureUnit.NONE) : figures,
                 BASIS,
                 Words.of(
-                    "The foot of " + sitting.person() + " lies on " + rest.name() + " at a slope of ",
+                    "The foot of "
+                        + sitting.person()
+                        + " lies on "
+                        + rest.name()
+                        + " at a slope of ",
                     Say.deg(slope),
                     "; left to itself ",
                     needs,
                     stopped
                         ? "; its edge holds the heel."
-                        : figures.margin() >= 0
-                            ? "."
-                            : advice(board, back)))
+                        : figures.margin() >= 0 ? "." : advice(board, back)))
             .at(at));
   }
 

@@ -65,8 +65,7 @@ record GroundLeg(
             hip.x() + AHEAD_MM[AHEAD_MM.length - 1] + ROOM_MM,
             hip.z() - 2000,
             hip.z() + 200);
-    List<Beside> beside =
-        beside(sitting, standing, window, sitting.body().hipHalfMm() - round);
+    List<Beside> beside = beside(sitting, standing, window, sitting.body().hipHalfMm() - round);
     GroundLeg left = null;
     GroundLeg right = null;
     for (double ahead : AHEAD_MM) {
@@ -147,8 +146,7 @@ record GroundLeg(
     double leg = body.thighMm() + body.shankMm();
     double point = JointLimits.ANKLE_HIGH - Math.PI / 2;
     double raised =
-        foot.ankle().z() * Math.cos(point)
-            + (foot.ballMm() - foot.ankle().x()) * Math.sin(point);
+        foot.ankle().z() * Math.cos(point) + (foot.ballMm() - foot.ankle().x()) * Math.sin(point);
     Corner from = new Corner(body.hipHalfMm(), up, "");
     double flat = string(from, corners, new Corner(out, foot.ankle().z(), ""), aheadMm) - leg;
     double ball = string(from, corners, new Corner(out, raised, ""), aheadMm) - leg;
@@ -165,8 +163,8 @@ record GroundLeg(
   }
 
   /**
-   * Lowest and highest place over the road where an outline is beside a leg that goes forward on its
-   * way down.
+   * Lowest and highest place over the road where an outline is beside a leg that goes forward on
+   * its way down.
    */
   private static double[] heights(
       Coordinate[] edge, PointMm hip, double aheadMm, Standing standing) {
@@ -178,7 +176,8 @@ record GroundLeg(
       double z = standing.ground().heightMm(new PointMm(corner.x, corner.y));
       double[] now = {corner.x - hip.x() - aheadMm * (1 - z / up), z};
       if (before != null) {
-        for (double share : new double[] {within(before[0], now[0]), 1 - within(now[0], before[0])}) {
+        for (double share :
+            new double[] {within(before[0], now[0]), 1 - within(now[0], before[0])}) {
           double off = before[0] + share * (now[0] - before[0]);
           if (Math.abs(off) <= ROOM_MM + 1e-6) {
             double at = before[1] + share * (now[1] - before[1]);
@@ -214,8 +213,7 @@ record GroundLeg(
     }
     double length = 0;
     for (int i = 0; i + 1 < hull.size(); i++) {
-      length +=
-          Math.hypot(hull.get(i + 1).y - hull.get(i).y, hull.get(i + 1).z - hull.get(i).z);
+      length += Math.hypot(hull.get(i + 1).y - hull.get(i).y, hull.get(i + 1).z - hull.get(i).z);
     }
     return Math.hypot(length, aheadMm);
   }

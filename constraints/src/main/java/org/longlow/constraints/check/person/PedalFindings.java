@@ -90,7 +90,8 @@ public final class PedalFindings {
     }
     for (SolidPart part : layout.parts(SolidPart.class).toList()) {
       Optional<Control> worked =
-          part.worked().filter(w -> w.by().pedal() && w.pivot().isPresent() && w.travel().isPresent());
+          part.worked()
+              .filter(w -> w.by().pedal() && w.pivot().isPresent() && w.travel().isPresent());
       worked.ifPresent(w -> findings.add(pedal(sitting, stance, part, w)));
     }
     return findings;
@@ -107,8 +108,11 @@ public final class PedalFindings {
           beyond(sweep.leastRad(), sweep.mostRad(), EASY_LEAST, EASY_MOST)
               + beyond(
                   sweep.leastRad(), sweep.mostRad(), JointLimits.ANKLE_LOW, JointLimits.ANKLE_HIGH);
-      double now = 1000 * strays + 10 * off(body, sweep) + 10 * sweep.missMm()
-          + rest.distance(rests(sitting).get(0)) / 10;
+      double now =
+          1000 * strays
+              + 10 * off(body, sweep)
+              + 10 * sweep.missMm()
+              + rest.distance(rests(sitting).get(0)) / 10;
       if (now < cost) {
         cost = now;
         best = sweep;
@@ -138,7 +142,10 @@ public final class PedalFindings {
           Figures.atMost(mm, 0, FigureUnit.MM),
           BASIS,
           Words.of(
-              "The foot of " + sitting.person() + " does not work " + part.name()
+              "The foot of "
+                  + sitting.person()
+                  + " does not work "
+                  + part.name()
                   + " from where it rests: it is ",
               Say.mm(mm),
               far
@@ -159,9 +166,7 @@ public final class PedalFindings {
             : Figures.atMost(Math.toDegrees(worst), Math.toDegrees(limit), FigureUnit.DEG);
     boolean turned = asideRad > ASIDE_RAD;
     Verdict verdict =
-        beyond
-            ? Verdict.FAIL
-            : figures.margin() < 0 || turned ? Verdict.CAUTION : Verdict.PASS;
+        beyond ? Verdict.FAIL : figures.margin() < 0 || turned ? Verdict.CAUTION : Verdict.PASS;
     Words text =
         Say.format(
             "On %s the ankle of %s goes from %s to %s while the foot turns %s about where it rests;"
@@ -192,8 +197,7 @@ public final class PedalFindings {
     boolean board = sitting.parts().feet().orElseThrow().type().board();
     double d = pad.distance(rest);
     // over a peg the foot slides until its ball is on the pedal, as far as heel and toes let it
-    double sole =
-        board ? 0 : Math.max(0, Math.min(body.foot().ballMm() - d, body.foot().ballMm()));
+    double sole = board ? 0 : Math.max(0, Math.min(body.foot().ballMm() - d, body.foot().ballMm()));
     double travel = places.value(worked.travel().orElseThrow());
     return PedalSweep.of(
         body,
@@ -229,7 +233,8 @@ public final class PedalFindings {
     List<PointMm> rests = new ArrayList<>(List.of(posture.heel()));
     PointMm rear = places.pin(feet.at());
     PointMm along = places.pin(feet.to().orElseThrow()).minus(rear);
-    PointMm up = along.left().times(places.value(feet.diameter()) / 2 / Math.max(1, along.length()));
+    PointMm up =
+        along.left().times(places.value(feet.diameter()) / 2 / Math.max(1, along.length()));
     for (int k = 0; k <= HEELS; k++) {
       rests.add(rear.plus(up).plus(along.times((double) k / HEELS)));
     }

@@ -76,7 +76,6 @@ record PedalSweep(
         miss = Math.max(miss, foot.missMm());
       }
     }
-    return new PedalSweep(
-        rest, soleMm, soleMm + pad.distance(rest), least, most, high - low, miss);
+    return new PedalSweep(rest, soleMm, soleMm + pad.distance(rest), least, most, high - low, miss);
   }
 }

@@ -33,8 +33,7 @@ record Rising(double hipMm, double kneeRad, double kneeNm, double strengthNm) {
     double rise = Math.asin(Math.max(-1, Math.min(1, (knee - hipMm) / body.thighMm())));
     double run = body.thighMm() * Math.cos(rise) / 2 / 1000;
     double perKg = body.sex() == Sex.MALE ? MALE_NM_KG : FEMALE_NM_KG;
-    return new Rising(
-        hipMm, Math.PI / 2 - rise, kneeNm(body.massKg(), run), perKg * body.massKg());
+    return new Rising(hipMm, Math.PI / 2 - rise, kneeNm(body.massKg(), run), perKg * body.massKg());
   }
 
   /**

@@ -86,15 +86,14 @@ public final class StopFindings {
     boolean slips = worse.slopeMm() > 0;
     Figures figures = Figures.atMost(off, limit, FigureUnit.MM);
     Verdict verdict =
-        neither
-            ? Verdict.FAIL
-            : figures.margin() < 0 || slips ? Verdict.CAUTION : Verdict.PASS;
+        neither ? Verdict.FAIL : figures.margin() < 0 || slips ? Verdict.CAUTION : Verdict.PASS;
     String side = atLeft ? "left" : "right";
     Words how =
         off == 0
             ? Words.of("stands with both soles flat")
             : worse.ballMm() <= 0
-                ? Words.of("stands on the ball of the " + side + " foot, the leg ", Say.mm(off), " short")
+                ? Words.of(
+                    "stands on the ball of the " + side + " foot, the leg ", Say.mm(off), " short")
                 : Words.of(
                     "cannot set down the " + side + " foot, the leg is ",
                     Say.mm(worse.ballMm()),
@@ -158,8 +157,7 @@ public final class StopFindings {
     GroundLeg foot = atLeft ? left : right;
     double own = sitting.body().massInGearKg() * G;
     Figures figures = Figures.atMost(force, force <= LEG_N ? LEG_N : own, FigureUnit.NEWTON);
-    Verdict verdict =
-        force <= LEG_N ? Verdict.PASS : force <= own ? Verdict.CAUTION : Verdict.FAIL;
+    Verdict verdict = force <= LEG_N ? Verdict.PASS : force <= own ? Verdict.CAUTION : Verdict.FAIL;
     return new Finding(
             HOLD_UP,
             About.person(sitting.occupant(), "holding the machine", "slope"),
@@ -194,7 +192,8 @@ public final class StopFindings {
                                 + " lower or the foot farther out.")
                         : Words.of(
                             Say.newton(own),
-                            " is as much as " + sitting.person()
+                            " is as much as "
+                                + sitting.person()
                                 + " weighs, so it falls over: set the mass lower or the foot farther"
                                 + " out.")))
         .at(foot.foot(), (atLeft ? 1 : -1) * foot.outMm());
@@ -209,9 +208,6 @@ public final class StopFindings {
    */
   static double footN(
       double massKg, double heightMm, double leanRad, double outMm, double asideMm) {
-    return massKg
-        * G
-        * (heightMm * Math.sin(leanRad) + asideMm * Math.cos(leanRad))
-        / outMm;
+    return massKg * G * (heightMm * Math.sin(leanRad) + asideMm * Math.cos(leanRad)) / outMm;
   }
 }
