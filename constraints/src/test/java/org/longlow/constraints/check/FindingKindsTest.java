@@ -93,6 +93,12 @@ class FindingKindsTest {
         .containsExactlyInAnyOrder(
             "SightFindings.SIGHT",
             "SightFindings.FOOT",
+            "EyeFindings.EYES",
+            "EyeFindings.EDGE",
+            "EyeFindings.CREST",
+            "OwnBodyFindings.OWN_BODY",
+            "BehindFindings.BEHIND",
+            "BehindFindings.MIRROR",
             "GroundFindings.CLEARANCE",
             "SagFindings.SAG",
             "LeanFindings.LEAN",
