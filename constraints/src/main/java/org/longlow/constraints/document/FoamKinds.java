@@ -7,7 +7,9 @@ import static org.longlow.constraints.document.Type.MASS;
 import static org.longlow.constraints.document.Type.NUMBER;
 import static org.longlow.constraints.document.Type.PRESSURE;
 
+import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.FoamTrial;
 import org.longlow.rider.geom.OutOfRange;
@@ -43,15 +45,15 @@ final class FoamKinds {
               + " on a bathroom scale.",
           s ->
               new FoamTrial(
-                  s.need(
+                  s.may(
                       "thickness",
                       LENGTH.atLeast(LEAST_FOAM_MM),
                       FoamTrial::thickness,
                       "Thickness of the slab tested, free."),
-                  s.need(
+                  s.or(
                       "presses",
-                      new Type.ListOf<>(new Type.Nested<>(PRESS), DiscTest.FEWEST, DiscTest.MOST),
-                      "three presses or more, to about 25, 45 and 65 % of the thickness",
+                      new Type.ListOf<>(new Type.Nested<>(PRESS), 0, DiscTest.MOST),
+                      List.of(),
                       FoamTrial::presses,
                       "What was read, three presses or more, to about 25, 45 and 65 % of the"
                           + " thickness.")));
@@ -65,6 +67,13 @@ final class FoamKinds {
           .rule(FoamKinds::canBe);
 
   private FoamKinds() {}
+
+  /** What a new press begins with. */
+  static Optional<?> begun(Kind<?> kind) {
+    return kind == PRESS
+        ? Optional.of(new FoamTrial.Press(Formula.parse("12 mm"), Formula.parse("15 kg")))
+        : Optional.empty();
+  }
 
   private static FoamSpec foam(Source<FoamSpec> s) {
     return new FoamSpec(
@@ -102,9 +111,10 @@ final class FoamKinds {
             PRESSURE.positive(),
             FoamSpec::stress25,
             "Stress at 25 % deflection (ASTM D1056), closed-cell foam, in place of wallStress."),
-        s.may(
+        s.or(
             "test",
             new Type.Nested<>(TEST),
+            FoamTrial.NONE,
             FoamSpec::test,
             "The builder's own test of open-cell foam, in place of its data sheet."));
   }
@@ -115,7 +125,8 @@ final class FoamKinds {
     }
     boolean closed = foam.closedCell();
     String kind = closed ? "closed-cell foam" : "open-cell foam";
-    boolean tested = !closed && (foam.test().isPresent() || !at.isSound("test"));
+    boolean there = !at.isSound("test") || foam.test().isThere();
+    boolean tested = !closed && there;
     if (tested) {
       twice("ifd25", foam.ifd25(), "test", at);
       twice("supportFactor", foam.supportFactor(), "test", at);
@@ -135,14 +146,18 @@ final class FoamKinds {
     }
     belongs("polymerDensity", foam.polymerDensity(), closed, kind, at);
     strange("cv40", foam.cv40(), closed, kind, at);
-    strange("test", foam.test(), closed, kind, at);
+    strange("test", there ? Optional.of("") : Optional.empty(), closed, kind, at);
     strange("stress25", foam.stress25(), !closed, kind, at);
+    if (tested && at.isSound("test") && foam.test().thickness().isEmpty()) {
+      at.fault("test", "", "lacks thickness", "add how thick the slab was");
+    }
     boolean complete =
         closed
             ? foam.polymerDensity().isPresent()
                 && foam.wallStress().isPresent() != foam.stress25().isPresent()
-            : foam.test().isPresent()
-                || foam.supportFactor().isPresent()
+            : tested && foam.test().thickness().isPresent()
+                || !tested
+                    && foam.supportFactor().isPresent()
                     && foam.ifd25().isPresent() != foam.cv40().isPresent();
     if (!complete || FoamOf.formulas(foam).stream().anyMatch(f -> at.fixed(f).isEmpty())) {
       return;

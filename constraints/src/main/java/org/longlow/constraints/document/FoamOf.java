@@ -34,7 +34,7 @@ public final class FoamOf {
           ? FoamSheets.closedCellByStress25(density, kPa(spec.stress25(), values), polymer)
           : Foam.closedCell(density, kPa(spec.wallStress(), values), polymer);
     }
-    if (spec.test().isPresent()) {
+    if (spec.test().isThere()) {
       return tested(spec, values).orElseThrow().foam();
     }
     double factor = values.applyAsDouble(spec.supportFactor().orElseThrow());
@@ -49,10 +49,10 @@ public final class FoamOf {
    * @throws OutOfRange if it cannot be a foam
    */
   public static Optional<DiscTest> tested(FoamSpec spec, ToDoubleFunction<Formula> values) {
-    if (spec.test().isEmpty()) {
+    if (!spec.test().isThere()) {
       return Optional.empty();
     }
-    FoamTrial test = spec.test().get();
+    FoamTrial test = spec.test();
     List<DiscTest.Press> presses = new ArrayList<>();
     for (FoamTrial.Press press : test.presses()) {
       presses.add(
@@ -61,7 +61,8 @@ public final class FoamOf {
               values.applyAsDouble(press.load()) * SeatLoad.GRAVITY));
     }
     return Optional.of(
-        DiscTest.fit(kgM3(spec, values), values.applyAsDouble(test.thickness()), presses));
+        DiscTest.fit(
+            kgM3(spec, values), values.applyAsDouble(test.thickness().orElseThrow()), presses));
   }
 
   /** Returns all formulas that its foam rests on. */
@@ -77,12 +78,8 @@ public final class FoamOf {
             spec.stress25())) {
       f.ifPresent(all::add);
     }
-    spec.test()
-        .ifPresent(
-            t -> {
-              all.add(t.thickness());
-              t.presses().forEach(p -> all.addAll(List.of(p.depth(), p.load())));
-            });
+    spec.test().thickness().ifPresent(all::add);
+    spec.test().presses().forEach(p -> all.addAll(List.of(p.depth(), p.load())));
     return all;
   }
 

@@ -161,6 +161,7 @@ public final class Typing {
       List<String> pins = List.copyOf(layout.pins().keySet());
       begun = begun.isPresent() ? begun : OpensKinds.begun(nested.kind(), pins, there);
       begun = begun.isPresent() ? begun : LineKinds.begun(nested.kind(), pins, there);
+      begun = begun.isPresent() || !there.isEmpty() ? begun : FoamKinds.begun(nested.kind());
       begun = begun.isPresent() ? begun : TitleKinds.begun(nested.kind(), there);
       if (begun.isPresent()) {
         return begun.get();

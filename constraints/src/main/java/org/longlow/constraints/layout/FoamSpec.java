@@ -29,7 +29,7 @@ public record FoamSpec(
     Optional<Formula> polymerDensity,
     Optional<Formula> cv40,
     Optional<Formula> stress25,
-    Optional<FoamTrial> test) {
+    FoamTrial test) {
 
   /** Foam by IFD or by the stress of its cell walls. */
   public FoamSpec(
@@ -52,7 +52,7 @@ public record FoamSpec(
         polymerDensity,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        FoamTrial.NONE);
   }
 
   /** Returns the same foam in another thickness. */

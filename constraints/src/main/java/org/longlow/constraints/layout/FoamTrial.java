@@ -1,6 +1,7 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 
 /**
@@ -9,10 +10,18 @@ import org.longlow.constraints.formula.Formula;
  * @param thickness of the slab
  * @param presses what was read, in any order
  */
-public record FoamTrial(Formula thickness, List<Press> presses) {
+public record FoamTrial(Optional<Formula> thickness, List<Press> presses) {
+
+  /** No test was made. */
+  public static final FoamTrial NONE = new FoamTrial(Optional.empty(), List.of());
 
   public FoamTrial {
     presses = List.copyOf(presses);
+  }
+
+  /** Whether anything of it is said. */
+  public boolean isThere() {
+    return thickness.isPresent() || !presses.isEmpty();
   }
 
   /**

@@ -64,7 +64,9 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
     foam.supportFactor().ifPresent(f -> said.add("factor " + f.text()));
     foam.wallStress().ifPresent(w -> said.add("cell walls " + pressure(w, units)));
     foam.stress25().ifPresent(d -> said.add(pressure(d, units) + " at 25 %"));
-    foam.test().ifPresent(t -> said.add("own test of " + t.presses().size() + " presses"));
+    if (foam.test().isThere()) {
+      said.add("own test of " + foam.test().presses().size() + " presses");
+    }
     return String.join(", ", said);
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.FoamTrial;
 
 /** The table of foam grades, from {@code foam-grades.txt}, which explains its columns. */
 public final class FoamGrades {
@@ -65,7 +66,7 @@ public final class FoamGrades {
             maybe(c[6], " kg/m^3"),
             Optional.empty(),
             graded ? maybe(c[5], " kPa") : Optional.empty(),
-            Optional.empty());
+            FoamTrial.NONE);
     return new FoamGrade(c[0], foam, c[7], FoamGrade.Status.named(c[8]), c[9]);
   }
 

@@ -44,6 +44,8 @@ class MachineFiguresTest {
       cope: branchRadiusMm branchInnerRadiusMm mainRadiusMm angleDeg offsetMm stationsDeg
         > stations
       foam: layers pressureKPa > layers sinkMm remainingMm verdict caution
+      foam-test: densityKgM3 thicknessMm presses
+        > ifd25N supportFactor cv40KPa residualShare presses caution
       seat-load: massKg backDeg panDeg backCentreShare headRest handsShare
         > backN headRestN pegsN handsN panVerticalN panNormalN panShearN frictionNeeded
       """;
@@ -126,9 +128,13 @@ class MachineFiguresTest {
     }
     if (type instanceof ParameterizedType list) {
       List<Object> items = new ArrayList<>();
-      int count = random.nextDouble() < wild ? random.nextInt(4) : 2;
+      int count = random.nextDouble() < wild ? random.nextInt(4) : name.equals("presses") ? 3 : 2;
       for (int i = 0; i < count; i++) {
-        items.add(value(list.getActualTypeArguments()[0], name, random, wild));
+        items.add(
+            name.equals("presses") && random.nextDouble() >= wild
+                // a slab of 150 to 700 mm is pressed to a quarter, nearly half and two thirds
+                ? new FoamTestFigure.Press(60.0 * (i + 1), 8.0 * Math.pow(1.6, i + 1))
+                : value(list.getActualTypeArguments()[0], name, random, wild));
       }
       return items;
     }

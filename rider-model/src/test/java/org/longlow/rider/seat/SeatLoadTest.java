@@ -81,7 +81,7 @@ class SeatLoadTest {
   void whereTheBackBearsMovesThePanWithoutShear(double back, double high, double low) {
     for (double[] at : new double[][] {{0.75, high}, {0.50, low}}) {
       SeatLoad.Shares s =
-          SeatLoad.of(SeatLoad.Input.of(80, Math.toRadians(back), 0, at[0], back >= 25, 0.03));
+          SeatLoad.of(SeatLoad.Input.of(80, Math.toRadians(back), 0, at[0], true, 0.03));
       assertThat(Math.toDegrees(s.noShearPanRad())).isCloseTo(at[1], within(1.0));
     }
   }

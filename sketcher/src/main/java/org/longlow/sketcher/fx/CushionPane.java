@@ -362,7 +362,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     if (foam.closedCell()) {
       fields.add(foam.stress25().isPresent() ? "stress25" : "wallStress");
       fields.add("polymerDensity");
-    } else if (foam.test().isEmpty()) {
+    } else if (!foam.test().isThere()) {
       fields.add(foam.cv40().isPresent() ? "cv40" : "ifd25");
       fields.add("supportFactor");
     }

@@ -180,13 +180,13 @@ final class PeopleTables {
     h.closeTable();
   }
 
-  /** What a row is about: its own word, or what comes after the person. */
+  /** What a row is about: its own word, or the aspect of the person. */
   private static String what(Finding f) {
     return f.kind() == HandFindings.HANDS
         ? "hands on turned grips"
         : BY_WORD.contains(f.kind())
             ? f.kind().word()
-            : f.about().words().substring(f.who().orElseThrow().words().length() + 2);
+            : f.about().aspect();
   }
 
   private static void posture(Html h, Sitting s, Posture posture) {

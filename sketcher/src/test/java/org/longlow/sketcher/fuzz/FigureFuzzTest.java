@@ -49,6 +49,10 @@ class FigureFuzzTest {
             + "{'thicknessMm':20,'densityKgM3':100,'closedCell':true,'wallStressKPa':60,"
             + "'polymerDensityKgM3':910}],'pressureKPa':6.2}");
     INPUTS.put(
+        "foam-test",
+        "{'densityKgM3':45,'thicknessMm':50,'presses':[{'depthMm':12.5,'loadKg':15},"
+            + "{'depthMm':22,'loadKg':21},{'depthMm':32,'loadKg':37}]}");
+    INPUTS.put(
         "seat-load",
         "{'massKg':80,'backDeg':40,'panDeg':15,'backCentreShare':0.3,'headRest':true,'handsShare':0.05}");
     INPUTS.put(

@@ -49,6 +49,12 @@ public record About(String words, List<String> parts, Optional<Occupant> who, Li
     return new About(words, List.of(), Optional.of(who), all);
   }
 
+  /** Returns what of its person it is about, where it is about one; else all of its words. */
+  public String aspect() {
+    String person = who.map(w -> w.words() + ", ").orElse("");
+    return words.startsWith(person) ? words.substring(person.length()) : words;
+  }
+
   /** Returns a part beside a person on a seat. */
   public static About beside(String part, Occupant who) {
     return new About(

@@ -1,0 +1,237 @@
+package org.longlow.constraints.check.person;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Sat;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.document.Change;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.CushionAdvice;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.LongRide;
+import org.longlow.rider.seat.Support;
+import org.longlow.rider.words.Units;
+
+/** Boards, long rides and covers under a whole machine's rider, and which layer to change next. */
+class SeatWorkTest {
+
+  private static final String SOFT =
+      "[{'name':'soft','thickness':'50 mm','density':'28 kg/m^3','ifd25':'90 N',"
+          + "'supportFactor':1.9}]";
+
+  private static Sitting nell(Study study) {
+    return study.sitting("Nell", Occupant.RIDER).orElseThrow();
+  }
+
+  private static Finding board(Study study) {
+    return BoardFindings.of(nell(study), Sat.STANCE, study.placed().places()).get(0);
+  }
+
+  private static TestMachine runabout() {
+    return TestMachine.runabout();
+  }
+
+  private static double panMm(Study study) {
+    CushionPart pan = nell(study).parts().pan();
+    return study.placed().places().pin(pan.from()).distance(study.placed().places().pin(pan.to()));
+  }
+
+  // --- boards
+
+  /** Stress of the span by hand: F (2 L - 200) / 8 over b h² / 6, of a third of 37.6 N/mm². */
+  @Test
+  void aBoardIsHeldAgainstItsWorstSpan() {
+    Study study = runabout().part("pan", "brackets", "['0 mm', '300 mm', '340 mm']").study();
+    double force = 3 * nell(study).seated().orElseThrow().pan().normalN();
+    double wide = 2 * 180;
+    double thick = study.placed().places().value(nell(study).parts().pan().board());
+    double stress = force * (600 - 200) / 8 / (wide * thick * thick / 6) / (37.6 / 3);
+    double i = wide * Math.pow(thick, 3) / 12;
+    double cube = 8 * 27e6 - 4 * 300 * 200.0 * 200 + 8e6;
+    double sag = force * cube / (384 * 6860 * i) / (300 / 50.0);
+    Finding f = board(study);
+    double width = study.shapes().get("pan").leftMm() + study.shapes().get("pan").rightMm();
+    assertThat(f.value()).isCloseTo(Math.max(stress, sag) * wide / width, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(f.value() <= 1 ? Verdict.PASS : Verdict.CAUTION);
+    assertThat(f.text()).contains("between brackets over 300 mm");
+  }
+
+  @Test
+  void bracketsCloserThanIsAdvisedPassAndFartherDoNot() {
+    Study bare = runabout().part("pan", "board", "'6 mm'").part("pan", "brackets", "[]").study();
+    Finding ends = board(bare);
+    assertThat(ends.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(ends.text()).contains("if its ends alone carry it").contains("say under brackets");
+    double apart =
+        Double.parseDouble(ends.text().replaceAll(".*at most ([0-9.]+) mm apart.*", "$1"));
+    assertThat(apart).isBetween(40.0, panMm(bare));
+    assertThat(board(spans(apart)).verdict()).isEqualTo(Verdict.PASS);
+    assertThat(board(spans(apart + 6)).verdict()).isEqualTo(Verdict.CAUTION);
+    // so thin a board breaks; what is only supposed does not fail
+    Study broken =
+        runabout()
+            .part("pan", "board", "'3 mm'")
+            .part("pan", "brackets", "['0 mm', '" + panMm(bare) + " mm']")
+            .study();
+    assertThat(board(broken).verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(
+            board(runabout().part("pan", "board", "'3 mm'").part("pan", "brackets", "[]").study())
+                .verdict())
+        .isEqualTo(Verdict.CAUTION);
+  }
+
+  private static Study spans(double apart) {
+    double long_ = panMm(TestMachine.asFiled("runabout"));
+    StringBuilder at = new StringBuilder("['0 mm'");
+    for (double s = apart; s < long_; s += apart) {
+      at.append(", '").append(s).append(" mm'");
+    }
+    at.append(", '").append(long_).append(" mm']");
+    return runabout().part("pan", "board", "'6 mm'").part("pan", "brackets", at.toString()).study();
+  }
+
+  @Test
+  void bracketsThatCarryNothingFail() {
+    for (String at : new String[] {"['100 mm']", "['2000 mm', '2100 mm']"}) {
+      Finding f = board(runabout().part("pan", "brackets", at).study());
+      assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(f.text()).contains("two at least must lie within");
+    }
+    Finding out = board(runabout().part("pan", "brackets", "['150 mm', '200 mm']").study());
+    assertThat(out.text()).contains("stands out beyond its last bracket");
+  }
+
+  // --- long rides and covers
+
+  @Test
+  void pressureUnderTheSitBonesIsTwiceThePeakAndHeldAgainstThirty() {
+    Study hard =
+        runabout()
+            .part(
+                "pan",
+                "layers",
+                "[{'thickness':'40 mm','density':'100 kg/m^3','closedCell':true,"
+                    + "'wallStress':'25 kPa','polymerDensity':'930 kg/m^3'}]")
+            .study();
+    for (Study study : List.of(TestMachine.asFiled("runabout"), hard)) {
+      Finding f = LongRideFindings.of(nell(study), Sat.STANCE, study.placed().places()).get(0);
+      CushionLoad pan = nell(study).seated().orElseThrow().pan();
+      assertThat(f.value()).isCloseTo(2 * pan.peakKPa(), within(1e-12));
+      assertThat(f.verdict()).isEqualTo(f.value() <= 30 ? Verdict.PASS : Verdict.CAUTION);
+    }
+    assertThat(LongRideFindings.of(nell(hard), Sat.STANCE, hard.placed().places()).get(0).verdict())
+        .isEqualTo(Verdict.CAUTION);
+  }
+
+  @Test
+  void aCoverThatGivesLessThanTheHollowBridgesIt() {
+    Study study = TestMachine.asFiled("runabout");
+    double needed =
+        LongRide.coverGiveMm(
+            nell(study).body(), nell(study).seated().orElseThrow().pan().sinkMm(), 400);
+    for (double by : new double[] {-0.2, 0.2}) {
+      Study with = runabout().part("pan", "coverGive", "'" + (needed + by) + " mm'").study();
+      List<Finding> all = LongRideFindings.of(nell(with), Sat.STANCE, with.placed().places());
+      assertThat(all).hasSize(2);
+      assertThat(all.get(1).verdict()).isEqualTo(by > 0 ? Verdict.PASS : Verdict.CAUTION);
+      assertThat(all.get(1).limit()).isCloseTo(needed, within(1e-9));
+    }
+    assertThat(LongRideFindings.of(nell(study), Sat.STANCE, study.placed().places())).hasSize(1);
+  }
+
+  // --- foam by other figures
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'cv40':'4.5 kPa','supportFactor':2.9 |",
+        "'test':{'thickness':'50 mm','presses':[{'depth':'12.5 mm','load':'15 kg'},"
+            + "{'depth':'22 mm','load':'21 kg'},{'depth':'32 mm','load':'37 kg'}]} |",
+        "'cv40':'4.5 kPa','ifd25':'130 N','supportFactor':2.9 | told by cv40",
+        "'cv40':'4.5 kPa' | supportFactor is missing",
+        "'ifd25':'130 N','supportFactor':2.9,'stress25':'40 kPa' | is no property of open-cell",
+        "'closedCell':true,'stress25':'40 kPa','polymerDensity':'1230 kg/m^3' |",
+        "'closedCell':true,'stress25':'40 kPa','wallStress':'4 kPa','polymerDensity':'930 kg/m^3'"
+            + " | told by stress25",
+        "'closedCell':true,'cv40':'4 kPa','wallStress':'4 kPa','polymerDensity':'930 kg/m^3'"
+            + " | is no property of closed-cell",
+        "'test':{'thickness':'50 mm','presses':[{'depth':'12.5 mm','load':'15 kg'}]}"
+            + " | presses must number 3",
+        "'test':{'presses':[{'depth':'12.5 mm','load':'15 kg'}]} | lacks thickness",
+        "'test':{'thickness':'50 mm','presses':[{'depth':'12.5 mm','load':'25 kg'},"
+            + "{'depth':'22 mm','load':'21 kg'},{'depth':'32 mm','load':'37 kg'}]}"
+            + " | loads must rise",
+      })
+  void foamIsTakenByOtherFiguresOrRefused(String figures, String why) {
+    String layers = "[{'thickness':'50 mm','density':'45 kg/m^3'," + figures + "}]";
+    String text =
+        TestMachine.text("runabout")
+            .replaceFirst(
+                "(?s)(\"pan\": \\{.*?\"layers\": )\\[.*?\\]", "$1" + layers.replace('\'', '"'));
+    ReadResult read = LayoutReader.read(text, null);
+    if (why == null) {
+      Layout layout = ((ReadResult.Read) read).layout();
+      assertThat(Study.of(layout).sitting("Nell", Occupant.RIDER).orElseThrow().seated())
+          .isPresent();
+    } else {
+      assertThat(read.toString()).contains(why.replace("supportFactor is", "is"));
+    }
+  }
+
+  // --- advice
+
+  /** What is said of the best change is what the machine does once it is made. */
+  @Test
+  void theNextLayerToChangeBringsWhatIsSaid() {
+    Study spoilt = runabout().part("pan", "layers", SOFT).study();
+    CushionPart pan = nell(spoilt).parts().pan();
+    assertThat(Support.of(nell(spoilt).seated().orElseThrow().pan()).bottoms()).isTrue();
+    CushionAdvice advice =
+        CushionAdvice.best(pan, spoilt.sittings(), spoilt.placed().places()).orElseThrow();
+    assertThat(advice.before().fresh()).isEqualTo(Support.Hold.BOTTOMS);
+    assertThat(advice.after().fresh()).isLessThan(Support.Hold.BOTTOMS);
+    Layout changed = Change.set(spoilt.layout(), advice.layers(), "parts", "pan", "layers");
+    Study mended = Study.of(changed);
+    Optional<CushionAdvice.Held> held =
+        CushionAdvice.held(nell(mended).parts().pan(), mended.sittings());
+    assertThat(held).isPresent();
+    assertThat(held.get().sinkMm()).isCloseTo(advice.after().sinkMm(), within(1e-6));
+    assertThat(held.get().fresh()).isEqualTo(advice.after().fresh());
+    assertThat(held.get().worn()).isEqualTo(advice.after().worn());
+    assertThat(advice.words().in(Units.MM)).contains("Next to change: ").contains("layer 1");
+    // none of these single changes does better
+    for (int by : new int[] {10, -10}) {
+      Study other =
+          runabout().part("pan", "layers", SOFT.replace("50 mm", 50 + by + " mm")).study();
+      assertThat(
+              CushionAdvice.held(nell(other).parts().pan(), other.sittings()).orElseThrow().fresh())
+          .isGreaterThanOrEqualTo(advice.after().fresh());
+    }
+  }
+
+  @Test
+  void whatHoldsIsLeftAlone() {
+    Study study = TestMachine.asFiled("runabout");
+    CushionPart pan = nell(study).parts().pan();
+    CushionAdvice.Held held = CushionAdvice.held(pan, study.sittings()).orElseThrow();
+    assertThat(CushionAdvice.best(pan, study.sittings(), study.placed().places()).isPresent())
+        .isEqualTo(!held.isWell());
+    assertThat(CushionAdvice.held(pan, List.of())).isEmpty();
+    assertThat(CushionAdvice.best(pan, List.of(), study.placed().places())).isEmpty();
+  }
+}
