@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.AngleLeg;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Duct;
@@ -177,12 +178,13 @@ final class PartKinds {
                 "How air is led to it and away; absent where it stands in the wind.")
             : Duct.NONE,
         type == SolidPart.Kind.BRACKET
-            ? s.may(
+            ? s.or(
                 "angle",
                 new Type.Nested<>(AngleKinds.LEG),
+                AngleLeg.NONE,
                 SolidPart::angle,
                 "Its second leg, where it is of angle section: sheet folded along one edge.")
-            : Optional.empty());
+            : AngleLeg.NONE);
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {

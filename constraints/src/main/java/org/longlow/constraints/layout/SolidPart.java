@@ -1,7 +1,6 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
-import java.util.Optional;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.layout.Traits.Joint;
@@ -26,7 +25,7 @@ public record SolidPart(
     List<FurtherBody> bodies,
     Formers formers,
     Duct duct,
-    Optional<AngleLeg> angle)
+    AngleLeg angle)
     implements Part.Flat {
 
   public SolidPart {
@@ -43,7 +42,7 @@ public record SolidPart(
       List<FurtherBody> bodies,
       Formers formers,
       Duct duct) {
-    this(base, type, frame, outline, breadth, bodies, formers, duct, Optional.empty());
+    this(base, type, frame, outline, breadth, bodies, formers, duct, AngleLeg.NONE);
   }
 
   /** A part without formers or duct. */

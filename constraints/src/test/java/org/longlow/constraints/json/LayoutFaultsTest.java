@@ -64,7 +64,7 @@ class LayoutFaultsTest {
         spoil(kind, part);
       }
     }
-    assertThat(seen).hasSize(12);
+    assertThat(seen).hasSize(13);
     assertThat(refused).isGreaterThan(300 / STEP);
     assertThat(accepted).isGreaterThan(100 / STEP);
   }
