@@ -29,7 +29,11 @@ final class AngleKinds {
             1,
             AngleLeg::edge,
             "Along which edge: from this point of the outline to the next, counted from 1."),
-        s.need("sheet", PartSizes.SHEET, AngleLeg::sheet, "Thickness of both legs."),
+        s.may(
+            "sheet",
+            PartSizes.SHEET,
+            AngleLeg::sheet,
+            "Thickness of both legs; absent where there is no second one."),
         s.orSaid(
             "turned",
             Type.words(AngleLeg.Side.class),
@@ -46,6 +50,10 @@ final class AngleKinds {
 
   /** A place on the leg is no place of the elevation, so no pin lies there. */
   private static void placed(AngleLeg leg, Spot at) {
+    if (leg.sheet().isEmpty() && !leg.holes().isEmpty()) {
+      at.fault(
+          "sheet", "", "is missing, so there is no leg for its holes", "write how thick it is");
+    }
     for (int i = 0; i < leg.holes().size(); i++) {
       Stream<Vertex> places =
           leg.holes().get(i) == null ? Stream.empty() : leg.holes().get(i).vertices().stream();
@@ -63,10 +71,12 @@ final class AngleKinds {
 
   /** A leg needs a straight edge of a plate that is as broad everywhere. */
   static void straight(Part part, Spot at) {
-    if (!(part instanceof SolidPart solid) || solid.angle().isEmpty() || solid.outline() == null) {
+    if (!(part instanceof SolidPart solid)
+        || solid.angle().sheet().isEmpty()
+        || solid.outline() == null) {
       return;
     }
-    int edge = solid.angle().get().edge();
+    int edge = solid.angle().edge();
     int points = solid.outline().count();
     String said = Integer.toString(edge);
     if (edge < 1 || edge > points) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.AngleLeg;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Duct;
@@ -201,12 +202,13 @@ final class PartKinds {
                 "Radius that its glass is bulged to; absent where it is flat.")
             : Optional.empty(),
         type == SolidPart.Kind.BRACKET
-            ? s.may(
+            ? s.or(
                 "angle",
                 new Type.Nested<>(AngleKinds.LEG),
+                AngleLeg.NONE,
                 SolidPart::angle,
                 "Its second leg, where it is of angle section: sheet folded along one edge.")
-            : Optional.empty());
+            : AngleLeg.NONE);
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {

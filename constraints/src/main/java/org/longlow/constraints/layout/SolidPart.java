@@ -31,7 +31,7 @@ public record SolidPart(
     Duct duct,
     Optional<Control> worked,
     Optional<Formula> glassRadius,
-    Optional<AngleLeg> angle)
+    AngleLeg angle)
     implements Part.Flat {
 
   public SolidPart {
@@ -57,7 +57,7 @@ public record SolidPart(
         Duct.NONE,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        AngleLeg.NONE);
   }
 
   /** A part of one body that is as broad everywhere. */

@@ -52,18 +52,18 @@ public record AngleFlat(
   /** Returns that of a part; empty for one that has no second leg, or no edge to turn it from. */
   public static Optional<AngleFlat> of(Part part, Places places) {
     if (!(part instanceof SolidPart solid)
-        || solid.angle().isEmpty()
+        || solid.angle().sheet().isEmpty()
         || solid.base().spread().isEmpty()) {
       return Optional.empty();
     }
-    AngleLeg angle = solid.angle().get();
+    AngleLeg angle = solid.angle();
     List<PointMm> corners = Outlines.vertices(solid.frame(), solid.outline(), places);
     PointMm from = corners.get(angle.edge() - 1);
     PointMm to = corners.get(angle.edge() % corners.size());
     Polygon plate = Outlines.within(solid.frame(), solid.outline(), places);
     double length = from.distance(to);
     double leg = Spreads.one(solid.base().spread().get(), places).length();
-    double sheet = places.value(angle.sheet());
+    double sheet = places.value(angle.sheet().get());
     if (!(length > 0) || !plate.isValid()) {
       return Optional.empty();
     }
@@ -166,7 +166,7 @@ public record AngleFlat(
   /** Returns its body: the plate at one side, the leg over all of its breadth. */
   static PartShape shape(AngleFlat flat, Geometry outline, Places places) {
     Interval across = Spreads.one(flat.part.base().spread().orElseThrow(), places);
-    boolean left = flat.part.angle().orElseThrow().turned() == AngleLeg.Side.LEFT;
+    boolean left = flat.part.angle().turned() == AngleLeg.Side.LEFT;
     double t = Math.min(flat.sheetMm, across.length());
     Interval thin =
         left

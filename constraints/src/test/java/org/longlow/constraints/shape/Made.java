@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.AngleLeg;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Duct;
 import org.longlow.constraints.layout.Former;
@@ -137,7 +138,7 @@ public final class Made {
         Duct.NONE,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        AngleLeg.NONE);
   }
 
   /** A sheet as {@link #shell} with formers. */

@@ -49,7 +49,7 @@ record ByTemplate(String material, List<String> parts, double netKg, int unknown
   /** Returns whether a shop makes it out of solid material. */
   private static boolean isMaterial(Part part) {
     Traits traits = part.traits();
-    if (part instanceof SolidPart solid && solid.angle().isPresent()) {
+    if (part instanceof SolidPart solid && solid.angle().sheet().isPresent()) {
       return false; // its sheet is planned
     }
     boolean bears =

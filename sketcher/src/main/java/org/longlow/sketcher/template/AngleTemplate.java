@@ -36,7 +36,7 @@ final class AngleTemplate {
     Templates.datum(sheet, shape, figures);
     HoleMarks.add(sheet, flat.holes(), figures);
     HoleMarks.pins(sheet, shape, places);
-    boolean away = part.angle().orElseThrow().turned() == AngleLeg.Side.LEFT;
+    boolean away = part.angle().turned() == AngleLeg.Side.LEFT;
     List<String> lines = new ArrayList<>();
     String material = part.base().material();
     lines.add(
