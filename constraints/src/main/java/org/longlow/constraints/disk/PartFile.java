@@ -12,12 +12,14 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Lines that a long piece of work has got done, kept beside what it will make, so that a run that
  * was stopped can be gone on with. The first line says what the work is; lines of any other work
- * are thrown away. A line that was cut short when the run was killed is dropped.
+ * are put aside, into a file of their own. A line that was cut short when the run was killed is
+ * dropped.
  */
 public final class PartFile implements AutoCloseable {
 
@@ -27,6 +29,7 @@ public final class PartFile implements AutoCloseable {
   private final Path path;
   private final FileChannel channel;
   private final List<String> before = new ArrayList<>();
+  private Optional<Path> aside = Optional.empty();
 
   private PartFile(Path path, FileChannel channel) {
     this.path = path;
@@ -88,9 +91,30 @@ public final class PartFile implements AutoCloseable {
       channel.truncate(text.substring(0, whole).getBytes(StandardCharsets.UTF_8).length);
       channel.position(channel.size());
     } else {
+      // one line says only what work was begun
+      if (channel.size() > MOST_BYTES || text.indexOf('\n') < text.length() - 1) {
+        aside = Optional.of(putAside());
+      }
       channel.truncate(0);
       channel.position(0);
       write(head);
+    }
+  }
+
+  /** Copies what is there to the first of people.csv.part.1 and so on that is free. */
+  private Path putAside() throws IOException {
+    for (int k = 1; ; k++) {
+      Path free = path.resolveSibling(path.getFileName() + "." + k);
+      if (Files.exists(free, LinkOption.NOFOLLOW_LINKS)) {
+        continue;
+      }
+      try (FileChannel copy =
+          FileChannel.open(free, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        for (long at = 0; at < channel.size(); ) {
+          at += channel.transferTo(at, channel.size() - at, copy);
+        }
+      }
+      return free;
     }
   }
 
@@ -106,6 +130,11 @@ public final class PartFile implements AutoCloseable {
   /** Returns the lines that were there already. */
   public List<String> before() {
     return List.copyOf(before);
+  }
+
+  /** Returns where the lines of another work were put that lay here. */
+  public Optional<Path> aside() {
+    return aside;
   }
 
   /** Adds lines; they are there when this returns, whatever becomes of the run. */

@@ -66,6 +66,35 @@ public record Adjuster(String name, String words, Way way, List<Double> settings
     return turns() ? Say.deg(setting) : Say.mm(setting);
   }
 
+  /** Returns what it moves, in words. */
+  public String what() {
+    return switch (way) {
+      case SEAT_ALONG, SEAT_UP -> "the seat";
+      case PEGS_ALONG -> "the foot rests";
+      case GRIPS_ALONG, GRIPS_UP -> "the grips";
+      case BACK -> "the back";
+      case LENGTH_MEASURE, ANGLE_MEASURE -> name;
+    };
+  }
+
+  /** Returns where a setting is, in words: of a measure its value, else how far from as drawn. */
+  public Words where(double setting) {
+    if (measure()) {
+      return says(setting);
+    }
+    if (setting == 0) {
+      return Words.of("where drawn");
+    }
+    boolean more = setting > 0;
+    String side =
+        switch (way) {
+          case SEAT_UP, GRIPS_UP -> more ? " higher than drawn" : " lower than drawn";
+          case BACK -> more ? " farther back than drawn" : " more upright than drawn";
+          default -> more ? " farther forward than drawn" : " farther back than drawn";
+        };
+    return Words.of(says(Math.abs(setting)), side);
+  }
+
   /** Returns how much of all its travel lies between two of its settings. */
   double share(int from, int to) {
     return (double) (to - from) / Math.max(1, settings.size() - 1);

@@ -95,6 +95,9 @@ public final class CrowdTable {
       }
       row("line " + (i + 1), cells(lines[i], mark), columns);
     }
+    if (people.isEmpty() && faults.isEmpty()) {
+      fault("there are headings and nobody under them; write a line for each person");
+    }
   }
 
   private static char mark(String headings) {

@@ -1,9 +1,10 @@
 package org.longlow.constraints.fit;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.longlow.constraints.words.Counted;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Sex;
@@ -54,9 +55,10 @@ public record MeasuredCrowd(List<Someone> people) implements Crowd {
     return people.get(index).name();
   }
 
+  /** The nearest to these ranks by stature; they are called by name, for they are no survey's. */
   @Override
   public List<PercentilePerson> anchors() {
-    List<PercentilePerson> all = new ArrayList<>();
+    Set<Someone> chosen = new LinkedHashSet<>();
     for (Sex sex : List.of(Sex.FEMALE, Sex.MALE)) {
       List<Someone> own =
           people.stream()
@@ -65,15 +67,11 @@ public record MeasuredCrowd(List<Someone> people) implements Crowd {
               .toList();
       for (int percentile : PercentilePerson.PERCENTILES) {
         if (!own.isEmpty()) {
-          // the nearest rank
-          int rank = (int) Math.ceil(percentile / 100.0 * own.size());
-          all.add(
-              new PercentilePerson(
-                  PercentilePerson.words(sex, percentile), own.get(rank - 1).measures()));
+          chosen.add(own.get((int) Math.ceil(percentile / 100.0 * own.size()) - 1));
         }
       }
     }
-    return all;
+    return chosen.stream().map(p -> new PercentilePerson(p.name(), p.measures())).toList();
   }
 
   @Override

@@ -8,7 +8,7 @@ import org.longlow.rider.body.Sex;
 
 /**
  * Somebody whom an adjustment is to take in: of each sex the 5th, 50th and 95th percentile of
- * stature.
+ * stature, of the survey; of people who were measured whoever of them is nearest to that.
  *
  * @param words who that is
  * @param measures their measures

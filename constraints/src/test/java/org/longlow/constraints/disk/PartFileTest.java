@@ -35,8 +35,19 @@ class PartFileTest {
     assertThat(Files.readString(path)).isEqualTo("work 1\na\nbö\nc\nd\n");
     try (PartFile part = PartFile.beside(whole(), "work 12")) {
       assertThat(part.before()).isEmpty();
+      assertThat(part.aside()).contains(folder.resolve("table.csv.part.1"));
     }
     assertThat(Files.readString(path)).isEqualTo("work 12\n");
+    assertThat(folder.resolve("table.csv.part.1")).hasContent("work 1\na\nbö\nc\nd\n");
+    // begun, with nothing done: nothing is lost with it; what was put aside before stays
+    try (PartFile part = PartFile.beside(whole(), "work 3")) {
+      assertThat(part.aside()).isEmpty();
+      part.add(List.of("e"));
+    }
+    try (PartFile part = PartFile.beside(whole(), "work 4")) {
+      assertThat(part.aside()).contains(folder.resolve("table.csv.part.2"));
+    }
+    assertThat(folder.resolve("table.csv.part.2")).hasContent("work 3\ne\n");
     PartFile.drop(whole());
     assertThat(path).doesNotExist();
     PartFile.drop(whole());

@@ -12,6 +12,7 @@ import org.longlow.constraints.check.BodyChecks;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.body.Population;
 import org.longlow.rider.body.Sex;
+import org.longlow.rider.words.Units;
 import org.longlow.rider.geom.PointMm;
 
 class AdjustTest {
@@ -123,6 +124,20 @@ class AdjustTest {
   }
 
   @Test
+  void placesAreSaidFromAsDrawn() {
+    Adjuster seat = Adjuster.about("seat", "", Adjuster.Way.SEAT_ALONG, 100, 4);
+    assertThat(seat.where(25).in(Units.MM)).isEqualTo("25 mm farther forward than drawn");
+    assertThat(seat.where(-25).in(Units.MM)).isEqualTo("25 mm farther back than drawn");
+    assertThat(seat.where(0).in(Units.MM)).isEqualTo("where drawn");
+    Adjuster up = Adjuster.about("gripsUp", "", Adjuster.Way.GRIPS_UP, 60, 4);
+    assertThat(up.where(-15).in(Units.MM)).isEqualTo("15 mm lower than drawn");
+    Adjuster back = Adjuster.about("back", "", Adjuster.Way.BACK, 8, 4);
+    assertThat(back.where(4).in(Units.MM)).isEqualTo("4° farther back than drawn");
+    Adjuster recline = Adjuster.between("recline", true, 10, 20, 14, 4);
+    assertThat(recline.where(14).in(Units.MM)).isEqualTo("14°");
+  }
+
+  @Test
   void whomToTakeInIsTheSurveysPercentiles() {
     List<PercentilePerson> all = PercentilePerson.of(Population.soldiers(1, 0.5));
     assertThat(all)
@@ -135,11 +150,16 @@ class AdjustTest {
     assertThat(PercentilePerson.of(Population.soldiers(1, 0))).hasSize(3);
     List<MeasuredCrowd.Someone> men = new ArrayList<>();
     for (int k = 1; k <= 20; k++) {
-      men.add(new MeasuredCrowd.Someone("", Sex.MALE, 1600 + 10 * k, 80, Map.of()));
+      men.add(new MeasuredCrowd.Someone("no. " + k, Sex.MALE, 1600 + 10 * k, 80, Map.of()));
     }
     assertThat(new MeasuredCrowd(men).anchors())
         .extracting(a -> a.measures().statureMm())
         .containsExactly(1610.0, 1700.0, 1790.0);
+    // their table is no survey: they are called by their names, and each of them once
+    assertThat(new MeasuredCrowd(men).anchors())
+        .extracting(PercentilePerson::words)
+        .containsExactly("no. 1", "no. 10", "no. 19");
+    assertThat(new MeasuredCrowd(men.subList(0, 1)).anchors()).hasSize(1);
     assertThat(new MeasuredCrowd(List.of()).anchors()).isEmpty();
   }
 }

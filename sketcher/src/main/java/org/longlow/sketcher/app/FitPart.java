@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.disk.PartFile;
 import org.longlow.constraints.fit.BodyJudge;
 import org.longlow.constraints.fit.Crowd;
@@ -28,6 +29,7 @@ public final class FitPart {
   private final Path folder;
   private final String work;
   private int before;
+  private Optional<Path> aside = Optional.empty();
 
   private FitPart(Path folder, String work) {
     this.folder = folder;
@@ -63,11 +65,17 @@ public final class FitPart {
     return before;
   }
 
+  /** Returns where the part of another run was put that lay in the way. */
+  public Optional<Path> aside() {
+    return aside;
+  }
+
   /** Judges those who are not judged yet. */
   public FitReport run(BodyJudge judge, Crowd crowd, int threads, Progress progress)
       throws IOException {
     Files.createDirectories(folder);
     try (PartFile part = PartFile.beside(folder.resolve(FitSet.PEOPLE), work)) {
+      aside = part.aside();
       Map<Integer, Judged> known = new HashMap<>();
       for (String line : part.before()) {
         JudgedLine.read(line, crowd).ifPresent(p -> known.put(p.index(), p));

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.fit.AdjustReport;
+import org.longlow.constraints.fit.Adjuster;
 import org.longlow.constraints.fit.FitReport;
 import org.longlow.constraints.fit.Reason;
 import org.longlow.constraints.fit.Share;
@@ -152,27 +153,31 @@ public final class FitWords {
       lines.add("no one or two of these adjustments take in any more of them");
     } else {
       AdjustReport.Least least = report.least().get();
-      Words ranges =
-          Words.join(
-              " and ",
-              least.ranges().stream()
-                  .map(
-                      r ->
-                          Words.of(
-                              r.adjuster().words() + " ",
-                              r.adjuster().says(r.from()),
-                              r.to() > r.from()
-                                  ? Words.of(" to ", r.adjuster().says(r.to()))
-                                  : Words.of(", fixed there")))
-                  .toList());
+      Words built = Words.join("; ", least.ranges().stream().map(FitWords::built).toList());
       lines.add(
           Words.of(
-                  "the least that takes in " + (least.all() ? "all" : "most") + " of them: ",
-                  ranges,
-                  "; then " + taken(report, least.taken()))
+                  "the least to build so that "
+                      + (least.all() ? "all of them fit" : "most of them fit")
+                      + ": ",
+                  built,
+                  ". Then " + taken(report, least.taken()))
               .in(units));
     }
     return lines;
+  }
+
+  /** What to build of one adjuster: a place for good, or a slide and both its ends. */
+  private static Words built(AdjustReport.Range range) {
+    Adjuster a = range.adjuster();
+    return range.to() > range.from()
+        ? Words.of(
+            a.what() + " adjustable by ",
+            a.says(range.to() - range.from()),
+            ", from ",
+            a.where(range.from()),
+            " to ",
+            a.where(range.to()))
+        : Words.of(a.what() + " fixed ", a.measure() ? "at " : "", a.where(range.from()));
   }
 
   private static String taken(AdjustReport report, List<Boolean> taken) {

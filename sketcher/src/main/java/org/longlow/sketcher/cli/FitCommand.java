@@ -165,7 +165,7 @@ final class FitCommand implements Callable<Integer> {
     try (ProgressLine line = ProgressLine.onTerminal()) {
       report = judged(judge, crowd, on, line);
       adjusted =
-          plain || crowd.size() == 0
+          plain
               ? Optional.empty()
               : new AdjustRun(machine, judge, crowd, on, line::show, () -> false).run();
     }
@@ -180,6 +180,18 @@ final class FitCommand implements Callable<Integer> {
     }
     FitPart part = FitPart.in(out, work());
     FitReport report = part.run(judge, crowd, on, line::show);
+    part.aside()
+        .ifPresent(
+            kept ->
+                spec.commandLine()
+                    .getErr()
+                    .println(
+                        "longlow: "
+                            + out.resolve(FitSet.PEOPLE)
+                            + ".part is of another run that was stopped, of other people, another"
+                            + " state of the machine or another version; it is kept as "
+                            + kept
+                            + ": call it as before to go on with that run, or delete it"));
     if (part.before() > 0) {
       spec.commandLine()
           .getErr()
@@ -239,8 +251,8 @@ final class FitCommand implements Callable<Integer> {
       return table();
     }
     int size = people == null ? 2000 : people;
-    if (size < 0 || size > SampledCrowd.MOST) {
-      throw new Refusal("--people is " + size + "; give 0 to " + SampledCrowd.MOST);
+    if (size < 1 || size > SampledCrowd.MOST) {
+      throw new Refusal("--people is " + size + "; give 1 to " + SampledCrowd.MOST);
     }
     double percent = women == null ? 50 : women;
     if (!(percent >= 0 && percent <= 100)) {

@@ -128,8 +128,9 @@ class FitCommandTest {
     assertThat(fit("--measured", table).code()).isEqualTo(2);
     Files.writeString(table, "sex,stature,mass\n");
     Ran nobody = fit("--measured", table);
-    assertThat(nobody.code()).isZero();
-    assertThat(nobody.out()).contains("0 people measured.", "nothing fails: nobody asked");
+    assertThat(nobody.code()).isEqualTo(2);
+    assertThat(nobody.err()).contains("headings and nobody under them");
+    assertThat(fit("--people", 0).code()).isEqualTo(2);
     assertThat(fit("--measured", table, "--people", 3).err()).contains("--measured says who");
   }
 
