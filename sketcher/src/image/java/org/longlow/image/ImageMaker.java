@@ -17,11 +17,15 @@ public final class ImageMaker {
   private static final String MAIN = OneModule.NAME + "/org.longlow.sketcher.Launcher";
 
   /**
-   * As the launchers that build start it. These choose compilers by command; one image has one
-   * choice: both compilers, and neither before a method is used more often than in a short command.
+   * As the launchers that build start it. These choose compilers by command, and so does the script
+   * of Linux; elsewhere one image has one choice: both compilers, and neither before a method is
+   * used more often than in a short command. Until a machine is on the card the young part of the
+   * heap need not be emptied once.
    */
   private static final List<String> JAVA_OPTIONS =
       List.of(
+          "-Xms256m",
+          "-Xmn192m",
           "-Xmx512m",
           "-XX:+UseSerialGC",
           "-Xshare:auto",
@@ -84,7 +88,7 @@ public final class ImageMaker {
       Folders.copyFiles(beside, image);
     }
     if (system == Target.LINUX) {
-      behindScript(image);
+      byScript(image);
     }
     System.out.printf(Locale.ROOT, "%s: %.1f MB%n", image, Folders.bytes(image) / 1e6);
   }
@@ -138,12 +142,13 @@ public final class ImageMaker {
     }
   }
 
-  /** The image starts by launchers of its own. */
-  private static void withoutCommands(Path runtime) throws IOException {
+  /** The image starts by launchers of its own; the script of Linux needs the plain one. */
+  private void withoutCommands(Path runtime) throws IOException {
     Path bin = runtime.resolve("bin");
     for (Path file : Folders.files(bin, "")) {
       String name = file.getFileName().toString();
-      if (Files.isRegularFile(file) && !name.endsWith(".dll")) {
+      boolean used = name.endsWith(".dll") || system == Target.LINUX && name.equals("java");
+      if (Files.isRegularFile(file) && !used) {
         Files.delete(file);
       }
     }
@@ -183,15 +188,14 @@ public final class ImageMaker {
     return to.resolve(system == Target.MAC ? NAME + ".app" : NAME);
   }
 
-  /**
-   * The launcher finds its settings by its own name; the script that starts it takes the old one.
-   */
-  private void behindScript(Path image) throws IOException {
-    Path bin = image.resolve("bin");
-    Path app = image.resolve("lib/app");
-    Files.move(bin.resolve(NAME), bin.resolve(NAME + "-java"));
-    Files.move(app.resolve(NAME + ".cfg"), app.resolve(NAME + "-java.cfg"));
-    Folders.copyFiles(sources.resolve("linux/bin"), bin);
+  /** On Linux a script starts Java, and unpacks its archive of classes for whoever starts it. */
+  private void byScript(Path image) throws IOException {
+    Path lib = image.resolve("lib");
+    ClassArchive.pack(lib.resolve("runtime"), lib);
+    Files.delete(lib.resolve("libapplauncher.so"));
+    Files.delete(lib.resolve("app").resolve(NAME + ".cfg"));
+    Files.write(lib.resolve("app").resolve(NAME + ".options"), JAVA_OPTIONS);
+    Folders.copyFiles(sources.resolve("linux/bin"), image.resolve("bin"));
   }
 
   /** On macOS a bundle's version may not begin with nought. */

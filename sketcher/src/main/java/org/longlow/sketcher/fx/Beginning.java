@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.desk.Autosave;
@@ -14,15 +15,15 @@ import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /**
- * What needs no toolkit, begun while that is still starting: the shipped machines are read, and the
- * file that was asked for is read, studied and drawn. With no file a shipped machine is, so that
+ * What needs no toolkit, begun while that is still starting: the file that was asked for is read,
+ * studied and drawn. With no file the shipped machines are read, and one of them is drawn, so that
  * whatever is opened next finds its classes loaded.
  */
 final class Beginning {
 
   private final UntilUp owner = new UntilUp();
   private final Desk desk;
-  private final CompletableFuture<List<Shipped>> shipped;
+  private final Supplier<List<Shipped>> shipped;
 
   /** Until the window is there, the desk belongs to whoever brings it something, one at a time. */
   private static final class UntilUp implements Executor {
@@ -47,10 +48,13 @@ final class Beginning {
    */
   Beginning(Optional<Path> file, Autosave autosave) {
     desk = new Desk(owner, autosave);
-    file.ifPresent(f -> run(() -> desk.files().open(f)));
-    shipped = CompletableFuture.supplyAsync(Machines::shipped);
-    if (file.isEmpty()) {
-      shipped.thenAcceptAsync(Beginning::warm);
+    if (file.isPresent()) {
+      run(() -> desk.files().open(file.get()));
+      shipped = Machines::shipped;
+    } else {
+      CompletableFuture<List<Shipped>> read = CompletableFuture.supplyAsync(Machines::shipped);
+      read.thenAcceptAsync(Beginning::warm);
+      shipped = read::join;
     }
   }
 
@@ -75,9 +79,9 @@ final class Beginning {
    *
    * @param show makes it of the desk and the shipped machines
    */
-  Window shown(BiFunction<Desk, List<Shipped>, Window> show) {
+  Window shown(BiFunction<Desk, Supplier<List<Shipped>>, Window> show) {
     owner.isUp();
-    Window window = show.apply(desk, shipped.join());
+    Window window = show.apply(desk, shipped);
     desk.forgetTrouble(); // tells the window what is there already
     return window;
   }

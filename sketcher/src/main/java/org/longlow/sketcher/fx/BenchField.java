@@ -37,9 +37,9 @@ final class BenchField extends VBox {
   private final Label trouble = Bits.wrapped("", "trouble");
   private final LoosenLine loosen;
   private final Optional<FreeLine> range;
-  private final CheckBox free = new CheckBox("free");
-  private final CheckBox yes = new CheckBox("yes");
-  private final ComboBox<String> choice = new ComboBox<>();
+  private CheckBox free;
+  private CheckBox yes;
+  private ComboBox<String> choice;
   private Choosing choosing;
   private final boolean broad;
   private final HBox line = Bits.line();
@@ -83,6 +83,7 @@ final class BenchField extends VBox {
       line.getChildren().add(said);
     }
     if (row.measure()) {
+      free = new CheckBox("free");
       Called.by(free, "free-" + target.name());
       free.setAccessibleText("let the solver find " + row.label());
       Bits.told(free, "let the solver find it");
@@ -108,10 +109,8 @@ final class BenchField extends VBox {
                   "drop " + row.label(),
                   () -> desk.edit(Edits.drop(target), target, "")));
     }
-    trouble.setVisible(false);
-    trouble.setManaged(false);
     Called.by(trouble, "trouble-" + idOf(target));
-    getChildren().addAll(head, line, trouble, loosen);
+    getChildren().addAll(head, line, OnceSeen.of(trouble), loosen);
     range.ifPresent(getChildren()::add);
     if (row.input() == Form.Input.QUANTITY) {
       NameHelp.on(field, desk);
@@ -150,19 +149,15 @@ final class BenchField extends VBox {
         // an item of a list: its own fields follow
         return Bits.label("");
       case SWITCH:
+        yes = new CheckBox("yes");
         Called.by(yes, Called.of(field));
         yes.setAccessibleText(field.getAccessibleText());
         Bits.told(yes, row.note().isEmpty() ? row.label() : row.note());
         yes.setOnAction(e -> tick());
         return yes;
       case CHOICE:
-        Called.by(choice, Called.of(field));
-        choice.setAccessibleText(field.getAccessibleText());
-        choice.getItems().setAll(row.choices());
-        choice.setPromptText(row.usual());
-        choice.setMaxWidth(Double.MAX_VALUE);
+        choose(Called.of(field), field.getAccessibleText(), row.usual(), row);
         Bits.told(choice, row.note());
-        HBox.setHgrow(choice, Priority.ALWAYS);
         choosing = new Choosing(choice, chosen -> desk.type(target, chosen));
         return choice;
       default:
@@ -211,15 +206,20 @@ final class BenchField extends VBox {
           "add " + row.label(),
           () -> desk.edit(Edits.more(target, ""), target, ""));
     }
-    Called.by(choice, "more-" + idOf(target));
-    choice.setAccessibleText("add " + row.label());
-    choice.getItems().setAll(row.choices());
-    choice.setPromptText("add\u2026");
-    choice.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(choice, Priority.ALWAYS);
+    choose("more-" + idOf(target), "add " + row.label(), "add\u2026", row);
     choosing =
         new Choosing(choice, chosen -> desk.edit(Edits.more(target, chosen), target, chosen));
     return choice;
+  }
+
+  private void choose(String called, String spoken, String prompt, Bench.Row row) {
+    choice = new ComboBox<>();
+    Called.by(choice, called);
+    choice.setAccessibleText(spoken);
+    choice.getItems().setAll(row.choices());
+    choice.setPromptText(prompt);
+    choice.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(choice, Priority.ALWAYS);
   }
 
   /** The measure that is let free here, if this is a measure or says whether one is free. */
@@ -271,17 +271,21 @@ final class BenchField extends VBox {
     field.setPromptText(row.usual());
     field.pseudoClassStateChanged(WRONG, mine);
     worth.setText(row.value().equals(row.text()) ? "" : row.value());
-    free.setSelected(row.free());
+    if (free != null) {
+      free.setSelected(row.free());
+    }
     range.ifPresent(r -> r.show(row.free() || row.text().equals("true")));
     if (row.input() == Form.Input.MORE || row.input() == Form.Input.HEADING) {
-      if (!choice.getItems().equals(row.choices())) {
+      if (choice != null && !choice.getItems().equals(row.choices())) {
         choice.getItems().setAll(row.choices());
       }
       return;
     }
     if (row.input() == Form.Input.SWITCH || row.input() == Form.Input.CHOICE) {
       written = row.text();
-      yes.setSelected(row.text().equals("true"));
+      if (yes != null) {
+        yes.setSelected(row.text().equals("true"));
+      }
       if (choosing != null) {
         choosing.show(row.text());
       }

@@ -68,16 +68,26 @@ final class BenchPane extends VBox {
     several = new SeveralLine(desk);
     inner
         .getChildren()
-        .addAll(entry, several, note, elsewhere, freedom, drawn, nailed, groups, tieMaker);
+        .addAll(
+            OnceSeen.of(entry),
+            OnceSeen.of(several),
+            note,
+            elsewhere,
+            freedom,
+            drawn,
+            nailed,
+            groups,
+            OnceSeen.of(tieMaker));
     inner.getStyleClass().add("bench-inner");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     desk.watch(this::refresh);
+    sceneProperty().addListener(o -> refresh());
   }
 
   /** Lays tools of one kind of thing under its name; they show themselves where they belong. */
   void lay(Node tools) {
-    inner.getChildren().add(inner.getChildren().indexOf(note) + 1, tools);
+    inner.getChildren().add(inner.getChildren().indexOf(note) + 1, OnceSeen.of(tools));
   }
 
   /** Returns the label that says what is on the bench. */
@@ -114,7 +124,7 @@ final class BenchPane extends VBox {
 
   private void refresh() {
     BoardState shown = desk.shown().orElse(null);
-    if (shown == null) {
+    if (shown == null || getScene() == null) {
       return;
     }
     Bench bench =

@@ -3,6 +3,8 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
@@ -11,6 +13,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.sketcher.picture.Aspect;
 import org.longlow.svg.drawing.Tone;
@@ -53,6 +56,8 @@ final class Card extends Pane {
   private BooleanSupplier escapeBeside;
   private Runnable closeBeside;
   private Trouble told;
+  private Session seen;
+  private Session awaitedFor;
 
   Card(Desk desk, Board board, BenchPane bench, FindingSlip findings) {
     this.desk = desk;
@@ -67,9 +72,8 @@ final class Card extends Pane {
     addEventFilter(MouseEvent.MOUSE_MOVED, slipped::pointed);
     addEventFilter(ScrollEvent.SCROLL, slipped::scrolled);
     awaited = new AwaitedView(desk);
-    list.setVisible(false);
     getStyleClass().add("card");
-    getChildren().addAll(board, strings, tags, list, ticket, awaited);
+    getChildren().addAll(board, strings, tags, OnceSeen.of(list), OnceSeen.of(ticket), awaited);
     board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
     // where somebody laid it, or put it away, it needs none beside the machine
@@ -232,8 +236,33 @@ final class Card extends Pane {
                         && desk.options().aspect() == Aspect.SIDE)
             || askedFor != null
             || desk.trouble().isPresent();
-    ticket.setVisible(
-        desk.shown().isPresent() && wanted && !ticketAway && !aside && beside == null);
+    ticket.setVisible(isSeen() && wanted && !ticketAway && !aside && beside == null);
+  }
+
+  /** A machine is seen first; what is written about it is laid beside it with the next picture. */
+  private boolean isSeen() {
+    Session session = desk.shown().isPresent() ? desk.session().orElse(null) : null;
+    Scene scene = getScene();
+    if (session == null || session == seen) {
+      return session != null;
+    }
+    if (scene == null || session == awaitedFor) {
+      return false;
+    }
+    awaitedFor = session;
+    scene.addPostLayoutPulseListener(
+        new Runnable() {
+          @Override
+          public void run() {
+            scene.removePostLayoutPulseListener(this);
+            Platform.runLater(
+                () -> {
+                  seen = session;
+                  refresh();
+                });
+          }
+        });
+    return false;
   }
 
   private boolean hasRoomForTicket() {

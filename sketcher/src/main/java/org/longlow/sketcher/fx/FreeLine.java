@@ -30,6 +30,19 @@ final class FreeLine extends VBox {
     super(2);
     this.desk = desk;
     this.measure = measure;
+    addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            put(false);
+            e.consume();
+          }
+        });
+    put(false);
+  }
+
+  /** Few of a long ticket's measures are ever asked about. */
+  private void fill() {
     field(from, "from", "the smallest value that the solver may find");
     field(to, "to", "the largest value that the solver may find");
     HBox line =
@@ -47,15 +60,6 @@ final class FreeLine extends VBox {
     Called.by(trouble, "trouble-free-" + measure);
     getChildren()
         .addAll(Bits.wrapped("Within what range may it be found?", "bench-label"), line, trouble);
-    addEventHandler(
-        KeyEvent.KEY_PRESSED,
-        e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
-            put(false);
-            e.consume();
-          }
-        });
-    put(false);
   }
 
   private void field(TextField field, String word, String says) {
@@ -75,6 +79,9 @@ final class FreeLine extends VBox {
     Optional<Measure> now = desk.session().map(s -> s.layout().measures().get(measure));
     boolean known = now.filter(m -> m.from().isPresent() || m.to().isPresent()).isPresent();
     if (!known) {
+      if (getChildren().isEmpty()) {
+        fill();
+      }
       put(true);
       from.requestFocus();
     }

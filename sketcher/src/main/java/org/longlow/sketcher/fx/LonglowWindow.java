@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Application;
@@ -77,7 +78,7 @@ public final class LonglowWindow extends Application {
   }
 
   /** Shows the window on {@code stage}. */
-  static Window show(Stage stage, Desk desk, List<Shipped> shipped) {
+  static Window show(Stage stage, Desk desk, Supplier<List<Shipped>> shipped) {
     Window window = new Window(desk, shipped);
     stage.setTitle("Longlow");
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();

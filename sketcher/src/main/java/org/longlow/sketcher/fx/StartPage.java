@@ -37,7 +37,7 @@ final class StartPage extends StackPane {
       DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
 
   private final Desk desk;
-  private final List<Shipped> shipped;
+  private final Supplier<List<Shipped>> shipped;
   private final TextField path = new TextField();
   private final VBox faults = new VBox(4);
   private final Supplier<List<Path>> recent;
@@ -46,23 +46,46 @@ final class StartPage extends StackPane {
   private final Label opening = Bits.wrapped("", "start-line");
   private Object shownRefusal;
   private final VBox page = new VBox(14);
+  private boolean filled;
 
   /**
+   * @param shipped machines that come with it, read when the page is filled
    * @param recent files that were opened or saved lately
    */
-  StartPage(Desk desk, List<Shipped> shipped, Supplier<List<Path>> recent) {
+  StartPage(Desk desk, Supplier<List<Shipped>> shipped, Supplier<List<Path>> recent) {
     this.desk = desk;
     this.recent = recent;
     this.shipped = shipped;
     Called.by(this, "start");
     getStyleClass().add("start");
     page.getStyleClass().add("start-page");
+    page.getChildren().addAll(heading());
+    page.getChildren().add(opening);
+    Called.by(opening, "opening");
+    ScrollPane scroll = new ScrollPane(page);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("start-scroll");
+    scroll.setFocusTraversable(false);
+    setAlignment(scroll, Pos.TOP_CENTER);
+    setMargin(scroll, new Insets(56, 0, 24, 0));
+    getChildren().add(scroll);
+    desk.watch(this::refresh);
+  }
+
+  private static List<Node> heading() {
+    return List.of(
+        new Wordmark(),
+        Bits.wrapped(
+            "Lay out a one-off machine in side elevation, with a real person on it.",
+            "start-line"));
+  }
+
+  /** Whoever named a file when starting never sees more than that it is opened. */
+  private void fill() {
+    filled = true;
+    page.getChildren().setAll(heading());
     page.getChildren()
         .addAll(
-            new Wordmark(),
-            Bits.wrapped(
-                "Lay out a one-off machine in side elevation, with a real person on it.",
-                "start-line"),
             found,
             Bits.label("A layout file of yours", "start-heading"),
             fileLine(),
@@ -73,21 +96,13 @@ final class StartPage extends StackPane {
             new FirstForm(desk),
             Bits.label("Machines that come with it", "start-heading"),
             machines());
-    Called.by(opening, "opening");
-    ScrollPane scroll = new ScrollPane(page);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("start-scroll");
-    scroll.setFocusTraversable(false);
-    setAlignment(scroll, Pos.TOP_CENTER);
-    setMargin(scroll, new Insets(56, 0, 24, 0));
-    getChildren().add(scroll);
-    desk.watch(this::refresh);
     lookForWork();
   }
 
   private Node machines() {
     VBox list = new VBox(6);
-    for (Shipped s : shipped) {
+    List<Shipped> all = shipped.get();
+    for (Shipped s : all) {
       Layout layout = s.layout();
       Button button =
           Bits.words(
@@ -100,7 +115,7 @@ final class StartPage extends StackPane {
       line.setAlignment(Pos.CENTER_LEFT);
       list.getChildren().add(line);
     }
-    if (shipped.isEmpty()) {
+    if (all.isEmpty()) {
       list.getChildren().add(Bits.label("none found", "bench-note"));
     }
     return list;
@@ -226,7 +241,15 @@ final class StartPage extends StackPane {
 
   /** Puts the keyboard where it is seen: on the file opened last, or into the field for one. */
   void begin() {
+    if (!filled) {
+      refresh();
+      return;
+    }
     lookForWork();
+    takeKeyboard();
+  }
+
+  private void takeKeyboard() {
     Node first = lately.getChildren().isEmpty() ? path : lately.getChildren().get(0);
     Platform.runLater(first::requestFocus);
   }
@@ -237,6 +260,10 @@ final class StartPage extends StackPane {
   }
 
   private void refresh() {
+    if (!filled && desk.session().isEmpty() && desk.files().opening().isEmpty()) {
+      fill();
+      takeKeyboard();
+    }
     show(opening, desk.files().opening().isPresent());
     show(faults, desk.files().refusal().isPresent() || !faults.getChildren().isEmpty());
     opening.setText(desk.files().opening().map(p -> "Opening " + p + " \u2026").orElse(""));

@@ -113,7 +113,7 @@ final class TopStrip extends VBox {
     saveLine.setAlignment(Pos.CENTER_LEFT);
     saveLine.getStyleClass().add("save-line");
     showLine(false);
-    getChildren().addAll(line, saveLine);
+    getChildren().addAll(line, OnceSeen.of(saveLine));
     desk.watch(this::refresh);
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
@@ -62,7 +63,10 @@ final class Window extends StackPane {
   private Look look = Look.DAY;
   private Habits habits;
 
-  Window(Desk desk, List<Shipped> shipped) {
+  /**
+   * @param shipped machines that come with it, read when they are to be seen
+   */
+  Window(Desk desk, Supplier<List<Shipped>> shipped) {
     this.desk = desk;
     Executor owner = Platform::runLater;
     board = new Board(desk);
@@ -110,7 +114,7 @@ final class Window extends StackPane {
     work.setTop(top);
     work.setCenter(middle);
     work.setBottom(bottom());
-    getChildren().addAll(work, start);
+    getChildren().addAll(OnceSeen.of(work), OnceSeen.of(start));
     new KeptKeyboard(this, desk, board);
     new HeldKeys(this);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);

@@ -71,7 +71,7 @@ public final class DragBenchmark {
         () -> {
           Stage stage = new Stage();
           Desk desk = new Desk(Platform::runLater, autosave);
-          Window window = LonglowWindow.show(stage, desk, List.of());
+          Window window = LonglowWindow.show(stage, desk, List::of);
           run[0] = new DragBenchmark(window);
           desk.files().openCopy(layout, Optional.empty());
           up.countDown();

@@ -56,7 +56,7 @@ final class Hands {
             LonglowWindow.show(
                 stage,
                 new Desk(Platform::runLater, new Autosave(home)),
-                shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList()));
+                () -> shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList()));
   }
 
   /** Opens whatever window is shown on the stage. */
@@ -207,6 +207,9 @@ final class Hands {
   static Optional<Node> called(Node from, String name) {
     if (name.equals(Called.of(from))) {
       return Optional.of(from);
+    }
+    if (from instanceof OnceSeen place && place.node().getParent() == null) {
+      return called(place.node(), name);
     }
     if (from instanceof Parent parent) {
       for (Node child : parent.getChildrenUnmodifiable()) {

@@ -78,7 +78,7 @@ public final class Screenshots {
           () -> {
             stage.set(new Stage());
             Desk desk = new Desk(Platform::runLater, new Autosave(home));
-            Window window = new Window(desk, Machines.shipped());
+            Window window = new Window(desk, Machines::shipped);
             made.set(window);
             stage.get().setScene(new Scene(window, w, h));
             stage.get().show();
