@@ -64,7 +64,7 @@ class LayoutFaultsTest {
         spoil(kind, part);
       }
     }
-    assertThat(seen).hasSize(13);
+    assertThat(seen).hasSize(16);
     assertThat(refused).isGreaterThan(300 / STEP);
     assertThat(accepted).isGreaterThan(100 / STEP);
   }
