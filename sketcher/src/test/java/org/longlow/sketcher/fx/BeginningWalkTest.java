@@ -47,6 +47,29 @@ class BeginningWalkTest extends Walk {
     assertThat(hands.shown().drawing().layers()).isNotEmpty();
     hands.click("fit");
     assertThat(hands.shown().layout()).isEqualTo(Wren.layout());
+
+    // nothing is made or styled that nobody sees, and all of it is there once it is asked for
+    assertThat(Hands.onFx(() -> hands.find("machine-" + Demos.names().get(0)))).isEmpty();
+    assertThat(isStyled("tie-maker")).isFalse();
+    assertThat(isStyled("bench-ticket")).isTrue();
+    Hands.onFx(
+        () -> {
+          desk.choose("pin:backTop");
+          return null;
+        });
+    hands.settle();
+    assertThat(isStyled("tie-maker")).isTrue();
+    Hands.onFx(
+        () -> {
+          desk.leave();
+          return null;
+        });
+    hands.settle();
+    assertThat(Hands.onFx(() -> hands.find("machine-" + Demos.names().get(0)))).isPresent();
+  }
+
+  private boolean isStyled(String name) {
+    return Hands.onFx(() -> hands.find(name).orElseThrow().getScene() != null);
   }
 
   @Test
