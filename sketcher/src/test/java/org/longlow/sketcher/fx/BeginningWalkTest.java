@@ -41,6 +41,9 @@ class BeginningWalkTest extends Walk {
     hands.settle();
 
     assertThat(hands.desk()).isSameAs(desk);
+    assertThat(Hands.onFx(() -> hands.window().getScene().getFocusOwner()))
+        .as("a space bar would leave the machine from the first button")
+        .isSameAs(hands.window().board());
     assertThat(hands.layout()).isEqualTo(Wren.layout());
     assertThat(Hands.onFx(() -> desk.session().get().file().get().path())).isEqualTo(file);
     assertThat(hands.find("start").filter(n -> Hands.onFx(n::isVisible))).isEmpty();
