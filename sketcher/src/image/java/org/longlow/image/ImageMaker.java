@@ -19,8 +19,8 @@ public final class ImageMaker {
   /**
    * As the launchers that build start it. These choose compilers by command, and so does the script
    * of Linux; elsewhere one image has one choice: both compilers, and neither before a method is
-   * used more often than in a short command. Until a machine is on the card the young part of the
-   * heap need not be emptied once.
+   * used more often than in a short command. The young part of the heap is as large as what opening
+   * a machine takes, whatever the computer has: it is emptied once meanwhile, not several times.
    */
   private static final List<String> JAVA_OPTIONS =
       List.of(

@@ -430,7 +430,7 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Tells the watchers that something has changed. */
   @Override
   void tell() {
-    watchers.forEach(Runnable::run);
+    List.copyOf(watchers).forEach(Runnable::run); // who is told may bring in one more
     turn.goOn();
     seen.goOn();
   }

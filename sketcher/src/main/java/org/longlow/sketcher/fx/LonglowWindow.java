@@ -114,6 +114,9 @@ public final class LonglowWindow extends Application {
           stage.focusedProperty().removeListener(comingBack);
         });
     stage.show();
+    if (desk.session().isPresent()) {
+      window.board().requestFocus(); // before there was a scene nothing could have the keyboard
+    }
     return window;
   }
 }

@@ -41,12 +41,38 @@ class BeginningWalkTest extends Walk {
     hands.settle();
 
     assertThat(hands.desk()).isSameAs(desk);
+    assertThat(Hands.onFx(() -> hands.window().getScene().getFocusOwner()))
+        .as("a space bar would leave the machine from the first button")
+        .isSameAs(hands.window().board());
     assertThat(hands.layout()).isEqualTo(Wren.layout());
     assertThat(Hands.onFx(() -> desk.session().get().file().get().path())).isEqualTo(file);
     assertThat(hands.find("start").filter(n -> Hands.onFx(n::isVisible))).isEmpty();
     assertThat(hands.shown().drawing().layers()).isNotEmpty();
     hands.click("fit");
     assertThat(hands.shown().layout()).isEqualTo(Wren.layout());
+
+    // nothing is made or styled that nobody sees, and all of it is there once it is asked for
+    assertThat(Hands.onFx(() -> hands.find("machine-" + Demos.names().get(0)))).isEmpty();
+    assertThat(isStyled("tie-maker")).isFalse();
+    assertThat(isStyled("bench-ticket")).isTrue();
+    Hands.onFx(
+        () -> {
+          desk.choose("pin:backTop");
+          return null;
+        });
+    hands.settle();
+    assertThat(isStyled("tie-maker")).isTrue();
+    Hands.onFx(
+        () -> {
+          desk.leave();
+          return null;
+        });
+    hands.settle();
+    assertThat(Hands.onFx(() -> hands.find("machine-" + Demos.names().get(0)))).isPresent();
+  }
+
+  private boolean isStyled(String name) {
+    return Hands.onFx(() -> hands.find(name).orElseThrow().getScene() != null);
   }
 
   @Test
