@@ -32,8 +32,8 @@ class FaultTest {
           "wheelbase": "1640 mm"        ~ "wheelbase": "64 inches"     ~ $.measures.wheelbase ~ write in
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 m"        ~ $.measures.wheelbase ~ is beyond 100000 mm
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 kg"       ~ $.measures.wheelbase ~ $.pins.frontAxle.at[0] is a mass (such as 80 kg), needs a length
-          "wheelbase": "1640 mm"        ~ "wheelbase": "1 mm / 0"      ~ $.measures.wheelbase ~ gives no finite number
-          "wheelbase": "1640 mm"        ~ "wheelbase": "sqrt(0 - 1)"   ~ $.measures.wheelbase ~ gives no finite number
+          "wheelbase": "1640 mm"        ~ "wheelbase": "1 mm / 0"      ~ $.measures.wheelbase ~ gives no finite number; look for a division by zero, the root of less than zero, or asin or acos beyond 1
+          "wheelbase": "1640 mm"        ~ "wheelbase": "sqrt(0 - 1)"   ~ $.measures.wheelbase ~ gives no finite number; look for a division by zero, the root of less than zero, or asin or acos beyond 1
           "wheelbase": "1640 mm"        ~ "wheelbase": "NaN"           ~ $.measures.wheelbase ~ uses NaN, which is no measure
           "wheelbase": "1640 mm"        ~ "wheelbase": "Infinity"      ~ $.measures.wheelbase ~ uses Infinity, which is no measure
           "wheelbase": "1640 mm"        ~ "wheelbase": 1e999           ~ $.measures.wheelbase ~ is beyond the range of numbers
@@ -106,7 +106,8 @@ class FaultTest {
           "weight": 2.5                 ~ "weight": 0                  ~ $.wishes.ease.weight ~ must be a number more than 0
           "weight": 2.5                 ~ "is": "3"                    ~ $.wishes.ease.is     ~ is not used by comfort
           "pivot": "hinge", "angle"     ~ "angle"                      ~ $.sections.canopy    ~ needs either a pivot or the four pins
-          "frameArms": ["armA", "armB"] ~ "frameArms": ["armA"]        ~ $.sections.lid.frameArms ~ has 1 entries, needs 2
+          "frameArms": ["armA", "armB"] ~ "frameArms": ["armA"]        ~ $.sections.lid.frameArms ~ has 1 entry, needs 2
+          "parts": ["silencer"], "frame ~ "parts": ["silencer", "nose"], "frame ~ $.sections.lid ~ moves nose, which section canopy moves too
           "section": "canopy"}          ~ "section": "canpoy"}         ~ $.stances["canopy up"].section ~ did you mean canopy?
           "laden": "laden"              ~ "laden": "landen"            ~ $.stances.laden      ~ did you mean laden?
           "laden": "laden"              ~ "laden": "open"              ~ $.stances.laden.section ~ is missing
@@ -124,6 +125,9 @@ class FaultTest {
           "lean": "35 deg"              ~ "lock": "-1 deg"             ~ $.demands.lock       ~ must be from 0 to 90 deg
           "lean": "35 deg"              ~ "tip": "91 deg"              ~ $.demands.tip        ~ must be from 0 to 90 deg
           "lean": "35 deg"              ~ "frontShareMin": "38"        ~ $.demands.frontShareMin ~ must be from 0 to 1;
+          "lean": "35 deg"              ~ "frontShareMin": "0.6"       ~ $.demands.frontShareMin ~ is more than frontShareMax of 0.58
+          "lean": "35 deg"              ~ "frontShareMax": "0.3"       ~ $.demands.frontShareMax ~ is less than frontShareMin of 0.38
+          "rules": ["us", "un-r53"]     ~ "rules": ["us", "us"]        ~ $.demands.rules[1]   ~ is named twice
           "rules": ["us", "un-r53"]     ~ "rules": ["us", "un-53"]     ~ $.demands.rules[1]   ~ did you mean un-r53?
           """)
   void faultNamesItsPlace(String piece, String spoilt, String path, String words) {

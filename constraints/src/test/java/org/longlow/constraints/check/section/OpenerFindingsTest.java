@@ -193,6 +193,9 @@ class OpenerFindingsTest {
     assertThat(caught("9 mm", -2, ", 'spring': 12").verdict("catch.lid.1")).isEqualTo(Verdict.PASS);
     assertThat(caught("9 mm", 2.01, ", 'spring': 12").verdict("catch.lid.1"))
         .isEqualTo(Verdict.FAIL);
+    Finding far = of(caught("9 mm", 11, ", 'spring': 12"), "catch.lid.1");
+    assertThat(far.value()).isCloseTo(-5, within(1e-9));
+    assertThat(far.text()).contains("does not engage, by 5 mm at worst");
     // nothing keeps its jaw shut
     assertThat(caught("9 mm", 2, "").verdict("catch.lid.1")).isEqualTo(Verdict.CAUTION);
   }
