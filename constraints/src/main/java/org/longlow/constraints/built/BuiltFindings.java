@@ -15,6 +15,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
@@ -58,8 +59,13 @@ final class BuiltFindings {
       if (gone.isLimit()) {
         findings.add(limit(gone));
       } else if (!gone.measured().isEmpty()) {
-        boolean asks = plan.ties().get(gone.name()).is().isPresent();
-        findings.add(contradicted(gone, asks));
+        Optional<Formula> is = plan.ties().get(gone.name()).is();
+        boolean plainly =
+            is.filter(f -> List.of(f.text().strip()).equals(gone.measured())).isPresent();
+        findings.add(
+            is.isPresent() && gone.isFigure() && !plainly
+                ? byFormula(gone, is.get())
+                : contradicted(gone, plainly));
       } else if (plan.ties().containsKey(gone.name())) {
         ties.add(gone);
       } else {
@@ -120,6 +126,26 @@ final class BuiltFindings {
                 ". All findings go by the places of the pins; measure them again.");
     return Finding.note(
         AS_BUILT, About.thing(gone.name(), gone.name()), Verdict.FAIL, MEASURED, text);
+  }
+
+  /** It may be the formula of the plan that does not hold on the machine, not what was measured. */
+  private static Finding byFormula(LetGo gone, Formula is) {
+    return Finding.note(
+        AS_BUILT,
+        About.thing(gone.name(), gone.name()),
+        Verdict.CAUTION,
+        MEASURED,
+        Say.format(
+            "With %s as measured the plan makes it %s by the formula %s (tie %s, %s), but by the"
+                + " places of its pins it is %s. Either the machine was made otherwise than the"
+                + " formula says, or something was measured wrong: measure again, or mend the"
+                + " formula. All findings go by the places of the pins.",
+            String.join(", ", gone.measured()),
+            says(gone.asked(), gone.dim()),
+            is.text().strip(),
+            gone.name(),
+            gone.what(),
+            says(gone.built(), gone.dim())));
   }
 
   /** Two measurements that no machine has at once. */

@@ -184,7 +184,7 @@ final class Checking implements Type.Cases<Here, Object> {
       faults.structure(
           here.path(),
           list.isEmpty() ? "[]" : "[...]",
-          "has " + size + " entries, " + type.allowed(size),
+          "has " + size + (size == 1 ? " entry, " : " entries, ") + type.allowed(size),
           "");
     }
     List<Object> fitted = new ArrayList<>(list);

@@ -49,6 +49,9 @@ public final class Quantities {
   /** A shorter word is near to too much. */
   private static final int SURELY_SPELT_OUT = 5;
 
+  private static final String NO_NUMBER =
+      "look for a division by zero, the root of less than zero, or asin or acos beyond 1";
+
   /** Stands for a formula that could not be read; its faults are already reported. */
   public static final Formula LOST = new Formula("", new Expr.Num(Double.NaN, Dim.NUMBER));
 
@@ -173,8 +176,7 @@ public final class Quantities {
           values.put(name, value);
         }
       } else if (is.names().stream().allMatch(values::containsKey)) {
-        faults.meaning(
-            path, Quoted.of(is.text()), "gives no finite number", "look for a division by zero");
+        faults.meaning(path, Quoted.of(is.text()), "gives no finite number", NO_NUMBER);
       }
     }
   }
@@ -288,8 +290,7 @@ public final class Quantities {
     }
     double value = fitted.evaluate(values::get);
     if (!Double.isFinite(value)) {
-      faults.meaning(
-          path, shown, "gives no finite number", "look for a division by zero", behind(formula));
+      faults.meaning(path, shown, "gives no finite number", NO_NUMBER, behind(formula));
       return fitted;
     }
     Dim own = dim == null ? fitted.expr().dim(dims::get) : dim;

@@ -81,10 +81,11 @@ final class StateKinds {
 
   static final Kind<Demands> DEMANDS =
       Kind.of(
-          "demands",
-          "What the findings hold the machine to; a key that is absent takes its default. The"
-              + " defaults are common practice, without a source.",
-          StateKinds::demands);
+              "demands",
+              "What the findings hold the machine to; a key that is absent takes its default. The"
+                  + " defaults are common practice, without a source.",
+              StateKinds::demands)
+          .rule(StateKinds::sensible);
 
   private StateKinds() {}
 
@@ -276,6 +277,30 @@ final class StateKinds {
       for (String line : e.getMessage().split("\n")) {
         at.fault("measured", "", line, "measure again");
       }
+    }
+  }
+
+  /** Rules that are named twice, and a share of the weight that nothing can have. */
+  private static void sensible(Demands demands, Spot at) {
+    for (int i = 0; i < demands.rules().size(); i++) {
+      String rule = demands.rules().get(i);
+      if (rule != null && demands.rules().indexOf(rule) < i) {
+        at.itemFault("rules", i, Quoted.of(rule), "is named twice", "take one out");
+      }
+    }
+    Demands.Key least = Demands.Key.FRONT_SHARE_MIN;
+    Demands.Key most = Demands.Key.FRONT_SHARE_MAX;
+    Optional<Double> from = at.fixed(demands.limit(least));
+    Optional<Double> to = at.fixed(demands.limit(most));
+    Demands.Key said = demands.limits().containsKey(least) ? least : most;
+    if (from.isPresent() && to.isPresent() && from.get() > to.get() && at.isSound(said.word())) {
+      at.fault(
+          said.word(),
+          Quoted.of(demands.limit(said).text()),
+          said == least
+              ? "is more than " + most.word() + " of " + Range.number(to.get())
+              : "is less than " + least.word() + " of " + Range.number(from.get()),
+          "no machine has a share between them: write another value");
     }
   }
 

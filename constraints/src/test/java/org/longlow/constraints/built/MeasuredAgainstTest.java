@@ -84,6 +84,26 @@ class MeasuredAgainstTest {
         .satisfies(f -> assertThat(f.text()).contains("headSize").doesNotContain("axisAngle"));
   }
 
+  /** The plan's formula may be what does not hold: nobody can tell, and nothing fails. */
+  @Test
+  void aMeasureThatContradictsThroughAFormulaAsksForCare() {
+    Study plan =
+        TestMachine.runabout().field("ties", "axisAngle", "is", "'rake / 2 + rake / 2'").study();
+    AsBuilt built = built(Map.of("rake", "30 deg"), leaning(27.4));
+    List<Finding> found =
+        BuiltFindings.of(
+            Change.set(plan.layout(), built, "asBuilt"),
+            plan,
+            layout(plan.placed(), built).letGo());
+    Finding rake =
+        found.stream().filter(f -> f.id().equals("as-built.axisAngle")).findFirst().orElseThrow();
+    assertThat(rake.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(rake.text())
+        .startsWith(
+            "With rake as measured the plan makes it 30° by the formula rake / 2 + rake / 2")
+        .contains("it is 27.4°");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"27.4 deg", "27.45 deg", "27.35 deg"})
   void aMeasureThatPinsAgreeWithFailsNot(String rake) {

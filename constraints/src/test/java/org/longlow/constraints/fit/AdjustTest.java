@@ -12,8 +12,8 @@ import org.longlow.constraints.check.BodyChecks;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.body.Population;
 import org.longlow.rider.body.Sex;
-import org.longlow.rider.words.Units;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 class AdjustTest {
 

@@ -33,7 +33,7 @@ class FaultTest {
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 m"        ~ $.measures.wheelbase ~ is beyond 100000 mm
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 kg"       ~ $.measures.wheelbase ~ $.pins.frontAxle.at[0] is a mass (such as 80 kg), needs a length
           "wheelbase": "1640 mm"        ~ "wheelbase": "1 mm / 0"      ~ $.measures.wheelbase ~ gives no finite number
-          "wheelbase": "1640 mm"        ~ "wheelbase": "sqrt(0 - 1)"   ~ $.measures.wheelbase ~ gives no finite number
+          "wheelbase": "1640 mm"        ~ "wheelbase": "sqrt(0 - 1)"   ~ $.measures.wheelbase ~ gives no finite number; look for a division by zero, the root of less than zero, or asin or acos beyond 1
           "wheelbase": "1640 mm"        ~ "wheelbase": "NaN"           ~ $.measures.wheelbase ~ uses NaN, which is no measure
           "wheelbase": "1640 mm"        ~ "wheelbase": "Infinity"      ~ $.measures.wheelbase ~ uses Infinity, which is no measure
           "wheelbase": "1640 mm"        ~ "wheelbase": 1e999           ~ $.measures.wheelbase ~ is beyond the range of numbers
@@ -64,7 +64,7 @@ class FaultTest {
           "pivot": "linkPivot",         ~ "pivot": "linkPivt",         ~ $.parts.fork.pivot   ~ did you mean linkPivot?
           "type": "leading-link"        ~ "type": "telescopic"         ~ $.parts.fork.pivot   ~ not part of a telescopic fork
           "rate": "14 N/mm"             ~ "rate": "14 kg"              ~ $.parts.fork.rate    ~ needs a spring rate
-          "path": ["lowA", "lowB", "lowC"] ~ "path": ["lowA"]          ~ $.parts.lowRail.path ~ has 1 entries, needs at least 2
+          "path": ["lowA", "lowB", "lowC"] ~ "path": ["lowA"]          ~ $.parts.lowRail.path ~ has 1 entry, needs at least 2
           "path": ["lowA", "lowB", "lowC"] ~ "path": ["lowA", "lowA", "lowC"] ~ $.parts.lowRail.path[1] ~ same pin as the one before
           "diameter": "tubeSize"        ~ "diameter": "tubeSize - 2 in" ~ $.parts.lowRail.diameter ~ is -19.05 mm, must be at least 1 mm
           "diameter": "tubeSize"        ~ "diameter": "3 mm"           ~ $.parts.lowRail.wall ~ is more than half the diameter
@@ -87,13 +87,13 @@ class FaultTest {
           "kind": "peg",                ~ "kind": "peg", "to": "lowA", ~ $.parts.pegs.to      ~ is not a known key here
           "colour": "white"             ~ "colour": "green"            ~ $.parts.headlamp.colour ~ must be one of white, amber, red
           "sideStand": {                ~ "rider": {                   ~ $.parts.rider        ~ is the word for whoever sits
-          "pins": ["rearAxle", "frontAxle"] ~ "pins": ["rearAxle"]     ~ $.ties.baseline.pins ~ has 1 entries, ahead needs 2
+          "pins": ["rearAxle", "frontAxle"] ~ "pins": ["rearAxle"]     ~ $.ties.baseline.pins ~ has 1 entry, ahead needs 2
           "is": "wheelbase"}            ~ "is": "rake"}                ~ $.ties.baseline.is   ~ is an angle
           "is": "wheelbase"}            ~ "it": "wheelbase"}           ~ $.ties.baseline.is   ~ is missing, ahead needs it
           "tie": "rake"                 ~ "tie": "parallel"            ~ $.ties.head.is       ~ is not used by parallel
           "is": "1400 mm", "radii"      ~ "is": "-1400 mm", "radii"    ~ $.ties.belt.is       ~ is -1400 mm, a length must not be negative
           "is": "1400 mm", "radii"      ~ "is": "tubeSize - 1 m", "radii" ~ $.ties.belt.is    ~ must not be negative
-          "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entries, a belt over these pins needs 2
+          "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entry, a belt over these pins needs 2
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be at least 0.1 mm
           "edge": 3                     ~ "edge": 4                    ~ $.ties.onEngine.edge ~ has edges 0 to 3
           "part": "engine", "edge"      ~ "part": "engin", "edge"      ~ $.ties.onEngine.part ~ did you mean engine?
@@ -106,7 +106,8 @@ class FaultTest {
           "weight": 2.5                 ~ "weight": 0                  ~ $.wishes.ease.weight ~ must be a number more than 0
           "weight": 2.5                 ~ "is": "3"                    ~ $.wishes.ease.is     ~ is not used by comfort
           "pivot": "hinge", "angle"     ~ "angle"                      ~ $.sections.canopy    ~ needs either a pivot or the four pins
-          "frameArms": ["armA", "armB"] ~ "frameArms": ["armA"]        ~ $.sections.lid.frameArms ~ has 1 entries, needs 2
+          "frameArms": ["armA", "armB"] ~ "frameArms": ["armA"]        ~ $.sections.lid.frameArms ~ has 1 entry, needs 2
+          "parts": ["silencer"], "frame ~ "parts": ["silencer", "nose"], "frame ~ $.sections.lid ~ moves nose, which section canopy moves too
           "section": "canopy"}          ~ "section": "canpoy"}         ~ $.stances["canopy up"].section ~ did you mean canopy?
           "laden": "laden"              ~ "laden": "landen"            ~ $.stances.laden      ~ did you mean laden?
           "laden": "laden"              ~ "laden": "open"              ~ $.stances.laden.section ~ is missing
@@ -124,6 +125,9 @@ class FaultTest {
           "lean": "35 deg"              ~ "lock": "-1 deg"             ~ $.demands.lock       ~ must be from 0 to 90 deg
           "lean": "35 deg"              ~ "tip": "91 deg"              ~ $.demands.tip        ~ must be from 0 to 90 deg
           "lean": "35 deg"              ~ "frontShareMin": "38"        ~ $.demands.frontShareMin ~ must be from 0 to 1;
+          "lean": "35 deg"              ~ "frontShareMin": "0.6"       ~ $.demands.frontShareMin ~ is more than frontShareMax of 0.58
+          "lean": "35 deg"              ~ "frontShareMax": "0.3"       ~ $.demands.frontShareMax ~ is less than frontShareMin of 0.38
+          "rules": ["us", "un-r53"]     ~ "rules": ["us", "us"]        ~ $.demands.rules[1]   ~ is named twice
           "rules": ["us", "un-r53"]     ~ "rules": ["us", "un-53"]     ~ $.demands.rules[1]   ~ did you mean un-r53?
           """)
   void faultNamesItsPlace(String piece, String spoilt, String path, String words) {

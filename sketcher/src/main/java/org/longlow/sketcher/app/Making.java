@@ -203,7 +203,7 @@ public final class Making {
         .parts()
         .forEach(
             (name, part) -> {
-              if (Templates.made(part)) {
+              if (Templates.made(part) && canBeOnPaper(study, name)) {
                 names.add(name);
               }
             });

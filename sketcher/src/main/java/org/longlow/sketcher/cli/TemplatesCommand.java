@@ -165,6 +165,10 @@ final class TemplatesCommand implements Callable<Integer> {
                   p ->
                       "--part is "
                           + p
+                          + (study.shapes().containsKey(p)
+                              ? ", of which there is nothing to cut as it is drawn: it has no length"
+                                  + " or no area"
+                              : "")
                           + "; parts with a template are "
                           + String.join(", ", known)
                           + "; of what is bought, named alone, there is a dummy")

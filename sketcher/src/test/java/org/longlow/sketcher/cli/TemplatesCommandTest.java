@@ -197,4 +197,21 @@ class TemplatesCommandTest {
             .replace("\"end\": \"?\"", "\"end\": \"rear\"");
     assertThat(Ran.of("check", file(swapped)).said()).contains("exchange the 'end' of");
   }
+
+  /** What has nothing to cut is not among what has a template, and it says why. */
+  @Test
+  void aTubeWithoutLengthIsNoTemplate() throws IOException {
+    String stub =
+        "\"parts\": {\"stub\": {\"kind\": \"rail\", \"path\": [\"s1\", \"s2\"], \"diameter\":"
+            + " 25, \"wall\": 2, \"bendRadius\": 80, \"y\": 0, \"material\": \"steel\"},";
+    String text =
+        Demos.text("dunlin")
+            .replaceFirst("\"parts\": \\{", stub)
+            .replaceFirst("\"pins\": \\{", "\"pins\": {\"s1\": [500, 900], \"s2\": [500, 900],");
+    Ran ran = Ran.of("templates", file(text), "--out", folder.resolve("sheets"), "--part", "stub");
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err())
+        .contains("--part is stub, of which there is nothing to cut as it is drawn")
+        .doesNotContainPattern("with a template are [^;]*stub");
+  }
 }

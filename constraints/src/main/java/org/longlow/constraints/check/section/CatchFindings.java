@@ -134,8 +134,8 @@ final class CatchFindings {
                 + " at "
                 + held.jaw()
                 + (together.isPresent() ? ", driven together with " + on + "," : "")
-                + " engages by ",
-            Say.mm(Math.max(0, figures.value())),
+                + (figures.value() >= 0 ? " engages by " : " does not engage, by "),
+            Say.mm(Math.abs(figures.value())),
             " at worst: ",
             Say.mm(depth),
             " deep, less ",

@@ -46,7 +46,7 @@ public final class OpenerFindings {
       }
       Opener o = opener.get();
       List<Finding> caught = catches.of(o);
-      List<Finding> struts = StrutFindings.of(o, o.held(places));
+      List<Finding> struts = StrutFindings.of(o, o.held(places), layout);
       findings.addAll(holds.of(o, struts, caught));
       findings.addAll(struts);
       findings.addAll(caught);

@@ -12,6 +12,8 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.machine.section.SectionForces.Gas;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.words.Words;
@@ -30,12 +32,41 @@ final class StrutFindings {
 
   private StrutFindings() {}
 
-  static List<Finding> of(Opener opener, double heldAt) {
+  static List<Finding> of(Opener opener, double heldAt, Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < opener.forces().springs().size(); i++) {
-      findings.add(of(opener, heldAt, i));
+      String stays = opener.opens().gasSprings().get(i).frame();
+      boolean moves = layout.pins().get(stays).with().equals(opener.name());
+      findings.add(moves ? idle(opener, i, stays) : of(opener, heldAt, i));
     }
     return findings;
+  }
+
+  /** One with both ends on the section pushes nothing. */
+  private static Finding idle(Opener opener, int index, String stays) {
+    return Finding.note(
+            GAS_SPRING,
+            about(opener, index),
+            Verdict.FAIL,
+            HOW,
+            Words.of(
+                "Gas spring "
+                    + (index + 1)
+                    + " of section "
+                    + opener.name()
+                    + " does nothing: "
+                    + stays
+                    + ", its end that stays, moves with the same section. Name a pin that stays."))
+        .in(Condition.open(opener.name()))
+        .at(opener.forces().springs().get(index).frame());
+  }
+
+  private static About about(Opener opener, int index) {
+    return new About(
+        opener.name() + ", gas spring " + (index + 1),
+        opener.parts(),
+        Optional.empty(),
+        List.of(opener.name(), Integer.toString(index + 1)));
   }
 
   private static Finding of(Opener opener, double heldAt, int index) {
@@ -78,11 +109,7 @@ final class StrutFindings {
                 : Words.of(" long: ", advice(least, most, gas, tight)));
     return Finding.held(
             GAS_SPRING,
-            new About(
-                opener.name() + ", gas spring " + (index + 1),
-                opener.parts(),
-                Optional.empty(),
-                List.of(opener.name(), Integer.toString(index + 1))),
+            about(opener, index),
             Optional.of(Condition.open(opener.name())),
             figures,
             List.of(HOW),
