@@ -10,6 +10,8 @@ import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.space.SpaceMm;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 
@@ -72,12 +74,12 @@ class SlopingTubeTest {
   void aBendInSpaceTakesAsMuchAsOneInAPlane() {
     TubeLine line =
         TubeLine.of(
-            (org.longlow.constraints.layout.TubePart)
+            (TubePart)
                 layout("[\"a\", {\"pin\": \"b\", \"y\": 450}, {\"pin\": \"c\", \"y\": 450}]", false)
                     .parts()
                     .get("one"),
             Study.of(layout("[\"a\", \"b\"]", false)).placed().places());
-    List<org.longlow.constraints.space.SpaceMm> bent = line.bent(60);
+    List<SpaceMm> bent = line.bent(60);
     double length = 0;
     for (int i = 1; i < bent.size(); i++) {
       length += bent.get(i).distance(bent.get(i - 1));

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.shape.TubeLine;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Planar;
 
@@ -38,11 +40,24 @@ final class TubeTemplates {
       Places places,
       TemplateFigures figures) {
     double d = places.value(tube.diameter());
+    TubeLine line = TubeLine.of(tube, places);
+    boolean bench = !line.isLevel() && bends.bends().isEmpty();
+    List<PointMm> middle = bench ? line.laidOut() : Shapes.centreLine(tube, places);
     TemplateSheet sheet =
         new TemplateSheet(
-            tube.name(), TemplateWords.titled(tube), shape.outline(), "up", "forward");
-    sheet.chain(Shapes.centreLine(tube, places));
-    HoleMarks.pins(sheet, shape, places);
+            tube.name(),
+            TemplateWords.titled(tube),
+            bench ? Curves.strip(middle, d) : shape.outline(),
+            "up",
+            bench ? "along" : "forward");
+    sheet.chain(middle);
+    if (bench) {
+      for (int i = 0; i < middle.size(); i++) {
+        sheet.drill(tube.path().get(i), middle.get(i));
+      }
+    } else {
+      HoleMarks.pins(sheet, shape, places);
+    }
     int number = 0;
     for (TubeBends.Bend b : bends.bends()) {
       number++;
@@ -53,6 +68,12 @@ final class TubeTemplates {
     lines.add(TemplateWords.makeLine(shape));
     lines.add("tube " + figures.tube(d, places.value(tube.wall())));
     lines.addAll(TubeLength.lines(bends, ends, figures));
+    if (!line.isLevel()) {
+      lines.add(
+          bench
+              ? "it leans across the machine: drawn in its true length"
+              : "it leans across the machine: seen from the side it is shorter than it is");
+    }
     if (!bends.bends().isEmpty()) {
       lines.add("stations from " + tube.path().get(0) + "; its bend card says how it is bent");
     }

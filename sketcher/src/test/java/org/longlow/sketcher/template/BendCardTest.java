@@ -253,6 +253,19 @@ class BendCardTest {
     assertThat(cells.get(cells.indexOf("c") + 4)).isEqualTo("90°");
   }
 
+  /** 300 along and 400 across: its figures are those of 500. */
+  @Test
+  void aStraightTubeThatLeansIsDrawnInItsTrueLength() {
+    String path = "{\"pin\": \"a\", \"y\": 0}, {\"pin\": \"b\", \"y\": 400}";
+    List<NamedDrawing> all =
+        RailJoints.templates(
+            "\"a\": [400, 500], \"b\": [700, 500]", rail("one", path, 28, 0, false), "one");
+    PlainPiece piece = all.get(0).plain().orElseThrow();
+    assertThat(piece.longMm()).isCloseTo(500, within(1e-9));
+    assertThat(piece.pins().get(1).alongMm()).isCloseTo(500, within(1e-9));
+    assertThat(said(all.get(0))).contains("cut length 500 mm", "true length");
+  }
+
   @Test
   void aStraightTubeHasNoCardAndInchesAreInches() {
     String straight = rail("one", "\"a\", \"b\"", 28, 90, true);

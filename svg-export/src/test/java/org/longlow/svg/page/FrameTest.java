@@ -4,13 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
 
 class FrameTest {
 
@@ -165,7 +171,7 @@ class FrameTest {
   @CsvSource({"a4 landscape, 0", "a4 landscape, 5", "letter landscape, 0", "letter landscape, 3"})
   void smallSheetsHaveABarToMeasureToo(String paper, int changes) {
     List<TitleBlock.Revision> all =
-        java.util.stream.IntStream.range(0, changes)
+        IntStream.range(0, changes)
             .mapToObj(i -> new TitleBlock.Revision("A", "2026-03-01", "wider bars"))
             .toList();
     TitleBlock title =
@@ -174,17 +180,15 @@ class FrameTest {
     Drawing machine =
         Drawing.of(
             "",
-            new org.longlow.svg.drawing.Layer(
+            new Layer(
                 "a",
                 "",
                 List.of(
                     new Mark.Shape(
-                        "",
-                        org.longlow.svg.drawing.Planar.rectangle(0, 0, 2700, 1250),
-                        org.longlow.svg.drawing.Style.narrow(org.longlow.svg.drawing.Tone.INK)))));
+                        "", Planar.rectangle(0, 0, 2700, 1250), Style.narrow(Tone.INK)))));
     Page page = Frame.sheet(Paper.parse(paper), title, machine, new Scale(1, 20));
     Envelope bar = new Envelope();
-    java.util.List<Envelope> others = new java.util.ArrayList<>();
+    List<Envelope> others = new ArrayList<>();
     for (Page.Piece piece : page.pieces()) {
       Drawing there = piece.drawing().transformed(piece.placement().toJts());
       there.layers().stream()
