@@ -212,9 +212,9 @@ final class StateKinds {
                 + ". Men's bellies are "
                 + AgeEffect.BELLY_MM_A_DECADE_MALE
                 + " mm deeper a decade (ANSUR II); of women nothing follows. Outside "
-                + Math.round(BodyMeasures.YOUNGEST)
+                + Math.round(AgeEffect.YOUNGEST)
                 + " to "
-                + Math.round(BodyMeasures.OLDEST)
+                + Math.round(AgeEffect.OLDEST)
                 + " years every answer about them needs care."),
         s.may(
             "rucksack",

@@ -6,6 +6,11 @@ package org.longlow.rider.body;
  */
 public final class AgeEffect {
 
+  /** Youngest and oldest of the survey, years. */
+  public static final double YOUNGEST = 17;
+
+  public static final double OLDEST = 58;
+
   /** The measure that age changes. */
   static final String ON = "abdominalextensiondepthsitting";
 
@@ -25,7 +30,7 @@ public final class AgeEffect {
    * the survey as at its ends.
    */
   public static double mm(Sex sex, double years) {
-    double held = Math.max(BodyMeasures.YOUNGEST, Math.min(BodyMeasures.OLDEST, years));
+    double held = Math.max(YOUNGEST, Math.min(OLDEST, years));
     return sex == Sex.MALE ? BELLY_MM_A_DECADE_MALE * (held - MEAN_YEARS_MALE) / 10 : 0;
   }
 }

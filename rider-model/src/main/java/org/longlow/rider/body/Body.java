@@ -124,7 +124,7 @@ public final class Body {
       }
     }
     head = makeHead();
-    spine = Spine.of(hipToShoulderMm, hipToNeckMm, neckBehindMm, head);
+    spine = Spine.of(hipToShoulderMm, hipToNeckMm, neckBehindMm, head.tragion());
     foot = makeFoot();
   }
 

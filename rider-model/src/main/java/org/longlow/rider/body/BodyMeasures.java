@@ -37,11 +37,6 @@ public final class BodyMeasures {
 
   public static final double MAX_MASS_KG = 200;
 
-  /** Youngest and oldest of the survey, years. */
-  public static final double YOUNGEST = 17;
-
-  public static final double OLDEST = 58;
-
   private static final String STATURE = "stature";
   private static final String MASS = "weightkg";
   private static final String GRIP = "d_wristtogrip";

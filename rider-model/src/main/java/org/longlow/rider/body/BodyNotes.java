@@ -69,8 +69,8 @@ final class BodyNotes {
 
   /** Returns what is odd about an age. */
   static Optional<String> age(double years) {
-    double young = BodyMeasures.YOUNGEST;
-    double old = BodyMeasures.OLDEST;
+    double young = AgeEffect.YOUNGEST;
+    double old = AgeEffect.OLDEST;
     if (years >= young && years <= old) {
       return Optional.empty();
     }

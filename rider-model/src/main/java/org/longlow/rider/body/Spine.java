@@ -28,7 +28,7 @@ public record Spine(
   /** Joint of skull and neck behind the ear hole and below it, mm; from memory, not certain. */
   private static final PointMm OCCIPUT_FROM_TRAGION = new PointMm(-10, -25);
 
-  static Spine of(double hipToShoulder, double hipToNeck, double neckBehind, Body.Head head) {
+  static Spine of(double hipToShoulder, double hipToNeck, double neckBehind, PointMm tragion) {
     double pelvis = PELVIS_SHARE * hipToShoulder;
     double lumbar = LUMBAR_SHARE * hipToShoulder;
     PointMm neckBase = new PointMm(-neckBehind, hipToNeck - hipToShoulder);
@@ -37,7 +37,7 @@ public record Spine(
         lumbar,
         hipToShoulder - pelvis - lumbar,
         neckBase,
-        neckBase.plus(head.tragion()).plus(OCCIPUT_FROM_TRAGION));
+        neckBase.plus(tragion).plus(OCCIPUT_FROM_TRAGION));
   }
 
   /**

@@ -141,10 +141,10 @@ class PlaceCommandTest {
   /** The search finds a place that costs the head a verdict; the file's own is better then. */
   @Test
   void whatIsSavedIsNoWorseThanWhatWasThere() throws IOException {
-    Layout heron = Demos.layout("heron");
-    Study shipped = Study.of(heron);
+    Layout dunlin = Demos.layout("dunlin");
+    Study shipped = Study.of(dunlin);
     Path out = folder.resolve("better.json");
-    Ran ran = Ran.of("place", save(heron), "--move", "back", "--out", out);
+    Ran ran = Ran.of("place", save(dunlin), "--move", "back", "--out", out);
     Study saved = Study.of(Loading.layout(out));
     assertThat(saved.failing()).isEqualTo(shipped.failing());
     assertThat(saved.count(Verdict.CAUTION)).isEqualTo(shipped.count(Verdict.CAUTION));
