@@ -50,7 +50,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
         "braking", "0.5", 2, "braking, in that of gravity, that the springs are looked at under"),
     /** Roads of brake tests have 0.9; dry ones some 1.2, wet ones 0.6 to 0.9; from memory. */
     GRIP("grip", "0.9", 2, "peak friction of tyre on road at which wheels are taken to slide"),
-    SPEED("speed", "90 km/h", "speed that side wind is looked at"),
+    SPEED("speed", "90 km/h", "speed at which wind is looked at"),
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),
     HAND_FORCE("handForce", "60 N", "force of one hand that opens or shuts a section, at most"),
