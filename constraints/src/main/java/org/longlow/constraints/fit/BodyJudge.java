@@ -29,19 +29,29 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
               List.of(
                   "body",
                   "clearance",
+                  "feet-down",
                   "foot",
+                  "footrest",
                   "gap",
+                  "get-out",
                   "hands",
                   "head",
                   "hold",
+                  "hold-up",
+                  "legs-in",
+                  "lever",
                   "lift",
                   "load",
+                  "pedal",
                   "posture",
                   "reach",
+                  "rise",
                   "sag",
                   "seat",
                   "sight",
-                  "sink")));
+                  "sink",
+                  "step-over",
+                  "switch")));
 
   /** Whom findings are about while they are judged. */
   static final String SOMEBODY = "somebody";

@@ -15,7 +15,7 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 
 /** Room over the elevation by brute force, and the widest way through gaps of known width. */
-class WaysTest {
+class LimbWaysTest {
 
   private static final Lattice WINDOW = Lattice.over(0, 1000, 0, 800);
   private static final Interval LIMB = new Interval(100, 200);
@@ -66,8 +66,8 @@ class WaysTest {
     }
   }
 
-  private static Ways ways(List<Prism> bodies) {
-    return Ways.of(
+  private static LimbWays ways(List<Prism> bodies) {
+    return LimbWays.of(
         WINDOW,
         WINDOW.clearMm(WINDOW.filled(bodies, LIMB)),
         WINDOW.clearMm(WINDOW.filled(bodies, OUT)),
@@ -82,7 +82,7 @@ class WaysTest {
   @ValueSource(doubles = {150, 250, 350})
   void theWayOutIsAsWideAsTheOpening(double wide) {
     double sill = 200;
-    Ways ways =
+    LimbWays ways =
         ways(
             List.of(
                 box(0, 1000, -50, 25, 0, 300),
@@ -101,7 +101,7 @@ class WaysTest {
 
   @Test
   void nothingGetsOutOfARoomThatIsShut() {
-    Ways ways = ways(List.of(box(0, 1000, 0, 800, 250, 260), box(450, 550, 0, 800, 0, 300)));
+    LimbWays ways = ways(List.of(box(0, 1000, 0, 800, 250, 260), box(450, 550, 0, 800, 0, 300)));
     assertThat(ways.widestMm()[WINDOW.cell(new PointMm(700, 400))]).isZero();
   }
 
