@@ -40,10 +40,11 @@ import org.longlow.rider.body.Body;
 
 /**
  * What depends on the body of whoever rides, for thousands of them on one machine: how they sit,
- * bend, reach and see, a foot at a stop, what comes near to them, hands on turned grips, how far
- * the springs sink, clearance and loads under them. Verdicts are those of {@link Checks#all} with
- * them alone aboard; what the machine is without them is made once. Not judged anew for each: lean,
- * what turns past limbs at full lock, sections that open past them. For several threads.
+ * bend, reach and see, what they work, feet at a stop, ways in and out, what comes near to them,
+ * hands on turned grips, how far the springs sink, clearance and loads under them. Verdicts are
+ * those of {@link Checks#all} with them alone aboard; what the machine is without them is made
+ * once. Not judged anew for each: lean, what turns past limbs at full lock, sections that open past
+ * them. For several threads.
  */
 public final class BodyChecks {
 

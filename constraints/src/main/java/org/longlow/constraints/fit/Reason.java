@@ -5,12 +5,14 @@ import java.util.List;
 import org.longlow.constraints.check.BodyChecks.Answer;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.person.AccessFindings;
 import org.longlow.constraints.check.person.ContactFindings;
 import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.person.StopFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.check.road.SagFindings;
@@ -68,6 +70,15 @@ public record Reason(String key, String words) implements Comparable<Reason> {
     }
     if (kind == HandFindings.HANDS) {
       return "loses a grip before full lock";
+    }
+    if (kind == StopFindings.FEET_DOWN) {
+      return "cannot put both feet down at a stop";
+    }
+    if (kind == StopFindings.HOLD_UP) {
+      return "cannot hold the machine on a slope";
+    }
+    if (kind == AccessFindings.GET_OUT) {
+      return "does not get out";
     }
     if (kind == GroundFindings.CLEARANCE) {
       return "too little clearance under them";

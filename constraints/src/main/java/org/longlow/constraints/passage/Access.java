@@ -72,7 +72,7 @@ public final class Access {
   }
 
   /** The ways at one side. */
-  private record Side(Ways near, Ways over, Ways trunk, double sillMm) {}
+  private record Side(LimbWays near, LimbWays over, LimbWays trunk, double sillMm) {}
 
   private final Side left;
   private final Side right;
@@ -191,13 +191,13 @@ public final class Access {
     Side side(boolean left) {
       Interval near = new Interval(Math.max(0, y - FOOT_HALF_MM), y + FOOT_HALF_MM);
       Interval far = near.mirrored();
-      Ways leg = leg(left, near);
-      Ways over = leg(left, far);
+      LimbWays leg = leg(left, near);
+      LimbWays over = leg(left, far);
       int radius = (int) Math.round(LEG_MM / 2);
       int at = lattice.cell(foot);
       double sill = Math.max(leg.sillMm(at, radius), over.sillMm(at, radius));
-      Ways body =
-          Ways.of(
+      LimbWays body =
+          LimbWays.of(
               lattice,
               trunkMm,
               lattice.clearMm(lattice.filled(others, out(left, TRUNK.from()))),
@@ -215,7 +215,7 @@ public final class Access {
      *
      * @param band where it is, as if at the left it leaves by
      */
-    private Ways leg(boolean left, Interval band) {
+    private LimbWays leg(boolean left, Interval band) {
       Interval own = left ? band : band.mirrored();
       boolean[] within = lattice.filled(withCushions, own);
       boolean[] outside = lattice.filled(withCushions, out(left, band.from()));
@@ -225,7 +225,7 @@ public final class Access {
       for (int i = 0; i < leaves.length; i++) {
         leaves[i] = seen[i] ? leaves[i] : 0;
       }
-      return Ways.of(lattice, lattice.clearMm(within), leaves, rest);
+      return LimbWays.of(lattice, lattice.clearMm(within), leaves, rest);
     }
   }
 
@@ -257,7 +257,7 @@ public final class Access {
   }
 
   /** What sits there has room there: only how it goes on from the freest of its places counts. */
-  private static double widestMm(Ways ways, PointMm... from) {
+  private static double widestMm(LimbWays ways, PointMm... from) {
     int most = 0;
     for (PointMm p : from) {
       most = Math.max(most, ways.widestMm()[ways.lattice().cell(p)]);

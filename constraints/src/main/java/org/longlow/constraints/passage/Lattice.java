@@ -19,14 +19,14 @@ import org.longlow.rider.geom.PointMm;
 record Lattice(double x0, double z0, int columns, int rows) {
 
   /** Breadth of a cell, mm. */
-  static final double CELL_MM = 25;
+  static final double CELL_MM = ReachedCells.CELL_MM;
 
   /** Farther than this nothing is looked for, cells. */
   private static final int FAR = 40;
 
   /** Cells that outlines reach into, of all the plane, so that a window can be moved over them. */
   private static final ByThing<Geometry, int[]> REACHED =
-      new ByThing<>(2048, outline -> new Raster(outline).cells());
+      new ByThing<>(2048, outline -> new ReachedCells(outline).cells());
 
   /** Cells of all windows lie over each other. */
   static Lattice over(double x0, double x1, double z0, double z1) {

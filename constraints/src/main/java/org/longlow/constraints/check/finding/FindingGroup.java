@@ -30,7 +30,7 @@ public enum FindingGroup {
           + " a slope too, with somebody holding it. A foot that just reaches slips."),
   ACCESS(
       "getting in and out",
-      "Ways in and out are those of single limbs through the drawing, good to 25 mm, and how high is"
+      "Ways in and out are those of single limbs through the drawing, good to a thumb's breadth, and how high is"
           + " easy is common practice: try them on the real machine on its stand, in boots and"
           + " helmet, with somebody holding it, and try to get out with each section jammed shut."),
   GAPS(

@@ -65,6 +65,11 @@ public final class AccessFindings {
   /** Lower than this two handholds are needed, mm; likewise. */
   private static final double LOW_SEAT_MM = 300;
 
+  /** Where a handhold helps, over the seat, mm; likewise. */
+  private static final double HOLD_LEAST_MM = 250;
+
+  private static final double HOLD_MOST_MM = 400;
+
   /** What weak people push with their hands as they rise, of their weight; from memory. */
   private static final double PUSH_LEAST = 0.2;
 
@@ -322,8 +327,12 @@ public final class AccessFindings {
                             + String.join(
                                 ", ", handholds(sitting).stream().map(RestPart::name).toList())
                             + "."
-                        : ", and nothing is drawn to push on: add a handhold on each side, 250 to"
-                            + " 400 mm over the seat, or raise the seat."),
+                        : Words.of(
+                            ", and nothing is drawn to push on: add a handhold on each side, ",
+                            Say.mm(HOLD_LEAST_MM),
+                            " to ",
+                            Say.mm(HOLD_MOST_MM),
+                            " over the seat, or raise the seat.")),
             knees
                 ? Words.NONE
                 : Words.of(
@@ -392,7 +401,7 @@ public final class AccessFindings {
                         ? ": nobody gets out. Let the section come off from inside without tools, or"
                             + " give another way."
                         : ": nobody gets out. Open a section there, or take bodies apart."
-                    : ", and the ways are known to 25 mm: try it.");
+                    : Words.of(", and the ways are known to ", Say.mm(CARE_MM), ": try it."));
     List<String> path = new ArrayList<>(List.of("out"));
     jammed.ifPresent(path::add);
     return new Finding(

@@ -49,7 +49,7 @@ record GroundLeg(
   record Pair(GroundLeg left, GroundLeg right) {}
 
   /** A corner of the string, mm: out and up from the road. */
-  private record Corner(double y, double z, String part) {}
+  record Corner(double y, double z) {}
 
   /**
    * Returns both legs.
@@ -136,7 +136,7 @@ record GroundLeg(
       }
       // the pan gives way under the thigh
       double top = b.seat ? Math.min(heights[1], up - round) : heights[1];
-      corners.add(new Corner(outMm + round, top + round, b.part));
+      corners.add(new Corner(outMm + round, top + round));
       if (outMm + half > out) {
         out = outMm + half;
         past = b.part;
@@ -147,11 +147,11 @@ record GroundLeg(
     double point = JointLimits.ANKLE_HIGH - Math.PI / 2;
     double raised =
         foot.ankle().z() * Math.cos(point) + (foot.ballMm() - foot.ankle().x()) * Math.sin(point);
-    Corner from = new Corner(body.hipHalfMm(), up, "");
-    double flat = string(from, corners, new Corner(out, foot.ankle().z(), ""), aheadMm) - leg;
-    double ball = string(from, corners, new Corner(out, raised, ""), aheadMm) - leg;
+    Corner from = new Corner(body.hipHalfMm(), up);
+    double flat = string(from, corners, new Corner(out, foot.ankle().z()), aheadMm) - leg;
+    double ball = string(from, corners, new Corner(out, raised), aheadMm) - leg;
     double low = raised - out * Math.tan(slopeRad);
-    double slope = string(from, corners, new Corner(out, low, ""), aheadMm) - leg;
+    double slope = string(from, corners, new Corner(out, low), aheadMm) - leg;
     PointMm road = standing.ground().toRoad(hip);
     return new GroundLeg(
         flat,
@@ -199,7 +199,7 @@ record GroundLeg(
   }
 
   /** Length of the shortest string over all corners, with a run along the machine, mm. */
-  private static double string(Corner from, List<Corner> corners, Corner to, double aheadMm) {
+  static double string(Corner from, List<Corner> corners, Corner to, double aheadMm) {
     List<Corner> all = new ArrayList<>(corners);
     all.removeIf(c -> c.y <= from.y || c.y >= to.y);
     all.sort(Comparator.comparingDouble(Corner::y));

@@ -6,14 +6,15 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /** The cells of the plane that an outline reaches into; some twice. */
-final class Raster {
+final class ReachedCells {
 
-  private static final double CELL_MM = Lattice.CELL_MM;
+  /** Breadth of a cell, mm. */
+  static final double CELL_MM = 25;
 
   private int[] cells = new int[64];
   private int used;
 
-  Raster(Geometry outline) {
+  ReachedCells(Geometry outline) {
     for (int i = 0; i < outline.getNumGeometries(); i++) {
       if (outline.getGeometryN(i) instanceof Polygon polygon) {
         edge(polygon.getExteriorRing().getCoordinates());

@@ -13,13 +13,13 @@ import java.util.Arrays;
  * @param walls cells that no disc's middle may be in
  * @param widestMm radius that gets out from each cell
  */
-record Ways(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, int[] widestMm) {
+record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, int[] widestMm) {
 
   /** Distances are whole millimetres up to this. */
   private static final int MOST_MM = 1200;
 
   /** Finds the widest ways. */
-  static Ways of(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) {
+  static LimbWays of(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) {
     int n = lattice.cells();
     int[] best = new int[n];
     // cells by the radius they are reached with, widest first
@@ -72,7 +72,7 @@ record Ways(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, int[
         }
       }
     }
-    return new Ways(lattice, freeMm, leavesMm, walls, best);
+    return new LimbWays(lattice, freeMm, leavesMm, walls, best);
   }
 
   /** Only where some neighbour is reached better from here than it leaves itself. */

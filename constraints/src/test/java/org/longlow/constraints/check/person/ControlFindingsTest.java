@@ -1,0 +1,151 @@
+package org.longlow.constraints.check.person;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Posture;
+
+/** Levers by the length of the hand, switches by the grip's end, pedals on either side. */
+class ControlFindingsTest {
+
+  private static final Study PLAIN = TestMachine.asFiled("runabout");
+
+  private static TestMachine with(String by, PointMm pad, String breadth, String more) {
+    return TestMachine.runabout()
+        .pin("padPin", pad.x(), pad.z())
+        .pin("hingePin", pad.x() - 120, pad.z() - 60)
+        .with(
+            "parts",
+            "lever",
+            "{'kind': 'lever', 'frame': 'padPin', 'outline': {'points': [['-8 mm', '-5 mm'], ['0"
+                + " mm', '-5 mm'], ['0 mm', '5 mm'], ['-8 mm', '5 mm']]}, "
+                + breadth
+                + ", 'mass': '0.001 kg', 'worked': {'by': '"
+                + by
+                + "', 'pad': 'padPin'"
+                + more
+                + "}}");
+  }
+
+  private static PointMm grip() {
+    return PLAIN.placed().places().pin("grip");
+  }
+
+  /**
+   * A hand of 165 mm spans 74.25 mm and one of 190 mm 85.5 mm (section 2 of the reference: 0.45 of
+   * its length); the grip's radius is 16 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "165, 58, 74.25, PASS",
+    "165, 59, 74.25, FAIL",
+    "190, 69, 85.5, PASS",
+    "190, 70, 85.5, FAIL"
+  })
+  void aLeverIsHeldToTheLengthOfTheHand(double hand, double ahead, double limit, Verdict verdict) {
+    Finding f =
+        with(
+                "fingers",
+                grip().plus(new PointMm(ahead, 0)),
+                "'left': '330 mm', 'right': '-290 mm'",
+                "")
+            .part("lever", "steered", "true")
+            .field("crew", "Nell", "measured", "{'handlength': '" + hand + " mm'}")
+            .finding("lever.Nell.lever")
+            .orElseThrow();
+    assertThat(f.value()).isCloseTo(ahead + 16, within(1e-9));
+    assertThat(f.limit()).isCloseTo(limit, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(verdict);
+  }
+
+  /** One that stays where it is while the grips turn, and one beside the grip. */
+  @Test
+  void aLeverMustTurnWithItsGripAndLieBeforeIt() {
+    PointMm pad = grip().plus(new PointMm(50, 0));
+    Finding still =
+        with("fingers", pad, "'left': '-290 mm', 'right': '330 mm'", "")
+            .finding("lever.Joss.lever")
+            .orElseThrow();
+    assertThat(still.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(still.text()).contains("does not turn with the grips");
+    assertThat(
+            with("fingers", pad, "'left': '60 mm', 'right': '-20 mm'", "")
+                .part("lever", "steered", "true")
+                .verdict("lever.Joss.lever"))
+        .isEqualTo(Verdict.FAIL);
+  }
+
+  /** Inner ends of the grips are 250 mm out: 3-4-5 triangles, on either side. */
+  @ParameterizedTest
+  @CsvSource({"true, 36, 202, PASS", "false, 36, 202, PASS", "true, 39, 198, FAIL"})
+  void aSwitchIsMeasuredFromTheEndOfItsGrip(
+      boolean left, double ahead, double middle, Verdict verdict) {
+    double a = middle + 5;
+    double b = middle - 5;
+    Finding f =
+        with(
+                "thumb",
+                grip().plus(new PointMm(ahead, 0)),
+                left
+                    ? "'left': '" + a + " mm', 'right': '-" + b + " mm'"
+                    : "'left': '-" + b + " mm', 'right': '" + a + " mm'",
+                "")
+            .part("lever", "steered", "true")
+            .finding("switch.Nell.lever")
+            .orElseThrow();
+    assertThat(f.value()).isCloseTo(Math.hypot(ahead, 250 - middle), within(1e-9));
+    assertThat(f.verdict()).isEqualTo(verdict);
+  }
+
+  private static Posture posture() {
+    Sitting joss = PLAIN.sitting("Joss", "rider").orElseThrow();
+    return joss.posture().orElseThrow();
+  }
+
+  /** A pedal along the sole from the heel, so far above it. */
+  private static Finding pedal(String by, double along, double above, boolean left, double travel) {
+    Posture p = posture();
+    PointMm sole = p.ball().minus(p.heel());
+    PointMm u = sole.times(1 / sole.length());
+    return with(
+            by,
+            p.heel().plus(u.times(along)).plus(u.left().times(above)),
+            left ? "'left': '240 mm', 'right': '-190 mm'" : "'left': '-190 mm', 'right': '240 mm'",
+            ", 'pivot': 'hingePin', 'travel': '" + travel + " mm'")
+        .finding("pedal.Joss.lever")
+        .orElseThrow();
+  }
+
+  /** Pressed 30 mm at 200 mm from the heel the foot turns by about their ratio. */
+  @Test
+  void aPedalUnderTheBallIsPressedFromTheHeelOnEitherSide() {
+    double ball = posture().ball().distance(posture().heel());
+    Finding left = pedal("sole", ball, 0, true, 30);
+    Finding right = pedal("sole", ball, 0, false, 30);
+    assertThat(left.verdict()).isNotEqualTo(Verdict.FAIL);
+    assertThat(right.value()).isEqualTo(left.value());
+    assertThat(right.text()).isEqualTo(left.text());
+    // ankles open as the sole goes down
+    assertThat(pedal("sole", ball, 0, true, 60).value()).isGreaterThan(left.value());
+    assertThat(pedal("sole", ball, 150, true, 20).verdict()).isEqualTo(Verdict.FAIL);
+  }
+
+  /** Ahead of the toes by more than the board lets the heel go. */
+  @Test
+  void aPedalAheadOfTheToesIsTooFar() {
+    Finding far = pedal("sole", 900, 0, true, 20);
+    assertThat(far.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(far.text()).contains("too far ahead of the heel");
+    Finding farther = pedal("sole", 950, 0, true, 20);
+    assertThat(farther.value() - far.value()).isCloseTo(50, within(1.0));
+  }
+}
