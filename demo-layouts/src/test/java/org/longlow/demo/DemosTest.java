@@ -75,7 +75,7 @@ class DemosTest {
     return Demos.names().stream();
   }
 
-  private static Study study(String name) {
+  static Study study(String name) {
     return STUDIES.computeIfAbsent(name, n -> Study.of(Demos.layout(n)));
   }
 

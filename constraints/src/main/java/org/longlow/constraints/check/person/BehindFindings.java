@@ -191,18 +191,18 @@ final class BehindFindings {
                 Say.format(
                     "The %s %s shows %s %s; past own arms and the machine that is ",
                     which, part.name(), sitting.person(), Say.deg(Math.toDegrees(shows))),
-                breadth >= 5 * SEEN_FAR_MM ? "all" : SightFindings.metres(breadth),
+                breadth >= 5 * SEEN_FAR_MM ? "all" : LookingAhead.metres(breadth),
                 " of the breadth of the road ",
-                SightFindings.metres(SEEN_FAR_MM),
+                LookingAhead.metres(SEEN_FAR_MM),
                 " behind, beginning ",
-                begins >= 5 * SEEN_FAR_MM ? "far" : SightFindings.metres(begins),
+                begins >= 5 * SEEN_FAR_MM ? "far" : LookingAhead.metres(begins),
                 " beside the machine",
                 wide && near
                     ? Words.of(".")
                     : Say.format(
                         "; %s from within %s are asked: %s.",
-                        SightFindings.metres(SHOWN_MM),
-                        SightFindings.metres(BESIDE_MM),
+                        LookingAhead.metres(SHOWN_MM),
+                        LookingAhead.metres(BESIDE_MM),
                         near
                             ? "take a broader or more bulged glass"
                             : "move the mirror out or up past what hides the view")))

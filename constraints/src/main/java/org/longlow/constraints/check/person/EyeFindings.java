@@ -82,7 +82,7 @@ final class EyeFindings {
       Sitting sitting,
       Posture posture,
       Standing standing,
-      List<SightFindings.Ahead> ahead) {
+      List<LookingAhead> ahead) {
     PointMm eye = standing.ground().toRoad(posture.eye());
     List<Finding> findings = new ArrayList<>();
     if (!(eye.z() > 0)) {
@@ -90,7 +90,7 @@ final class EyeFindings {
     }
     findings.add(eyes(layout, sitting, posture, standing, eye, ahead));
     ahead.stream()
-        .filter(SightFindings.Ahead::clear)
+        .filter(LookingAhead::clear)
         .forEach(a -> findings.add(edge(sitting, standing, eye, a)));
     findings.add(crest(layout, sitting, standing, eye));
     return findings;
@@ -127,7 +127,7 @@ final class EyeFindings {
       Posture posture,
       Standing standing,
       PointMm eye,
-      List<SightFindings.Ahead> ahead) {
+      List<LookingAhead> ahead) {
     EyeEllipse ellipse = ellipse(sitting, posture, standing, eye);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     double low = roadMm(ellipse, ahead, true);
@@ -148,18 +148,18 @@ final class EyeFindings {
                 sitting.occupant().words(),
                 Say.wholeMm(EyeEllipse.TANGENT * ellipse.alongMm()),
                 Say.wholeMm(EyeEllipse.TANGENT * ellipse.acrossMm())),
-            SightFindings.metres(high),
+            LookingAhead.metres(high),
             " to ",
-            SightFindings.metres(low),
+            LookingAhead.metres(low),
             " ahead; ",
-            SightFindings.metres(limit),
+            LookingAhead.metres(limit),
             sees ? " are asked." : " are asked: lower what stands in front for the lowest eyes."));
   }
 
   /** The nearest road over all things for the eyes at one end, from below the middle eye, mm. */
-  static double roadMm(EyeEllipse ellipse, List<SightFindings.Ahead> ahead, boolean lowest) {
+  static double roadMm(EyeEllipse ellipse, List<LookingAhead> ahead, boolean lowest) {
     double farthest = 0;
-    for (SightFindings.Ahead a : ahead) {
+    for (LookingAhead a : ahead) {
       PointMm from = ellipse.touching(a.corner(), lowest);
       if (a.corner().x() <= from.x()) {
         continue; // beside these eyes or behind them
@@ -175,7 +175,7 @@ final class EyeFindings {
   }
 
   private static Finding edge(
-      Sitting sitting, Standing standing, PointMm eye, SightFindings.Ahead screen) {
+      Sitting sitting, Standing standing, PointMm eye, LookingAhead screen) {
     PointMm to = screen.corner().minus(eye);
     double up = Math.atan2(to.z(), to.x());
     double low = -Math.atan2(eye.z(), LOOKED_AT_MM);
@@ -198,7 +198,7 @@ final class EyeFindings {
             Words.of(
                 sitting.person() + " sees the edge of " + screen.part() + " ",
                 up < 0
-                    ? Words.of("before the road ", SightFindings.metres(road), " ahead")
+                    ? Words.of("before the road ", LookingAhead.metres(road), " ahead")
                     : Say.format("%s above the horizon", Say.deg(deg)),
                 before
                     ? Words.of(
@@ -230,9 +230,9 @@ final class EyeFindings {
                 Say.wholeMm(eye.z()),
                 Words.figure(speed * MM_S_IN_KM_H, FigureSort.SPEED),
                 sitting.person()),
-            SightFindings.metres(seen),
+            LookingAhead.metres(seen),
             " ahead and stops on a wet road within ",
-            SightFindings.metres(stop),
+            LookingAhead.metres(stop),
             sees ? "." : ": go slower over crests."));
   }
 

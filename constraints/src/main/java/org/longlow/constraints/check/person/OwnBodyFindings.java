@@ -124,7 +124,7 @@ final class OwnBodyFindings {
                         + " there ",
                     LIMBS.get(h.limb()), sitting.person(), Say.deg(side)),
                 Double.isFinite(h.roadMm())
-                    ? Words.of("up to ", SightFindings.metres(h.roadMm()), " away")
+                    ? Words.of("up to ", LookingAhead.metres(h.roadMm()), " away")
                     : Words.of("as far as the horizon"),
                 sees ? "." : "; lower or spread the feet, or raise the eye."))
         .at(h.corner(), h.yMm());

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -20,21 +19,16 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Curves;
-import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
-import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Spreads;
-import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.Reach;
 import org.longlow.rider.pose.Sight;
-import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** What the rider sees of the road, and whether a foot reaches it. */
@@ -47,9 +41,6 @@ public final class SightFindings {
   /** Whether a foot reaches the ground. */
   public static final FindingKind FOOT =
       new FindingKind("foot", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
-
-  /** Half the width that counts as straight ahead of the rider, mm; judgement. */
-  private static final double AHEAD_MM = 40;
 
   /**
    * How far a leg is put out to the side, rad: normal range of the hip, 45 degrees (American
@@ -74,7 +65,7 @@ public final class SightFindings {
         .ifPresent(
             s -> {
               PointMm eye = s.ground().toRoad(posture.get().eye());
-              List<Ahead> ahead = ahead(eye, s);
+              List<LookingAhead> ahead = LookingAhead.of(eye, s);
               findings.add(sight(layout, sitting, eye, ahead, s));
               findings.add(foot(layout, sitting, posture.get(), s));
               findings.addAll(EyeFindings.of(layout, sitting, posture.get(), s, ahead));
@@ -87,15 +78,15 @@ public final class SightFindings {
   }
 
   private static Finding sight(
-      Layout layout, Sitting sitting, PointMm eye, List<Ahead> ahead, Standing standing) {
-    Sight over = Sight.over(eye, ahead.stream().map(Ahead::corner).toList());
+      Layout layout, Sitting sitting, PointMm eye, List<LookingAhead> ahead, Standing standing) {
+    Sight over = Sight.over(eye, ahead.stream().map(LookingAhead::corner).toList());
     Sight through =
-        Sight.over(eye, ahead.stream().filter(a -> !a.clear()).map(Ahead::corner).toList());
+        Sight.over(eye, ahead.stream().filter(a -> !a.clear()).map(LookingAhead::corner).toList());
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     Words glass =
         !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
             ? Words.NONE
-            : Words.of(" Through the screen it is ", metres(through.roadMm()), ".");
+            : Words.of(" Through the screen it is ", LookingAhead.metres(through.roadMm()), ".");
     Finding f =
         Finding.held(
             SIGHT,
@@ -109,12 +100,12 @@ public final class SightFindings {
             Words.of(
                 sitting.person(),
                 Double.isFinite(over.roadMm())
-                    ? Words.of(" sees the road from ", metres(over.roadMm()), " ahead")
+                    ? Words.of(" sees the road from ", LookingAhead.metres(over.roadMm()), " ahead")
                     : " sees no road",
                 " over everything in front",
                 grazed(over, ahead),
                 "; ",
-                metres(limit),
+                LookingAhead.metres(limit),
                 over.roadMm() > limit
                     ? " are asked: raise the eye or lower what stands in front."
                     : " are asked.",
@@ -123,61 +114,12 @@ public final class SightFindings {
   }
 
   /** Says which part the line of sight goes over. */
-  private static Words grazed(Sight over, List<Ahead> ahead) {
+  private static Words grazed(Sight over, List<LookingAhead> ahead) {
     return ahead.stream()
         .filter(a -> a.corner().equals(over.over()))
         .findFirst()
         .map(a -> Words.of(", closest over " + a.part()))
         .orElse(Words.NONE);
-  }
-
-  static Words metres(double mm) {
-    return Double.isInfinite(mm) ? Words.of("nowhere") : Words.figure(mm, FigureSort.ROAD);
-  }
-
-  /**
-   * What of a thing straight ahead hides most.
-   *
-   * @param part which part
-   * @param clear whether one may look through it
-   * @param corner its corner that hides most, in the road's axes
-   */
-  record Ahead(String part, boolean clear, PointMm corner) {}
-
-  /** Returns of each thing straight ahead the corner that hides most, in the road's axes. */
-  static List<Ahead> ahead(PointMm eye, Standing standing) {
-    List<Ahead> things = new ArrayList<>();
-    Interval middle = new Interval(-AHEAD_MM, AHEAD_MM);
-    for (PartShape shape : standing.shapes().values()) {
-      boolean clear = shape.part() instanceof ShellPart s && s.type().seeThrough();
-      List<PointMm> corners = new ArrayList<>();
-      for (Prism prism : shape.prisms()) {
-        if (prism.across().gap(middle) <= 0) {
-          addHighest(corners, eye, standing.ground(), prism.outline().getCoordinates());
-        }
-      }
-      corners.forEach(c -> things.add(new Ahead(shape.part().name(), clear, c)));
-    }
-    return things;
-  }
-
-  private static void addHighest(
-      List<PointMm> into, PointMm eye, Ground ground, Coordinate[] corners) {
-    PointMm along = ground.along();
-    PointMm from = ground.rearContact();
-    double steepest = Double.NEGATIVE_INFINITY;
-    Coordinate highest = null;
-    for (Coordinate c : corners) {
-      double dx = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()) - eye.x();
-      double dz = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x()) - eye.z();
-      if (dx > 0 && dz > steepest * dx) {
-        steepest = dz / dx;
-        highest = c;
-      }
-    }
-    if (highest != null) {
-      into.add(ground.toRoad(new PointMm(highest.x, highest.y)));
-    }
   }
 
   /** A road falls to either side, so the wider side of the pan counts. */

@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
@@ -48,6 +49,10 @@ final class MachineRulings {
     this.standings = standings;
   }
 
+  private boolean mirrors() {
+    return layout.parts(SolidPart.class).anyMatch(s -> s.type() == SolidPart.Kind.MIRROR);
+  }
+
   /** Returns what the row says. */
   List<Ruling> of(Row row) {
     return switch (row.asked()) {
@@ -60,8 +65,11 @@ final class MachineRulings {
                   About.thing("mirrors", "mirror"),
                   Outcome.CARE,
                   Words.read(
-                      "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2"
-                          + " flat or 6451.6 mm2 convex, its centre 279 mm out")));
+                      (mirrors()
+                              ? "Not covered: size and place of the mirrors drawn"
+                              : "Not covered: mirrors are not in this layout")
+                          + "; at least one is asked, 8064.5 mm2 flat or 6451.6 mm2 convex, its"
+                          + " centre 279 mm out")));
       case NO_MIRRORS ->
           List.of(
               Ruling.said(
