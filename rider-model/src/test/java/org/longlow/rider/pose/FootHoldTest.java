@@ -44,6 +44,7 @@ class FootHoldTest {
         zero,
         zero,
         new JointOffsets(85, 150, 150, 150, 200, 300, 300),
+        new SpineJoints(zero, zero, zero),
         new JointAngles(0, 2, 2, 2, 0, 2, 0, 0));
   }
 
