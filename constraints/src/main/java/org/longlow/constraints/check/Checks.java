@@ -32,6 +32,7 @@ import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.person.ViewFindings;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.ride.DriveFindings;
@@ -241,6 +242,7 @@ public final class Checks {
     BraceFindings.of(layout, sitting, stance, places).ifPresent(findings::add);
     findings.addAll(PoseFindings.of(sitting, stance));
     findings.addAll(SightFindings.of(layout, sitting, standings));
+    findings.addAll(ViewFindings.of(layout, sitting, standings));
     return findings;
   }
 
