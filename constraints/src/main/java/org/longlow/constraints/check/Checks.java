@@ -39,6 +39,7 @@ import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.check.person.StopFindings;
+import org.longlow.constraints.check.person.ViewFindings;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.ride.DriveFindings;
@@ -265,6 +266,7 @@ public final class Checks {
     findings.addAll(EffortFindings.of(layout, sitting, standings, places));
     findings.addAll(ContactFindings.of(sitting, stance, places));
     findings.addAll(SightFindings.of(layout, sitting, standings));
+    findings.addAll(ViewFindings.of(layout, sitting, standings));
     return findings;
   }
 

@@ -68,11 +68,6 @@ public final class SightFindings {
               List<LookingAhead> ahead = LookingAhead.of(eye, s);
               findings.add(sight(layout, sitting, eye, ahead, s));
               findings.add(foot(layout, sitting, posture.get(), s));
-              findings.addAll(EyeFindings.of(layout, sitting, posture.get(), s, ahead));
-              OwnBodyFindings.of(layout, sitting, posture.get(), s).ifPresent(findings::add);
-              findings.addAll(InstrumentFindings.of(sitting, posture.get(), s));
-              findings.addAll(HeadUpFindings.of(layout, sitting, posture.get(), s));
-              findings.addAll(BehindFindings.of(sitting, posture.get(), s));
             });
     return findings;
   }
