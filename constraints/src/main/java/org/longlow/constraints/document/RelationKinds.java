@@ -157,7 +157,7 @@ final class RelationKinds {
       at.fault(
           key,
           "",
-          "has " + count + " entries, " + word + " needs " + needs,
+          "has " + count + (count == 1 ? " entry, " : " entries, ") + word + " needs " + needs,
           count < fewest ? "add the missing ones" : "take the others out");
     }
   }

@@ -101,7 +101,7 @@ class FitCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--people -1|--people is -1; give 0 to 100000",
+        "--people -1|--people is -1; give 1 to 100000",
         "--people many|many",
         "--women 101|--women is 101.0; give 0 to 100",
         "--from ducks|--from is 'ducks'; use soldiers or adults",
