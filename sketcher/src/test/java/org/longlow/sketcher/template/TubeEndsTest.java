@@ -140,6 +140,10 @@ class TubeEndsTest {
     // the axes pass each other beside the pin, where the plane through both is square to the main
     double zero = (100 - y) * a[1] / (square * square);
     double upper = upperEdge(all.get(1));
+    double low = printed(all.get(1)).stream().mapToDouble(p -> p[1]).max().orElseThrow();
+    double cut =
+        Double.parseDouble(said(all.get(0)).replaceAll(".*cut length ([0-9.]+) mm.*", "$1"));
+    assertThat(cut).isCloseTo(length - (zero + upper - low), within(0.15));
     for (double[] p : printed(all.get(1))) {
       double phi = 2 * Math.PI * p[0];
       double on = zero + upper - p[1];
