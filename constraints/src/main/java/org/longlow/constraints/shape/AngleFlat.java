@@ -187,7 +187,7 @@ public record AngleFlat(
         flat.part,
         outline,
         prisms,
-        Filled.massOf(flat.part, volume, places),
+        FillMass.massOf(flat.part, volume, places),
         shaped.centre(),
         shaped.centreYMm(),
         Optional.of(bulk));

@@ -8,9 +8,7 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.longlow.constraints.layout.FurtherBody;
-import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.space.Rod;
 import org.longlow.rider.geom.PointMm;
@@ -23,7 +21,8 @@ final class Filled {
   /** Returns a part that fills {@code outline} over each of {@code across}. */
   static PartShape filled(Part part, Geometry outline, List<Interval> across, Places places) {
     double mass =
-        mass(part, outline.getArea() * across.stream().mapToDouble(Interval::length).sum(), places);
+        FillMass.mass(
+            part, outline.getArea() * across.stream().mapToDouble(Interval::length).sum(), places);
     return filled(part, outline, across, mass, centre(outline));
   }
 
@@ -62,7 +61,7 @@ final class Filled {
     }
     Shaped all = new Shaped(prisms, bulk);
     PointMm centre = bulk.volume() > 0 ? all.centre() : centre(outline);
-    double mass = mass(flat, bulk.volume(), places);
+    double mass = FillMass.mass(flat, bulk.volume(), places);
     return new PartShape(flat, outline, prisms, mass, centre, all.centreYMm(), Optional.of(bulk));
   }
 
@@ -74,26 +73,6 @@ final class Filled {
     List<Prism> prisms =
         Spreads.of(body.spread(), places).stream().map(i -> new Prism(area, i)).toList();
     return new Shaped(prisms, PartShape.bulk(prisms));
-  }
-
-  /**
-   * Returns the given mass, or that of {@code volumeMm3} of the part's material where it is filled
-   * by it, or 0 where neither is known.
-   */
-  static double mass(Part part, double volumeMm3, Places places) {
-    return part.traits().filled() || part.base().mass().isPresent()
-        ? massOf(part, volumeMm3, places)
-        : 0;
-  }
-
-  /** As {@link #mass}, of a part whose volume is that of its material. */
-  static double massOf(Part part, double volumeMm3, Places places) {
-    PartBase base = part.base();
-    if (base.mass().isPresent()) {
-      return places.value(base.mass().get());
-    }
-    double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
-    return Double.isNaN(density) ? 0 : density * volumeMm3;
   }
 
   static PointMm centre(Geometry geometry) {

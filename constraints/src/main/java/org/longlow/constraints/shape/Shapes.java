@@ -74,7 +74,7 @@ public final class Shapes {
       Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
       List<Prism> prisms = frontBody(front, places);
       return new PartShape(
-          front, outline, prisms, Filled.mass(front, 0, places), Filled.centre(outline), 0);
+          front, outline, prisms, FillMass.mass(front, 0, places), Filled.centre(outline), 0);
     }
 
     @Override
@@ -100,7 +100,7 @@ public final class Shapes {
       double volume = section * Curves.length(line) * across.size();
       PointMm centre = Filled.centre(Curves.line(line));
       Prism round = new Prism(outline, across.get(0), Filled.rods(line, y, d / 2, false));
-      return Filled.filled(tube, outline, across, Filled.mass(tube, volume, places), centre)
+      return Filled.filled(tube, outline, across, FillMass.mass(tube, volume, places), centre)
           .of(tube.both() ? List.of(round, round.mirrored()) : List.of(round));
     }
 

@@ -112,7 +112,7 @@ public final class Shells {
         shell,
         outline,
         prisms,
-        Filled.mass(shell, volumeMm3(shell, places), places),
+        FillMass.mass(shell, volumeMm3(shell, places), places),
         Filled.centre(outline),
         Spreads.middle(across));
   }
@@ -132,7 +132,7 @@ public final class Shells {
         shell,
         outline,
         shaped.prisms(),
-        Filled.mass(shell, shaped.bulk().volume(), places),
+        FillMass.mass(shell, shaped.bulk().volume(), places),
         shaped.centre(),
         shaped.centreYMm(),
         Optional.of(shaped.bulk()));

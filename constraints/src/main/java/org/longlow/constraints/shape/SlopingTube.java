@@ -29,7 +29,7 @@ final class SlopingTube {
         tube,
         one.outline(),
         prisms,
-        Filled.mass(tube, volume, places),
+        FillMass.mass(tube, volume, places),
         some
             ? new PointMm(all.first()[0] / volume, all.first()[2] / volume)
             : Filled.centre(one.outline()),

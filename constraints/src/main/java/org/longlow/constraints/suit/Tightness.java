@@ -1,8 +1,8 @@
 package org.longlow.constraints.suit;
 
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.gap.FoulingWords;
 import org.longlow.constraints.check.gap.GapFindings;
-import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.SightFindings;
 
 /** How tight a finding is: its margin in the scale of its kind, negative where it is missed. */
@@ -23,7 +23,7 @@ final class Tightness {
   }
 
   private static Reading.Kind kind(Finding f) {
-    if (f.kind() == GapFindings.GAP || f.kind() == SectionFindings.OPEN) {
+    if (f.kind() == GapFindings.GAP || f.kind() == FoulingWords.OPEN) {
       return Reading.Kind.GAP;
     }
     return f.kind() == SightFindings.SIGHT ? Reading.Kind.SIGHT : Reading.kind(f.kind());

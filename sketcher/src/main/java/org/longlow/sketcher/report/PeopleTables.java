@@ -184,9 +184,7 @@ final class PeopleTables {
   private static String what(Finding f) {
     return f.kind() == HandFindings.HANDS
         ? "hands on turned grips"
-        : BY_WORD.contains(f.kind())
-            ? f.kind().word()
-            : f.about().aspect();
+        : BY_WORD.contains(f.kind()) ? f.kind().word() : f.about().aspect();
   }
 
   private static void posture(Html h, Sitting s, Posture posture) {

@@ -33,7 +33,7 @@ final class AngleTemplate {
     sheet.mark(flat.line(to), TemplateLine.BEND);
     PointMm beside = flat.to().plus(flat.out().times((from + to) / 2));
     sheet.note("fold 90°", beside.x(), beside.z());
-    Templates.datum(sheet, shape, figures);
+    sheet.datum(DatumLine.of(shape, figures));
     HoleMarks.add(sheet, flat.holes(), figures);
     HoleMarks.pins(sheet, shape, places);
     boolean away = part.angle().turned() == AngleLeg.Side.LEFT;

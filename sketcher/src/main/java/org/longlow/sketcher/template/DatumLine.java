@@ -6,6 +6,7 @@ import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Canvas;
 import org.longlow.sketcher.picture.Labels;
@@ -30,6 +31,24 @@ record DatumLine(List<Level> levels, String axis, TemplateFigures figures) {
   private static final double AIR_MM = 8;
   private static final double TICK_MM = 2.5;
   private static final double AIR_ROUND_MM = 0.3;
+
+  /** A height near its middle, or one of those next to it where seams would hide its stations. */
+  static DatumLine of(PartShape shape, TemplateFigures figures) {
+    Envelope box = shape.outline().getEnvelopeInternal();
+    double middle = (box.getMinY() + box.getMaxY()) / 2;
+    double step = figures.stationMm();
+    double z = Math.round(middle / step) * step;
+    List<Level> levels = new ArrayList<>();
+    for (double off : new double[] {0, -step, step, -2 * step, 2 * step}) {
+      if (z + off >= box.getMinY() && z + off <= box.getMaxY()) {
+        levels.add(new Level(z + off, "z " + figures.bare(z + off)));
+      }
+    }
+    if (levels.isEmpty()) {
+      levels.add(new Level(middle, "z " + figures.bare(middle)));
+    }
+    return new DatumLine(levels, "x", figures);
+  }
 
   DatumLine {
     levels = List.copyOf(levels);

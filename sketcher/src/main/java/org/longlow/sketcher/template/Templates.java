@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
@@ -171,7 +170,7 @@ public final class Templates {
         new TemplateSheet(
             part.name(), TemplateWords.titled(part), allowance.cut(net), "up", "forward");
     allowance.mark(sheet, net);
-    datum(sheet, shape, figures);
+    sheet.datum(DatumLine.of(shape, figures));
     HoleMarks.add(sheet, part, places, figures);
     HoleMarks.pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
@@ -212,23 +211,5 @@ public final class Templates {
     return shape.part() instanceof ShellPart shell && !shell.outline().holes().isEmpty()
         ? Shells.side(shell, places).orElse(shape.outline())
         : shape.outline();
-  }
-
-  /** A height near its middle, or one of those next to it where seams would hide its stations. */
-  static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
-    Envelope box = shape.outline().getEnvelopeInternal();
-    double middle = (box.getMinY() + box.getMaxY()) / 2;
-    double step = figures.stationMm();
-    double z = Math.round(middle / step) * step;
-    List<DatumLine.Level> levels = new ArrayList<>();
-    for (double off : new double[] {0, -step, step, -2 * step, 2 * step}) {
-      if (z + off >= box.getMinY() && z + off <= box.getMaxY()) {
-        levels.add(new DatumLine.Level(z + off, "z " + figures.bare(z + off)));
-      }
-    }
-    if (levels.isEmpty()) {
-      levels.add(new DatumLine.Level(middle, "z " + figures.bare(middle)));
-    }
-    sheet.datum(new DatumLine(levels, "x", figures));
   }
 }

@@ -8,6 +8,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Fouling;
 import org.longlow.constraints.gap.Sweep;
@@ -15,7 +18,19 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.words.Words;
 
 /** How a section comes too close to something on its way, in words. */
-final class FoulingWords {
+public final class FoulingWords {
+
+  /** What a section meets on its way. */
+  public static final FindingKind OPEN =
+      new FindingKind("open", FindingGroup.OPENING, Rests.ON_DRAWING);
+
+  /** How the way is looked at, in words. */
+  static final Basis HOW =
+      Basis.model(
+          Words.of(
+              "the whole way swept, gaps to within ",
+              Say.mm(Sweep.BOUND_MM),
+              " (conservative advancement)"));
 
   private FoulingWords() {}
 
@@ -42,13 +57,13 @@ final class FoulingWords {
                     + " other under touches if they are meant to meet."
                 : Words.of(". To keep the ", Say.mm(limitMm), " asked all the way, ", ways, "."));
     return Finding.held(
-            SectionFindings.OPEN,
+            OPEN,
             about.under(section),
             Optional.of(Condition.open(section)),
             Figures.atLeast(gap, limitMm, FigureUnit.MM),
             fouling.withinMm() > Sweep.BOUND_MM
-                ? List.of(source, SectionFindings.HOW, coarsely(fouling.withinMm()))
-                : List.of(source, SectionFindings.HOW),
+                ? List.of(source, HOW, coarsely(fouling.withinMm()))
+                : List.of(source, HOW),
             text)
         .at(fouling.where())
         .openBy(fouling.worst())

@@ -11,9 +11,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingGroup;
-import org.longlow.constraints.check.finding.FindingKind;
-import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Fouling;
@@ -36,23 +33,11 @@ import org.longlow.rider.words.Words;
 /** What a section meets on its way from shut to open: parts that stay, and people seated. */
 public final class SectionFindings {
 
-  /** What a section meets on its way. */
-  public static final FindingKind OPEN =
-      new FindingKind("open", FindingGroup.OPENING, Rests.ON_DRAWING);
-
   /** What would clear the way: to seek it takes a hundred times as long as the finding. */
   public enum Ways {
     SOUGHT,
     NOT_SOUGHT
   }
-
-  /** How the way is looked at, in words. */
-  static final Basis HOW =
-      Basis.model(
-          Words.of(
-              "the whole way swept, gaps to within ",
-              Say.mm(Sweep.BOUND_MM),
-              " (conservative advancement)"));
 
   /** Judgement: what meets more than this is opened another way, not mended piece by piece. */
   private static final int MOST_MENDED = 8;
@@ -128,7 +113,7 @@ public final class SectionFindings {
     } catch (OutOfRange e) {
       findings.add(
           Finding.note(
-                  OPEN,
+                  FoulingWords.OPEN,
                   About.thing(name, name),
                   Verdict.FAIL,
                   Basis.model("plane linkage geometry"),
@@ -139,10 +124,10 @@ public final class SectionFindings {
     if (isStill(section, motion)) {
       findings.add(
           Finding.note(
-                  OPEN,
+                  FoulingWords.OPEN,
                   About.thing(name, name),
                   Verdict.FAIL,
-                  HOW,
+                  FoulingWords.HOW,
                   Words.of(
                       "Section " + name + " does not open: with its angle of ",
                       Say.deg(Math.toDegrees(places.value(section.angle()))),
@@ -166,10 +151,10 @@ public final class SectionFindings {
     if (findings.size() == before) {
       findings.add(
           Finding.note(
-                  OPEN,
+                  FoulingWords.OPEN,
                   About.thing(name, name),
                   Verdict.PASS,
-                  HOW,
+                  FoulingWords.HOW,
                   Words.of("Section " + name + " opens clear of everything."))
               .in(Condition.open(name))
               .measured(Figures.only(0, FigureUnit.NONE)));
