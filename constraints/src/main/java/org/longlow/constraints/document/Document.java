@@ -1,6 +1,5 @@
 package org.longlow.constraints.document;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -31,8 +30,7 @@ public final class Document {
                   + " under the rear contact point, x forward, y left, z up.",
               Document::layout)
           .rule(Document::twoWheels)
-          .rule(Document::fewEnough)
-          .rule(Document::opensOnce);
+          .rule(Document::fewEnough);
 
   private Document() {}
 
@@ -174,27 +172,6 @@ public final class Document {
           "has " + count + " parts, takes at most " + MOST_PARTS,
           "leave out what is small and meets nothing, or draw a machine's halves apart");
     }
-  }
-
-  /** A part that two sections move has no one way. */
-  private static void opensOnce(Layout layout, Spot at) {
-    Map<String, String> moved = new HashMap<>();
-    layout
-        .sections()
-        .forEach(
-            (name, section) -> {
-              for (String part : section == null ? List.<String>of() : section.parts()) {
-                String other = moved.putIfAbsent(part, name);
-                if (other != null && !other.equals(name)) {
-                  at.itemFault(
-                      "sections",
-                      name,
-                      "",
-                      "moves " + part + ", which section " + other + " moves too",
-                      "leave it among the parts of one of them");
-                }
-              }
-            });
   }
 
   private static void twoWheels(Layout layout, Spot at) {

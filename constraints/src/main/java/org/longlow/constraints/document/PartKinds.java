@@ -24,6 +24,7 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.Working;
 import org.longlow.constraints.words.Names;
 
 /** The kinds of parts: what each has besides what {@link PartCommon} says of all. */
@@ -188,12 +189,13 @@ final class PartKinds {
                 "How air is led to it and away; absent where it stands in the wind.")
             : Duct.NONE,
         type == SolidPart.Kind.LEVER
-            ? s.may(
+            ? s.or(
                 "worked",
                 new Type.Nested<>(ControlKinds.CONTROL),
-                SolidPart::worked,
+                Working.NOT_SAID,
+                SolidPart::working,
                 "By what of the rider it is worked, and where.")
-            : Optional.empty(),
+            : Working.NOT_SAID,
         type == SolidPart.Kind.MIRROR
             ? s.may(
                 "glassRadius",

@@ -16,7 +16,7 @@ import org.longlow.constraints.words.Names;
  * @param bodies what it has besides the body of its outline
  * @param formers asked for as templates
  * @param duct how air is led to a radiator and away
- * @param worked by what of the rider a lever is worked, if it is said
+ * @param working by what of the rider a lever is worked, if it is said
  * @param glassRadius radius that the glass of a mirror is bulged to; absent where it is flat
  * @param angle the second leg of a bracket of angle section
  */
@@ -29,13 +29,18 @@ public record SolidPart(
     List<FurtherBody> bodies,
     Formers formers,
     Duct duct,
-    Optional<Control> worked,
+    Working working,
     Optional<Formula> glassRadius,
     AngleLeg angle)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
+  }
+
+  /** Returns by what of the rider a lever is worked, and where, if it is said. */
+  public Optional<Control> worked() {
+    return working.control();
   }
 
   /** A part without formers or anything of its kind alone. */
@@ -55,7 +60,7 @@ public record SolidPart(
         bodies,
         Formers.NONE,
         Duct.NONE,
-        Optional.empty(),
+        Working.NOT_SAID,
         Optional.empty(),
         AngleLeg.NONE);
   }

@@ -58,7 +58,7 @@ class FiguresInOrderTest {
         BigDecimal.valueOf(is + more).setScale(7, RoundingMode.HALF_UP).toPlainString() + unit;
     Finding f =
         TestMachine.tourer().with("demands", demand, "'" + asked + "'").finding(id).orElseThrow();
-    assertThat(f.verdict()).isNotEqualTo(Verdict.PASS);
+    assertThat(f.verdict()).as(f.text()).isNotEqualTo(Verdict.PASS);
     Matcher said = Pattern.compile(pattern).matcher(f.text());
     assertThat(said.find()).as(f.text()).isTrue();
     assertThat(said.group(1)).as(f.text()).isNotEqualTo(said.group(2));

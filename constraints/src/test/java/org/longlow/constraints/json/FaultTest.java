@@ -107,7 +107,6 @@ class FaultTest {
           "weight": 2.5                 ~ "is": "3"                    ~ $.wishes.ease.is     ~ is not used by comfort
           "pivot": "hinge", "angle"     ~ "angle"                      ~ $.sections.canopy    ~ needs either a pivot or the four pins
           "frameArms": ["armA", "armB"] ~ "frameArms": ["armA"]        ~ $.sections.lid.frameArms ~ has 1 entry, needs 2
-          "parts": ["silencer"], "frame ~ "parts": ["silencer", "nose"], "frame ~ $.sections.lid ~ moves nose, which section canopy moves too
           "section": "canopy"}          ~ "section": "canpoy"}         ~ $.stances["canopy up"].section ~ did you mean canopy?
           "laden": "laden"              ~ "laden": "landen"            ~ $.stances.laden      ~ did you mean laden?
           "laden": "laden"              ~ "laden": "open"              ~ $.stances.laden.section ~ is missing

@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.Station;
 import org.longlow.constraints.layout.Vertex;
+import org.longlow.constraints.layout.Working;
 import org.longlow.rider.geom.PointMm;
 
 /** Bodies for tests, written in a few figures of mm. */
@@ -136,7 +137,7 @@ public final class Made {
         List.of(bodies),
         formers,
         Duct.NONE,
-        Optional.empty(),
+        Working.NOT_SAID,
         Optional.empty(),
         AngleLeg.NONE);
   }

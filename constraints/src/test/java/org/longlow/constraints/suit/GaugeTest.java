@@ -81,7 +81,9 @@ class GaugeTest {
     // whatever fails about a person is felt by the search
     for (Finding f : study.findings()) {
       if (f.verdict() == Verdict.FAIL && (f.id().contains(".Mara") || f.id().contains(".Tor"))) {
-        assertThat(readings).anyMatch(r -> r.id().equals(f.id()) && (r.fails() || r.stray(1) > 0));
+        assertThat(readings)
+            .as(f.text())
+            .anyMatch(r -> r.id().equals(f.id()) && (r.fails() || r.stray(1) > 0));
       }
     }
   }

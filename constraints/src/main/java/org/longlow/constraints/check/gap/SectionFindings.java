@@ -1,7 +1,9 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -103,6 +105,36 @@ public final class SectionFindings {
   public List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
     layout.sections().forEach((name, section) -> sweep(name, section, findings));
+    findings.addAll(twice());
+    return findings;
+  }
+
+  /** What two sections move, such as a hatch in a tail that tips: each is swept alone. */
+  private List<Finding> twice() {
+    Map<String, List<String>> moving = new LinkedHashMap<>();
+    layout
+        .sections()
+        .forEach(
+            (name, s) ->
+                s.parts().forEach(p -> moving.computeIfAbsent(p, k -> new ArrayList<>()).add(name)));
+    List<Finding> findings = new ArrayList<>();
+    moving.forEach(
+        (part, by) -> {
+          if (by.size() > 1) {
+            findings.add(
+                Finding.note(
+                    FoulingWords.OPEN,
+                    About.parts(part).named(part, "twice"),
+                    Verdict.CAUTION,
+                    FoulingWords.HOW,
+                    Words.of(
+                        part
+                            + " moves with the sections "
+                            + String.join(", ", by)
+                            + ". Each of them was looked at with the others shut: try in cardboard"
+                            + " what they meet opened together.")));
+          }
+        });
     return findings;
   }
 

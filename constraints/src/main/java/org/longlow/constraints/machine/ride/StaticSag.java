@@ -181,6 +181,11 @@ public record StaticSag(
       this(g, swings, Double.POSITIVE_INFINITY);
     }
 
+    /** Returns what a front tyre holds under a load, which may be less than nothing; N. */
+    private double heldN(double frontN) {
+      return Double.isInfinite(grip) ? grip : grip * Math.max(0, frontN);
+    }
+
     private Braking atRear() {
       return new Braking(g, true, grip);
     }
@@ -213,7 +218,7 @@ public record StaticSag(
       double rearN = loads.rearN() - shifted;
       boolean search = round >= QUICK_ROUNDS;
       double slowsN = braking.g * loads.weightN();
-      double byFrontN = Math.min(slowsN, braking.grip * Math.max(0, frontN));
+      double byFrontN = Math.min(slowsN, braking.heldN(frontN));
       End.Load onFront = new End.Load(frontN, placement, loadFactor, braking, byFrontN);
       End.Load onRear =
           new End.Load(rearN, placement, loadFactor, braking.atRear(), slowsN - byFrontN);

@@ -109,7 +109,7 @@ class PeopleGapsTest {
             .part("pillionPegs", "y", "'" + pegMm + " mm'")
             .finding("gap.people.Runa.passenger.Bram")
             .orElseThrow();
-    assertThat(f.verdict()).isEqualTo(verdict);
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
     assertThat(f.limit()).isEqualTo(10);
     assertThat(f.stanceWords()).isEqualTo("laden, Bram and Runa");
     if (verdict != Verdict.PASS) {

@@ -57,7 +57,7 @@ class HeadFindingsTest {
             .field("measures", "recline", "free", "false");
     Finding held = head(laidBack.study(), "Bram").orElseThrow();
     assertThat(held.value()).isGreaterThan(30);
-    assertThat(held.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(held.verdict()).as(held.text()).isEqualTo(Verdict.PASS);
     assertThat(held.text()).contains("the head leans on the rest");
     Finding bare = head(laidBack.lacking("headRest").study(), "Bram").orElseThrow();
     assertThat(bare.verdict()).isEqualTo(Verdict.CAUTION);
