@@ -19,7 +19,8 @@ record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) 
 
   /**
    * Returns the radius of the widest disc that gets out from one of these cells, mm: cells are gone
-   * through widest first, so that what is reached while wider than the best way out is all there is.
+   * through widest first, so that what is reached while wider than the best way out is all there
+   * is.
    */
   int widestMm(int... from) {
     int n = lattice.cells();

@@ -20,7 +20,7 @@ public final class UnjudgedFindings {
 
   /** What is not judged since the layout is silent on it. */
   public static final FindingKind UNJUDGED =
-      new FindingKind("unjudged", FindingGroup.POSTURE, Rests.ON_DRAWING);
+      new FindingKind("unjudged", FindingGroup.LAYOUT, Rests.ON_DRAWING);
 
   private UnjudgedFindings() {}
 
