@@ -93,7 +93,7 @@ class FindingKindsTest {
         .containsExactlyInAnyOrder(
             "SightFindings.SIGHT",
             "SightFindings.FOOT",
-            "AccessFindings.RISE",
+            "RiseFindings.RISE",
             "BehindFindings.BEHIND",
             "BehindFindings.MIRROR",
             "EyeFindings.CREST",

@@ -157,7 +157,15 @@ public final class EffortFindings {
         .map(m -> Basis.published(m.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, m.source()))
         .distinct()
         .forEach(basis::add);
-    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, AIR));
+    boolean blown =
+        all.stream()
+            .anyMatch(
+                h ->
+                    Math.abs(
+                            effort.riding().get(h.joint()).loadNm()
+                                - effort.still().get(h.joint()).loadNm())
+                        >= Effort.NOTHING_NM);
+    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, blown ? AIR : AIR.aside()));
     basis.addAll(demands);
     return made(
         region,
