@@ -237,7 +237,7 @@ final class EyeFindings {
             .map(limits -> limits.bothG() * SeatLoad.GRAVITY);
     double braking = Math.min(RoadSight.WET_BRAKING, holds.orElse(RoadSight.WET_BRAKING));
     double stop = RoadSight.stopMm(speed, RoadSight.RIDER_REACTION_S, braking);
-    boolean hidden = line > -RoadSight.crestDipRad(crest, eye.z());
+    boolean hidden = seen < RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM);
     Figures figures = Figures.atLeast(seen, stop, FigureUnit.MM);
     boolean sees = figures.verdict() == Verdict.PASS && holds.isPresent();
     return new Finding(
