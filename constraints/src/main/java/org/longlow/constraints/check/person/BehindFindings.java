@@ -29,11 +29,6 @@ final class BehindFindings {
   static final FindingKind BEHIND =
       new FindingKind("behind", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
 
-  /** What is looked for behind: a car's lamps, so high and so far behind the eye, mm; judgement. */
-  static final double SEEN_HIGH_MM = 800;
-
-  static final double SEEN_FAR_MM = 20_000;
-
   /** Eyes and a turned head see so far round from straight ahead, rad: 70 and 35; from memory. */
   static final double ROUND_RAD = Math.toRadians(105);
 
@@ -60,7 +55,12 @@ final class BehindFindings {
 
   private static Finding behind(Sitting sitting, Posture posture, Standing standing) {
     Bearings from =
-        MirrorFindings.back(posture.eye(), 0, standing.ground(), SEEN_HIGH_MM, SEEN_FAR_MM);
+        MirrorFindings.back(
+            posture.eye(),
+            0,
+            standing.ground(),
+            MirrorFindings.SEEN_HIGH_MM,
+            MirrorFindings.SEEN_FAR_MM);
     List<Hidden> hidden = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
       if (!from.meets(shape.outline().getEnvelopeInternal())) {

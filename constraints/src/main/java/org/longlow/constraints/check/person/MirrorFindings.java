@@ -41,6 +41,11 @@ final class MirrorFindings {
   static final FindingKind MIRROR =
       new FindingKind("mirror", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
 
+  /** What is looked for behind: a car's lamps, so high and so far behind the eye, mm; judgement. */
+  static final double SEEN_HIGH_MM = 800;
+
+  static final double SEEN_FAR_MM = 20_000;
+
   /** How far the neck turns, any way, for a glance from the road, rad; common practice. */
   static final double NECK_RAD = Math.toRadians(20);
 
@@ -57,7 +62,7 @@ final class MirrorFindings {
   static final double ROAD_MM = 35 * 304.8;
 
   /** Breadths from here on are all the road, mm. */
-  private static final double ALL_MM = 5 * BehindFindings.SEEN_FAR_MM;
+  private static final double ALL_MM = 5 * SEEN_FAR_MM;
 
   private static final double MOST_RAD = Math.PI / 2 - 1e-3;
 
@@ -255,13 +260,13 @@ final class MirrorFindings {
     private Finding field() {
       Ground ground = standing.ground();
       double high = ground.heightMm(at);
-      double distance = BehindFindings.SEEN_FAR_MM + Math.max(0, aheadMm);
+      double distance = SEEN_FAR_MM + Math.max(0, aheadMm);
       double road = ROAD_MM + Math.max(0, aheadMm);
       double flank = flank();
       // turned in until its inner edge shows the flank, or out past what hides horizon, lamps, road
       double edge = Math.atan2(flank - side * y, distance);
       edge = Math.max(edge, inner(back(at, y, ground, high, distance)));
-      edge = Math.max(edge, inner(back(at, y, ground, BehindFindings.SEEN_HIGH_MM, distance)));
+      edge = Math.max(edge, inner(back(at, y, ground, SEEN_HIGH_MM, distance)));
       edge = Math.max(edge, inner(back(at, y, ground, 0, road)));
       double outer = Math.min(edge + shows, MOST_RAD);
       double begins = Math.max(0, side * y + distance * Math.tan(edge) - flank);
@@ -295,7 +300,7 @@ final class MirrorFindings {
                       beside),
                   breadth >= ALL_MM ? "all" : LookingAhead.metres(breadth),
                   " of the breadth of the road ",
-                  LookingAhead.metres(BehindFindings.SEEN_FAR_MM),
+                  LookingAhead.metres(SEEN_FAR_MM),
                   " behind, beginning ",
                   begins >= ALL_MM ? "far" : LookingAhead.metres(begins),
                   " beside the machine",
