@@ -95,7 +95,7 @@ class FindingKindsTest {
             "SightFindings.FOOT",
             "RiseFindings.RISE",
             "BehindFindings.BEHIND",
-            "BehindFindings.MIRROR",
+            "MirrorFindings.MIRROR",
             "EyeFindings.CREST",
             "EyeFindings.EDGE",
             "EyeFindings.EYES",

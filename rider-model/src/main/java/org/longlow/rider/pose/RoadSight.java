@@ -49,6 +49,27 @@ public final class RoadSight {
     return Math.sqrt(2 * crestMm) * (Math.sqrt(eyeMm) + Math.sqrt(objectMm));
   }
 
+  /** Returns how steeply down an eye looks over the top of a crest, rad, from its own level. */
+  public static double crestDipRad(double crestMm, double eyeMm) {
+    return Math.sqrt(2 * eyeMm / crestMm);
+  }
+
+  /**
+   * Returns how far the same object is seen past something nearer: where that stands higher than
+   * the top of the crest, its line m above which one looks meets the object's top s ahead where h₁
+   * − m s = h₂ − s² / 2 R; 0 where it does not.
+   *
+   * @param lineRad elevation of the line over what is nearer, rad
+   */
+  public static double crestMm(double crestMm, double eyeMm, double objectMm, double lineRad) {
+    double m = -Math.tan(lineRad);
+    if (m >= crestDipRad(crestMm, eyeMm)) {
+      return crestMm(crestMm, eyeMm, objectMm);
+    }
+    double inside = m * m - 2 * (eyeMm - objectMm) / crestMm;
+    return inside < 0 ? 0 : Math.max(0, crestMm * (m + Math.sqrt(inside)));
+  }
+
   /** Returns the radius of the crest over which drivers see as far, mm. */
   public static double crestRadiusMm(double sightMm) {
     double heights = Math.sqrt(DESIGN_EYE_MM) + Math.sqrt(OBJECT_MM);

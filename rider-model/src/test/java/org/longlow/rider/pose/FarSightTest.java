@@ -43,6 +43,24 @@ class FarSightTest {
     assertThat(RoadSight.crestMm(2.6e6, eye, 600) / 1000).isCloseTo(metres, within(1e-6));
   }
 
+  /** By steps of 0.1 m: the line to the object's top clears the road and what is nearer. */
+  @ParameterizedTest
+  @CsvSource({"0.05, 600", "0.0256, 600", "0.02, 600", "0.014, 600", "0.013, 600", "0.05, 0"})
+  void overACrestTheSameIsSeenByRaysPastWhatIsNearer(double down, double object) {
+    double radius = 2.6e6;
+    double farthest = 0;
+    for (double s = 100; s < 200_000; s += 100) {
+      double slope = (object - s * s / (2 * radius) - 850) / s;
+      boolean clear = slope >= -down;
+      for (double t = 100; clear && t < s; t += 100) {
+        clear = 850 + slope * t + t * t / (2 * radius) >= 0;
+      }
+      farthest = clear ? s : farthest;
+    }
+    assertThat(RoadSight.crestMm(radius, 850, object, -Math.atan(down)))
+        .isCloseTo(farthest, within(101.0));
+  }
+
   @Test
   void aCrestLaidOutForASightGivesIt() {
     double radius = RoadSight.crestRadiusMm(128_177);

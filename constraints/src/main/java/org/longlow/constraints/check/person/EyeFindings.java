@@ -17,6 +17,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.machine.ride.GripLimits;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Anthropometry;
@@ -26,6 +27,7 @@ import org.longlow.rider.pose.EyeEllipse;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.RoadSight;
 import org.longlow.rider.seat.FoamStack;
+import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
@@ -82,17 +84,18 @@ final class EyeFindings {
       Sitting sitting,
       Posture posture,
       Standing standing,
-      List<LookingAhead> ahead) {
+      List<LookingAhead> things) {
+    List<LookingAhead> ahead = LookingAhead.hiding(things);
     PointMm eye = standing.ground().toRoad(posture.eye());
     List<Finding> findings = new ArrayList<>();
     if (!(eye.z() > 0)) {
       return findings; // the finding on sight says so
     }
-    findings.add(eyes(layout, sitting, posture, standing, eye, ahead));
+    findings.add(eyes(layout, sitting, standing, ellipse(sitting, posture, standing, eye), things));
     ahead.stream()
         .filter(LookingAhead::clear)
         .forEach(a -> findings.add(edge(sitting, standing, eye, a)));
-    findings.add(crest(layout, sitting, standing, eye));
+    findings.add(crest(layout, sitting, standing, eye, ahead));
     return findings;
   }
 
@@ -124,16 +127,21 @@ final class EyeFindings {
   private static Finding eyes(
       Layout layout,
       Sitting sitting,
-      Posture posture,
       Standing standing,
-      PointMm eye,
-      List<LookingAhead> ahead) {
-    EyeEllipse ellipse = ellipse(sitting, posture, standing, eye);
+      EyeEllipse ellipse,
+      List<LookingAhead> things) {
+    List<LookingAhead> ahead = LookingAhead.hiding(things);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     double low = roadMm(ellipse, ahead, true);
     double high = roadMm(ellipse, ahead, false);
     Figures figures = Figures.atMost(Double.isFinite(low) ? low : Double.NaN, limit, FigureUnit.MM);
-    boolean sees = low <= limit;
+    Optional<LookingAhead> against =
+        things.stream()
+            .filter(a -> a.overhead() && !a.clear())
+            .filter(a -> a.under().z() < ellipse.touching(a.under(), false).z())
+            .findFirst();
+    boolean near = low <= limit;
+    boolean sees = near && against.isEmpty();
     return new Finding(
         EYES,
         About.person(sitting.occupant(), "eyes of people built alike", "eyes"),
@@ -153,7 +161,10 @@ final class EyeFindings {
             LookingAhead.metres(low),
             " ahead; ",
             LookingAhead.metres(limit),
-            sees ? " are asked." : " are asked: lower what stands in front for the lowest eyes."));
+            near ? " are asked" : " are asked: lower what stands in front for the lowest eyes",
+            against
+                .map(a -> Words.of("; the highest look against " + a.part() + ": raise it."))
+                .orElse(Words.of("."))));
   }
 
   /** The nearest road over all things for the eyes at one end, from below the middle eye, mm. */
@@ -210,13 +221,25 @@ final class EyeFindings {
         .at(standing.ground().toFrame(screen.corner()));
   }
 
-  private static Finding crest(Layout layout, Sitting sitting, Standing standing, PointMm eye) {
-    double speed = standing.places().value(layout.demands().limit(Demands.Key.SPEED));
+  private static Finding crest(
+      Layout layout, Sitting sitting, Standing standing, PointMm eye, List<LookingAhead> ahead) {
+    Demands demands = layout.demands();
+    double speed = standing.places().value(demands.limit(Demands.Key.SPEED));
     double laidOut = RoadSight.stopMm(speed, RoadSight.DESIGN_REACTION_S, RoadSight.DESIGN_BRAKING);
-    double seen = RoadSight.crestMm(RoadSight.crestRadiusMm(laidOut), eye.z(), RoadSight.OBJECT_MM);
-    double stop = RoadSight.stopMm(speed, RoadSight.RIDER_REACTION_S, RoadSight.WET_BRAKING);
+    double crest = RoadSight.crestRadiusMm(laidOut);
+    double line = LookingAhead.through(eye, ahead).sightRad();
+    double seen = RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM, line);
+    double flat = RoadSight.crestMm(crest, eye.z(), 0, line);
+    double grip = standing.places().value(demands.limit(Demands.Key.GRIP));
+    Optional<Double> holds =
+        Optional.ofNullable(standing.load())
+            .flatMap(load -> GripLimits.ifAny(load.axles(), grip))
+            .map(limits -> limits.bothG() * SeatLoad.GRAVITY);
+    double braking = Math.min(RoadSight.WET_BRAKING, holds.orElse(RoadSight.WET_BRAKING));
+    double stop = RoadSight.stopMm(speed, RoadSight.RIDER_REACTION_S, braking);
+    boolean hidden = seen < RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM);
     Figures figures = Figures.atLeast(seen, stop, FigureUnit.MM);
-    boolean sees = figures.verdict() == Verdict.PASS;
+    boolean sees = figures.verdict() == Verdict.PASS && holds.isPresent();
     return new Finding(
         CREST,
         About.person(sitting.occupant(), "sight over a crest", "crest"),
@@ -226,14 +249,22 @@ final class EyeFindings {
         CRESTS,
         Words.of(
             Say.format(
-                "With the eye at %s, over a crest laid out for %s, %s sees what lies on the road ",
+                "With the eye at %s, over a crest laid out for %s, %s sees what stands %s high ",
                 Say.wholeMm(eye.z()),
                 Words.figure(speed * MM_S_IN_KM_H, FigureSort.SPEED),
-                sitting.person()),
-            LookingAhead.metres(seen),
-            " ahead and stops on a wet road within ",
+                sitting.person(),
+                Say.wholeMm(RoadSight.OBJECT_MM)),
+            seen > 0 ? Words.of(LookingAhead.metres(seen), " ahead") : "nowhere",
+            ", and what lies flat on the road ",
+            flat > 0 ? Words.of("from ", LookingAhead.metres(flat), " on") : "nowhere",
+            hidden ? ", for what stands in front hides the top of the crest" : "",
+            "; the way to a stop on a wet road is ",
             LookingAhead.metres(stop),
-            sees ? "." : ": go slower over crests."));
+            braking < RoadSight.WET_BRAKING
+                ? Say.format(", for no more than %.2f g are held", braking / SeatLoad.GRAVITY)
+                : "",
+            holds.isEmpty() ? "; how hard the machine brakes cannot be told" : "",
+            sees ? "." : hidden ? ": lower what stands in front." : ": go slower over crests."));
   }
 
   private static final double MM_S_IN_KM_H = 3600 / 1e6;

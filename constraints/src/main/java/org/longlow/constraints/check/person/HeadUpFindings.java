@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
@@ -72,7 +73,12 @@ final class HeadUpFindings {
 
   private HeadUpFindings() {}
 
-  static List<Finding> of(Layout layout, Sitting sitting, Posture posture, Standing standing) {
+  static List<Finding> of(
+      Layout layout,
+      Sitting sitting,
+      Posture posture,
+      Standing standing,
+      List<LookingAhead> ahead) {
     List<Finding> findings = new ArrayList<>();
     double eye = standing.ground().heightMm(posture.eye());
     if (!(eye > 0)) {
@@ -83,7 +89,7 @@ final class HeadUpFindings {
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     double down = Math.atan2(eye, limit) + tilt;
     findings.add(neck(sitting, posture, standing, down));
-    findings.add(light(sitting, posture, standing, tilt, standing.places()));
+    findings.add(light(sitting, posture, standing, tilt, ahead));
     return findings;
   }
 
@@ -124,19 +130,37 @@ final class HeadUpFindings {
                 verdict == Verdict.PASS
                     ? Words.of(".")
                     : Words.of(": set the back steeper, or bring the head rest forward.")))
+        .neverPassing("That eyes turn down 15 degrees with ease is from memory: try it seated.")
         .at(posture.neckBase());
   }
 
   private static Finding light(
-      Sitting sitting, Posture posture, Standing standing, double tilt, Places places) {
+      Sitting sitting, Posture posture, Standing standing, double tilt, List<LookingAhead> ahead) {
+    PointMm eye = standing.ground().toRoad(posture.eye());
     double recline = posture.angles().recline();
     double most = recline + JointLimits.NECK;
     double rest =
-        sitting.parts().head().isEmpty() ? most : restPitch(sitting, posture, places, most);
+        sitting.parts().head().isEmpty()
+            ? most
+            : restPitch(sitting, posture, standing.places(), most);
     double head = Math.min(most, rest);
     double view =
         sitting.body().gear().helmetMm() > 0 ? Math.min(HELMET_UP_RAD, EYES_UP_RAD) : EYES_UP_RAD;
-    double up = Math.toDegrees(head + view - tilt);
+    double turns = head + view - tilt;
+    Optional<LookingAhead> roof =
+        ahead.stream()
+            .filter(a -> a.overhead() && !a.clear())
+            .min(Comparator.comparingDouble(a -> a.under().minus(eye).angleRad()))
+            .filter(a -> a.under().minus(eye).angleRad() < turns);
+    Optional<LookingAhead> wall =
+        ahead.stream()
+            .filter(a -> !a.overhead() && !a.clear())
+            .filter(a -> a.corner().minus(eye).angleRad() >= RoadSight.LIGHT_RAD)
+            .findFirst();
+    double up =
+        wall.isPresent()
+            ? 0
+            : Math.toDegrees(roof.map(a -> a.under().minus(eye).angleRad()).orElse(turns));
     double asked = Math.toDegrees(RoadSight.LIGHT_RAD);
     Figures figures = Figures.atLeast(up, asked, FigureUnit.DEG);
     boolean sees = figures.verdict() == Verdict.PASS;
@@ -149,18 +173,23 @@ final class HeadUpFindings {
             LIGHT_BASIS,
             Words.of(
                 Say.format(
-                    "With the head tipped back as far as %s, %s sees up to %s above the level; a"
-                        + " light over a stop line may hang %s up",
+                    "With the head tipped back as far as %s, %s sees up to %s above the level",
                     rest < most ? "its rest gives way" : "the neck goes",
                     sitting.occupant().words(),
-                    Say.deg(up),
-                    Say.deg(asked)),
+                    Say.deg(up)),
+                wall.map(a -> Words.of(", for " + a.part() + " stands before what is higher"))
+                    .or(() -> roof.map(a -> Words.of(", for " + a.part() + " is over that")))
+                    .orElse(Words.NONE),
+                Say.format("; a light over a stop line may hang %s up", Say.deg(asked)),
                 sees
-                    ? Words.of(".")
-                    : Words.of(
-                        rest < most
+                    ? "."
+                    : wall.or(() -> roof).isPresent()
+                        ? ": cut that back, or stop farther from the line."
+                        : rest < most
                             ? ": move the head rest back, or stop farther from the line."
-                            : ": stop farther from the line.")))
+                            : ": stop farther from the line."))
+        .neverPassing(
+            "How high lights hang and what a helmet leaves free are from memory: try it seated.")
         .at(posture.eye());
   }
 

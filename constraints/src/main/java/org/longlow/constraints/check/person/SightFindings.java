@@ -65,7 +65,7 @@ public final class SightFindings {
         .ifPresent(
             s -> {
               PointMm eye = s.ground().toRoad(posture.get().eye());
-              List<LookingAhead> ahead = LookingAhead.of(eye, s);
+              List<LookingAhead> ahead = LookingAhead.hiding(LookingAhead.of(eye, s));
               findings.add(sight(layout, sitting, eye, ahead, s));
               findings.add(foot(layout, sitting, posture.get(), s));
             });
@@ -75,8 +75,7 @@ public final class SightFindings {
   private static Finding sight(
       Layout layout, Sitting sitting, PointMm eye, List<LookingAhead> ahead, Standing standing) {
     Sight over = Sight.over(eye, ahead.stream().map(LookingAhead::corner).toList());
-    Sight through =
-        Sight.over(eye, ahead.stream().filter(a -> !a.clear()).map(LookingAhead::corner).toList());
+    Sight through = LookingAhead.through(eye, ahead);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     Words glass =
         !(Math.abs(through.roadMm() - over.roadMm()) >= 1)

@@ -30,8 +30,9 @@ public final class ViewFindings {
               findings.addAll(EyeFindings.of(layout, sitting, posture, s, ahead));
               OwnBodyFindings.of(layout, sitting, posture, s).ifPresent(findings::add);
               findings.addAll(InstrumentFindings.of(sitting, posture, s));
-              findings.addAll(HeadUpFindings.of(layout, sitting, posture, s));
+              findings.addAll(HeadUpFindings.of(layout, sitting, posture, s, ahead));
               findings.addAll(BehindFindings.of(sitting, posture, s));
+              findings.addAll(MirrorFindings.of(sitting, posture, s, standings));
             });
     return findings;
   }

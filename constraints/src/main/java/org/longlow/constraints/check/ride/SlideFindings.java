@@ -18,7 +18,6 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.machine.ride.GripLimits;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.words.Words;
@@ -50,22 +49,16 @@ public final class SlideFindings {
   /** Returns one, of the crew with which a brake does least of what is asked of it. */
   public static List<Finding> of(Layout layout, List<Standing> standings) {
     return standings.stream()
-        .filter(s -> s.kind() == Stance.Kind.LADEN && s.load() != null && stands(s))
-        .filter(s -> grip(layout, s) > 0)
-        .map(s -> new Slid(s, grip(layout, s), GripLimits.of(s.load().axles(), grip(layout, s))))
+        .filter(s -> s.kind() == Stance.Kind.LADEN && s.load() != null)
+        .flatMap(s -> slid(s, s.places().value(layout.demands().limit(Demands.Key.GRIP))).stream())
         .min(Comparator.comparingDouble(s -> s.worst().share()))
         .map(s -> s.finding(layout))
         .stream()
         .toList();
   }
 
-  private static boolean stands(Standing s) {
-    AxleLoads axles = s.load().axles();
-    return axles.total().at().z() > 0 && axles.frontN() > 0 && axles.rearN() > 0;
-  }
-
-  private static double grip(Layout layout, Standing s) {
-    return s.places().value(layout.demands().limit(Demands.Key.GRIP));
+  private static Optional<Slid> slid(Standing s, double grip) {
+    return GripLimits.ifAny(s.load().axles(), grip).map(limits -> new Slid(s, grip, limits));
   }
 
   /** What a brake does, of what is asked of it. */

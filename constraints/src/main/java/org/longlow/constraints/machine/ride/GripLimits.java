@@ -1,5 +1,6 @@
 package org.longlow.constraints.machine.ride;
 
+import java.util.Optional;
 import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 
@@ -27,6 +28,12 @@ public record GripLimits(
     double driveG,
     boolean brakingLifts,
     boolean drivingLifts) {
+
+  /** Returns those of a machine; none where it does not stand on both wheels or nothing grips. */
+  public static Optional<GripLimits> ifAny(AxleLoads axles, double grip) {
+    boolean stands = axles.total().at().z() > 0 && axles.frontN() > 0 && axles.rearN() > 0;
+    return stands && grip > 0 ? Optional.of(of(axles, grip)) : Optional.empty();
+  }
 
   /**
    * Returns those of a machine that stands on both wheels.
