@@ -9,8 +9,10 @@ import org.longlow.rider.words.Words;
  * @param kind what sort of ground it is
  * @param known how well it is known
  * @param words where it comes from, in words
+ * @param decides whether the verdict rests on it; else it is a side remark, without which the
+ *     verdict would be the same
  */
-public record Basis(Kind kind, Known known, Words words) {
+public record Basis(Kind kind, Known known, Words words, boolean decides) {
 
   /** Sorts of ground, best first. */
   public enum Kind {
@@ -24,6 +26,25 @@ public record Basis(Kind kind, Known known, Words words) {
     PRACTICE,
     /** What seems right to those who wrote this. */
     JUDGEMENT
+  }
+
+  private Basis(Kind kind, Known known, Words words) {
+    this(kind, known, words, true);
+  }
+
+  /** Whether a verdict rests on it that nobody has checked: what rests on it may not pass. */
+  public boolean decidesFromMemory() {
+    return decides && known == Known.FROM_MEMORY;
+  }
+
+  /** Returns the same as one that nobody could look up again. */
+  public Basis fromMemory() {
+    return new Basis(kind, Known.FROM_MEMORY, words, decides);
+  }
+
+  /** Returns the same as a side remark: the verdict would be the same without it. */
+  public Basis aside() {
+    return new Basis(kind, known, words, false);
   }
 
   public static Basis model(String words) {

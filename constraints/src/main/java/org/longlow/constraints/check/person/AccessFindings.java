@@ -348,7 +348,8 @@ public final class AccessFindings {
                 Basis.practice(
                     "430 mm easy, under 300 mm two handholds: common practice, no source"),
                 Basis.published(Known.CHECKED, "knee strength of older people, Sarabon 2021"),
-                Basis.published(Known.FROM_MEMORY, "pushes of 20 to 40 % of weight")),
+                Basis.published(Known.FROM_MEMORY, "pushes of 20 to 40 % of weight, from memory")
+                    .aside()),
             text)
         .at(hip);
   }
