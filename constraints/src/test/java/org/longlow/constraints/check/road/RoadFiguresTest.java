@@ -64,7 +64,7 @@ class RoadFiguresTest {
           .isEqualTo(
               String.format(
                   "%s: rake %s°, ground trail %s mm, normal trail %s mm, wheel flop %s mm."
-                      + " That is judged by a source known from memory only.",
+                      + " That would pass, but what decides it is from memory: look up its source first.",
                   who, tenths(rakeDeg), tenths(trail), tenths(normal), tenths(flop)));
       PointMm contact = t.where().orElseThrow();
       assertThat(road.x(contact)).isCloseTo(road.wheelbaseMm(), within(1e-6));
