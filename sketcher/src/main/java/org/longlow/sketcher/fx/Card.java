@@ -239,14 +239,17 @@ final class Card extends Pane {
     ticket.setVisible(isSeen() && wanted && !ticketAway && !aside && beside == null);
   }
 
-  /** A machine is seen first; what is written about it is laid beside it with the next picture. */
+  /**
+   * A machine is seen first; what is written about it is laid beside it with the next picture, once
+   * the marks of its findings have their places.
+   */
   private boolean isSeen() {
     Session session = desk.shown().isPresent() ? desk.session().orElse(null) : null;
     Scene scene = getScene();
     if (session == null || session == seen) {
       return session != null;
     }
-    if (scene == null || session == awaitedFor) {
+    if (scene == null || session == awaitedFor || desk.shown().get().working()) {
       return false;
     }
     awaitedFor = session;
