@@ -25,6 +25,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
+import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.formula.Formula;
@@ -91,6 +92,14 @@ class DemosTest {
     assertThat(read.layout().name()).isEqualTo(name);
     assertThat(read.layout().title()).startsWith(name.substring(0, 1).toUpperCase(Locale.ROOT));
     assertThat(read.layout().notes()).hasSizeGreaterThanOrEqualTo(3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void nothingPassesByMemory(String name) {
+    assertThat(study(name).findings())
+        .filteredOn(f -> f.verdict() == Verdict.PASS)
+        .noneMatch(f -> f.basis().stream().anyMatch(Basis::doubted));
   }
 
   @ParameterizedTest

@@ -46,7 +46,15 @@ final class Carriers {
           ? List.of()
           : List.of(measure.get());
     }
-    return tie.is().isPresent() ? List.of() : placing(tie);
+    return tie.is().map(this::byFormula).orElseGet(() -> placing(tie));
+  }
+
+  /** Of a formula of measures all of which were measured: those. */
+  private List<String> byFormula(Formula is) {
+    Set<String> names = new TreeSet<>(is.names());
+    return !names.isEmpty() && built.measures().keySet().containsAll(names)
+        ? List.copyOf(names)
+        : List.of();
   }
 
   /** Of pins all of which were measured, some by measures that place them: those measures. */

@@ -23,8 +23,10 @@ import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
+import org.longlow.constraints.check.section.OpenerFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
@@ -67,6 +69,7 @@ public final class BodyChecks {
   private final GapFindings gaps;
   private final Weights weights;
   private final SpringCare springs;
+  private final List<Finding> wayOuts;
 
   /**
    * @param seat whose rider is judged
@@ -84,6 +87,7 @@ public final class BodyChecks {
     gaps = new GapFindings(layout, rules, shapes);
     weights = Weights.of(shapes.values());
     springs = SpringCare.of(wheels);
+    wayOuts = wayOuts();
   }
 
   private BodyChecks(BodyChecks other, Places places, Map<String, PartShape> instead) {
@@ -98,6 +102,19 @@ public final class BodyChecks {
     gaps = other.gaps.with(instead);
     weights = other.weights;
     springs = other.springs;
+    wayOuts = wayOuts();
+  }
+
+  /** They open as the machine stands with nobody on it. */
+  private List<Finding> wayOuts() {
+    boolean any = layout.sections().values().stream().anyMatch(s -> s.opens().wayOut());
+    return any && wheels.stands()
+        ? OpenerFindings.wayOuts(
+            layout,
+            places,
+            shapes,
+            List.of(stances.balanced(Condition.empty(Stance.Kind.UNLADEN), Rider.NOBODY)))
+        : List.of();
   }
 
   /**
@@ -149,7 +166,8 @@ public final class BodyChecks {
     }
     List<Finding> findings = new ArrayList<>(Checks.ofPerson(layout, sitting, standings, places));
     findings.addAll(HandFindings.of(wheels, List.of(sitting), standings));
-    findings.addAll(Checks.controlAndWays(layout, shapes, List.of(sitting), wheels, standings));
+    findings.addAll(
+        Checks.controlAndWays(layout, shapes, List.of(sitting), wheels, standings, wayOuts));
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));

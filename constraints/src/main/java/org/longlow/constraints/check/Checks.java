@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.MemoryCare;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.AirFindings;
 import org.longlow.constraints.check.gap.GapFindings;
@@ -36,9 +37,11 @@ import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.PedalFindings;
 import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.person.RiseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.check.person.StopFindings;
+import org.longlow.constraints.check.person.UnjudgedFindings;
 import org.longlow.constraints.check.person.ViewFindings;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
@@ -61,6 +64,7 @@ import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.section.LineFindings;
+import org.longlow.constraints.check.section.NeededWays;
 import org.longlow.constraints.check.section.OpenerFindings;
 import org.longlow.constraints.check.whole.BendFindings;
 import org.longlow.constraints.check.whole.BreadthFindings;
@@ -114,7 +118,7 @@ public final class Checks {
           StopFindings.HOLD_UP,
           AccessFindings.LEGS,
           AccessFindings.STEP,
-          AccessFindings.RISE,
+          RiseFindings.RISE,
           AccessFindings.GET_OUT);
 
   private Checks() {}
@@ -176,7 +180,9 @@ public final class Checks {
     findings.addAll(LineFindings.of(layout, wheels, placed.places(), standings));
     findings.addAll(lock.join());
     findings.addAll(HandFindings.of(wheels, sittings, standings));
-    findings.addAll(controlAndWays(layout, shapes, sittings, wheels, standings));
+    UnjudgedFindings.of(layout, sittings).ifPresent(findings::add);
+    List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
+    findings.addAll(controlAndWays(layout, shapes, sittings, wheels, standings, wayOuts));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(TyreFindings.sizes(placed));
@@ -251,6 +257,7 @@ public final class Checks {
         .map(weights::held)
         .map(springs::held)
         .map(f -> BodyCare.held(f, sittings))
+        .map(MemoryCare::held)
         .toList();
   }
 
@@ -270,13 +277,18 @@ public final class Checks {
     return findings;
   }
 
-  /** Returns what riders reach and work, whether they stand at a stop, and get in and out. */
+  /**
+   * Returns what riders reach and work, whether they stand at a stop, and get in and out.
+   *
+   * @param wayOuts what a hand needs to open the sections that are ways out
+   */
   static List<Finding> controlAndWays(
       Layout layout,
       Map<String, PartShape> shapes,
       List<Sitting> sittings,
       Wheels wheels,
-      List<Standing> standings) {
+      List<Standing> standings,
+      List<Finding> wayOuts) {
     List<Finding> findings = new ArrayList<>();
     ControlFindings controls = new ControlFindings(wheels, shapes);
     PedalFindings pedals = new PedalFindings(layout, wheels.drawn(), shapes);
@@ -287,7 +299,8 @@ public final class Checks {
       findings.addAll(pedals.of(sitting, stance));
       FootrestFindings.of(sitting, stance, wheels.drawn()).ifPresent(findings::add);
       findings.addAll(StopFindings.of(layout, sitting, standings));
-      findings.addAll(ways.of(sitting, standings));
+      findings.addAll(NeededWays.held(ways.of(sitting, standings), wayOuts));
+      RiseFindings.of(layout, sitting, standings, wheels.drawn()).ifPresent(findings::add);
     }
     return findings;
   }

@@ -26,6 +26,7 @@ import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.section.LineFindings;
+import org.longlow.constraints.check.section.OpenerFindings;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
@@ -91,7 +92,8 @@ public final class LikeChecks {
     if (Checks.CONTROL_AND_WAYS.contains(f.kind())) {
       List<Sitting> theirs =
           sittings.stream().filter(s -> f.who().filter(s.occupant()::equals).isPresent()).toList();
-      return held(Checks.controlAndWays(layout, shapes, theirs, wheels, standings));
+      List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
+      return held(Checks.controlAndWays(layout, shapes, theirs, wheels, standings, wayOuts));
     }
     if (Checks.MOVING.contains(f.kind())) {
       if (wheels.stands()) {

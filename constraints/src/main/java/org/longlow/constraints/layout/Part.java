@@ -54,6 +54,14 @@ public sealed interface Part
   /** The pins it hangs on, in a fixed order, without repeats. */
   List<String> pins();
 
+  /**
+   * The pins that go with it where it is moved, turned, copied or taken out: those it hangs on, and
+   * those that mark what of it is worked.
+   */
+  default List<String> ownPins() {
+    return pins();
+  }
+
   /** Its outline, where it has one of its own. */
   default Optional<Outline> edge() {
     return Optional.empty();

@@ -2,6 +2,7 @@ package org.longlow.constraints.layout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
@@ -106,6 +107,15 @@ public record SolidPart(
     public boolean usuallyHot() {
       return heat == Heat.GIVES;
     }
+  }
+
+  @Override
+  public List<String> ownPins() {
+    return Stream.concat(
+            pins().stream(),
+            worked.stream().flatMap(w -> Stream.concat(Stream.of(w.pad()), w.pivot().stream())))
+        .distinct()
+        .toList();
   }
 
   @Override

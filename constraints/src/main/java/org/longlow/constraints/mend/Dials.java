@@ -171,11 +171,11 @@ final class Dials {
 
   private void part(Part part) {
     List<String> own =
-        part.pins().stream()
+        part.ownPins().stream()
             .filter(p -> Hangs.onlyPart(layout, p).isPresent() && layout.pins().get(p).nailed())
             .filter(p -> !isAxle(p))
             .toList();
-    if (!own.isEmpty() && own.size() == part.pins().size()) {
+    if (!own.isEmpty() && own.size() == part.ownPins().size()) {
       List<Coordinate> all = new ArrayList<>();
       own.forEach(pin -> all.addAll(coordinates(pin)));
       shifts(part.name(), all);

@@ -186,7 +186,7 @@ final class Hangs {
   static Optional<String> onlyPart(Layout layout, String pin) {
     List<String> parts =
         layout.parts().values().stream()
-            .filter(part -> part.pins().contains(pin))
+            .filter(part -> part.ownPins().contains(pin))
             .map(Part::name)
             .toList();
     boolean other =

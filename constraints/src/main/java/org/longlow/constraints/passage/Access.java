@@ -3,7 +3,10 @@ package org.longlow.constraints.passage;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.StandPart;
@@ -76,6 +79,7 @@ public final class Access {
 
   private final Side left;
   private final Side right;
+  private final Map<Asked, Integer> answers = new ConcurrentHashMap<>();
 
   private Access(Side left, Side right) {
     this.left = left;
@@ -197,7 +201,7 @@ public final class Access {
       int at = lattice.cell(foot);
       double sill = Math.max(leg.sillMm(at, radius), over.sillMm(at, radius));
       LimbWays body =
-          LimbWays.of(
+          new LimbWays(
               lattice,
               trunkMm,
               lattice.clearMm(lattice.filled(others, out(left, TRUNK.from()))),
@@ -220,12 +224,12 @@ public final class Access {
       boolean[] within = lattice.filled(withCushions, own);
       boolean[] outside = lattice.filled(withCushions, out(left, band.from()));
       boolean[] rest = lattice.filled(rests, own);
-      int[] leaves = lattice.clearMm(outside);
+      int[] leaves = lattice.clearMm(outside).clone();
       boolean[] seen = lattice.seen(outside, hip);
       for (int i = 0; i < leaves.length; i++) {
         leaves[i] = seen[i] ? leaves[i] : 0;
       }
-      return LimbWays.of(lattice, lattice.clearMm(within), leaves, rest);
+      return new LimbWays(lattice, lattice.clearMm(within), leaves, rest);
     }
   }
 
@@ -257,12 +261,27 @@ public final class Access {
   }
 
   /** What sits there has room there: only how it goes on from the freest of its places counts. */
-  private static double widestMm(LimbWays ways, PointMm... from) {
-    int most = 0;
-    for (PointMm p : from) {
-      most = Math.max(most, ways.widestMm()[ways.lattice().cell(p)]);
+  private double widestMm(LimbWays ways, PointMm... from) {
+    Asked asked = new Asked(ways, Stream.of(from).map(ways.lattice()::cell).toList());
+    return 2.0 * answers.computeIfAbsent(asked, Asked::widestMm);
+  }
+
+  /** From which cells a way out was looked for. */
+  private record Asked(LimbWays ways, List<Integer> from) {
+
+    int widestMm() {
+      return ways.widestMm(from.stream().mapToInt(i -> i).toArray());
     }
-    return 2.0 * most;
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Asked a && a.ways == ways && a.from.equals(from);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(ways) + from.hashCode();
+    }
   }
 
   /**

@@ -1,9 +1,11 @@
 package org.longlow.constraints.passage;
 
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 
@@ -27,6 +29,28 @@ record Lattice(double x0, double z0, int columns, int rows) {
   /** Cells that outlines reach into, of all the plane, so that a window can be moved over them. */
   private static final ByThing<Geometry, int[]> REACHED =
       new ByThing<>(2048, outline -> new ReachedCells(outline).cells());
+
+  /** Room by what is filled: what moves within its cells, or beside a band, changes none. */
+  private static final Memo<Filled, int[]> CLEAR = new Memo<>(64, Filled::clearMm);
+
+  private record Filled(Lattice lattice, boolean[] cells) {
+
+    int[] clearMm() {
+      return lattice.clear(cells);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Filled f
+          && f.lattice.equals(lattice)
+          && Arrays.equals(f.cells, cells);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(cells);
+    }
+  }
 
   /** Cells of all windows lie over each other. */
   static Lattice over(double x0, double x1, double z0, double z1) {
@@ -123,9 +147,13 @@ record Lattice(double x0, double z0, int columns, int rows) {
   /**
    * Returns how far the middle of each cell is from the edge of the nearest filled one, mm, at most
    * {@link #FAR} cells; exact distances of middles (Felzenszwalb and Huttenlocher 2012, distance
-   * transforms of sampled functions), less half a cell.
+   * transforms of sampled functions), less half a cell. Not to be changed, nor what is filled.
    */
   int[] clearMm(boolean[] filled) {
+    return CLEAR.of(new Filled(this, filled));
+  }
+
+  private int[] clear(boolean[] filled) {
     int[] down = new int[cells()];
     for (int c = 0; c < columns; c++) {
       int since = FAR; // cells

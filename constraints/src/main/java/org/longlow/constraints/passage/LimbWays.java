@@ -3,7 +3,7 @@ package org.longlow.constraints.passage;
 import java.util.Arrays;
 
 /**
- * The widest way from each cell to where a limb leaves the machine sideways: a disc goes within the
+ * The widest way from a cell to where a limb leaves the machine sideways: a disc goes within the
  * band of its limb, through cells that it has room in, to one where nothing stands between that
  * band and the open.
  *
@@ -11,41 +11,48 @@ import java.util.Arrays;
  * @param freeMm room of the limb within its band, radius at each cell, mm
  * @param leavesMm room of it to leave sideways there, likewise; never more
  * @param walls cells that no disc's middle may be in
- * @param widestMm radius that gets out from each cell
  */
-record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, int[] widestMm) {
+record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) {
 
   /** Distances are whole millimetres up to this. */
   private static final int MOST_MM = 1200;
 
-  /** Finds the widest ways. */
-  static LimbWays of(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) {
+  /**
+   * Returns the radius of the widest disc that gets out from one of these cells, mm: cells are gone
+   * through widest first, so that what is reached while wider than the best way out is all there
+   * is.
+   */
+  int widestMm(int... from) {
     int n = lattice.cells();
-    int[] best = new int[n];
-    // cells by the radius they are reached with, widest first
+    int columns = lattice.columns();
+    int[] reached = new int[n];
+    // cells by the radius they are reached with
     int[] head = new int[MOST_MM + 1];
     Arrays.fill(head, -1);
-    int[] next = new int[8 * n];
-    int[] cellOf = new int[8 * n];
+    int[] next = new int[4 * n + from.length];
+    int[] cellOf = new int[4 * n + from.length];
     int used = 0;
     int top = 0;
-    for (int i = 0; i < n; i++) {
-      best[i] = walls[i] ? 0 : Math.min(freeMm[i], leavesMm[i]);
-      if (best[i] > 0 && leavesFirst(lattice, freeMm, leavesMm, i)) {
-        next[used] = head[best[i]];
+    for (int i : from) {
+      if (!walls[i] && freeMm[i] > reached[i]) {
+        reached[i] = freeMm[i];
+        top = Math.max(top, freeMm[i]);
+        next[used] = head[freeMm[i]];
         cellOf[used] = i;
-        head[best[i]] = used++;
-        top = Math.max(top, best[i]);
+        head[freeMm[i]] = used++;
       }
     }
-    int columns = lattice.columns();
-    for (int mm = top; mm > 0; mm--) {
+    int out = 0;
+    for (int mm = top; mm > out; mm--) {
       while (head[mm] >= 0) {
-        int entry = head[mm];
-        head[mm] = next[entry];
-        int i = cellOf[entry];
-        if (best[i] != mm) {
+        int i = cellOf[head[mm]];
+        head[mm] = next[head[mm]];
+        if (reached[i] != mm) {
           continue;
+        }
+        out = Math.max(out, Math.min(mm, leavesMm[i]));
+        if (out == mm) {
+          break;
         }
         int c = i % columns;
         for (int side = 0; side < 4; side++) {
@@ -59,12 +66,8 @@ record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, 
             continue;
           }
           int through = Math.min(mm, freeMm[j]);
-          if (through > best[j]) {
-            best[j] = through;
-            if (used == next.length) {
-              next = Arrays.copyOf(next, 2 * used);
-              cellOf = Arrays.copyOf(cellOf, 2 * used);
-            }
+          if (through > reached[j]) {
+            reached[j] = through;
             next[used] = head[through];
             cellOf[used] = j;
             head[through] = used++;
@@ -72,18 +75,7 @@ record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls, 
         }
       }
     }
-    return new LimbWays(lattice, freeMm, leavesMm, walls, best);
-  }
-
-  /** Only where some neighbour is reached better from here than it leaves itself. */
-  private static boolean leavesFirst(Lattice lattice, int[] free, int[] leaves, int i) {
-    int columns = lattice.columns();
-    int c = i % columns;
-    return c > 0 && Math.min(leaves[i], free[i - 1]) > leaves[i - 1]
-        || c + 1 < columns && Math.min(leaves[i], free[i + 1]) > leaves[i + 1]
-        || i >= columns && Math.min(leaves[i], free[i - columns]) > leaves[i - columns]
-        || i + columns < free.length
-            && Math.min(leaves[i], free[i + columns]) > leaves[i + columns];
+    return out;
   }
 
   /**

@@ -95,6 +95,7 @@ class MeasuredAgainstTest {
             Change.set(plan.layout(), built, "asBuilt"),
             plan,
             layout(plan.placed(), built).letGo());
+    assertThat(found).extracting(Finding::id).contains("as-built.axisAngle");
     Finding rake =
         found.stream().filter(f -> f.id().equals("as-built.axisAngle")).findFirst().orElseThrow();
     assertThat(rake.verdict()).isEqualTo(Verdict.CAUTION);

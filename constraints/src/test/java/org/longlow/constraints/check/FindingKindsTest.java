@@ -93,7 +93,7 @@ class FindingKindsTest {
         .containsExactlyInAnyOrder(
             "SightFindings.SIGHT",
             "SightFindings.FOOT",
-            "AccessFindings.RISE",
+            "RiseFindings.RISE",
             "BehindFindings.BEHIND",
             "MirrorFindings.MIRROR",
             "EyeFindings.CREST",

@@ -219,10 +219,17 @@ class MachineFaultsTest {
   // --- rake
 
   @ParameterizedTest
-  @CsvSource({"-10, FAIL", "14, CAUTION", "16, PASS", "44, PASS", "47, CAUTION"})
-  void rakeIsJudged(int deg, Verdict verdict) {
+  @CsvSource({
+    "-10, FAIL, false",
+    "14, CAUTION, false",
+    "16, CAUTION, true",
+    "44, CAUTION, true",
+    "47, CAUTION, false"
+  })
+  void rakeIsJudgedByMemory(int deg, Verdict verdict, boolean inside) {
     TestMachine spoilt = TestMachine.runabout().with("measures", "rake", "'" + deg + " deg'");
     assertThat(verdict(spoilt, "rake.unladen")).isEqualTo(verdict);
+    assertThat(spoilt.finding("rake.unladen").orElseThrow().margin() >= 0).isEqualTo(inside);
   }
 
   // --- joints

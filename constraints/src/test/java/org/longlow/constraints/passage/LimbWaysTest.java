@@ -67,7 +67,7 @@ class LimbWaysTest {
   }
 
   private static LimbWays ways(List<Prism> bodies) {
-    return LimbWays.of(
+    return new LimbWays(
         WINDOW,
         WINDOW.clearMm(WINDOW.filled(bodies, LIMB)),
         WINDOW.clearMm(WINDOW.filled(bodies, OUT)),
@@ -92,17 +92,67 @@ class LimbWaysTest {
                 box(0, 1000, 0, sill, 250, 260),
                 box(0, 1000, sill + wide, 800, 250, 260)));
     int from = WINDOW.cell(new PointMm(500, 600));
-    double through = 2.0 * ways.widestMm()[from];
+    double through = 2.0 * ways.widestMm(from);
     assertThat(through).isLessThanOrEqualTo(wide).isGreaterThan(wide - CELLS);
     double height = ways.sillMm(from, 40);
     assertThat(height).isBetween(sill, sill + CELLS);
     assertThat(ways.sillMm(from, (int) (wide / 2) + 1)).isNaN();
   }
 
+  /** Every radius by itself: cells with room for it, flooded from a place to where it leaves. */
+  @Test
+  void theWidestWayIsTheLargestRadiusThatFloodsOut() {
+    Lattice small = Lattice.over(0, 500, 0, 400);
+    Random random = new Random(5);
+    int n = small.cells();
+    int some = 0;
+    for (int k = 0; k < 60; k++) {
+      int[] free = random.ints(n, 0, 60).toArray();
+      int[] leaves = new int[n];
+      boolean[] walls = new boolean[n];
+      for (int i = 0; i < n; i++) {
+        leaves[i] = random.nextInt(30) == 0 ? random.nextInt(free[i] + 1) : 0;
+        walls[i] = random.nextInt(9) == 0;
+      }
+      int from = random.nextInt(n);
+      int widest = 0;
+      for (int r = 1; r < 60; r++) {
+        widest = flooded(small, free, leaves, walls, from, r) ? r : widest;
+      }
+      LimbWays ways = new LimbWays(small, free, leaves, walls);
+      assertThat(ways.widestMm(from)).isEqualTo(widest);
+      int other = random.nextInt(n);
+      assertThat(ways.widestMm(from, other)).isEqualTo(Math.max(widest, ways.widestMm(other)));
+      some += widest > 0 ? 1 : 0;
+    }
+    assertThat(some).isGreaterThan(20);
+  }
+
+  private static boolean flooded(
+      Lattice lattice, int[] free, int[] leaves, boolean[] walls, int from, int r) {
+    boolean[] wet = new boolean[free.length];
+    wet[from] = !walls[from] && free[from] >= r;
+    boolean out = false;
+    for (boolean more = true; more; ) {
+      more = false;
+      for (int i = 0; i < wet.length; i++) {
+        for (int j = 0; j < (wet[i] ? wet.length : 0); j++) {
+          double apart = lattice.middle(i).distance(lattice.middle(j));
+          if (!wet[j] && !walls[j] && free[j] >= r && apart < 1.1 * Lattice.CELL_MM) {
+            wet[j] = true;
+            more = true;
+          }
+        }
+        out |= wet[i] && leaves[i] >= r;
+      }
+    }
+    return out;
+  }
+
   @Test
   void nothingGetsOutOfARoomThatIsShut() {
     LimbWays ways = ways(List.of(box(0, 1000, 0, 800, 250, 260), box(450, 550, 0, 800, 0, 300)));
-    assertThat(ways.widestMm()[WINDOW.cell(new PointMm(700, 400))]).isZero();
+    assertThat(ways.widestMm(WINDOW.cell(new PointMm(700, 400)))).isZero();
   }
 
   /** A post hides what lies behind it on straight lines, and nothing else. */

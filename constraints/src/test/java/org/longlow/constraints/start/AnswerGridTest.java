@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.LockFindings;
@@ -90,6 +91,9 @@ class AnswerGridTest {
     assertThat(study.findings().stream().filter(f -> f.kind() == CompletenessFindings.COMPLETENESS))
         .as(said.toString())
         .allMatch(f -> f.verdict() == Verdict.PASS);
+    assertThat(study.findings())
+        .filteredOn(f -> f.verdict() == Verdict.PASS)
+        .noneMatch(f -> f.basis().stream().anyMatch(Basis::doubted));
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
     sprung(said, study);
   }

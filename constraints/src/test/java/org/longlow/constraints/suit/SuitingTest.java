@@ -93,9 +93,11 @@ class SuitingTest {
     assertThat(failing(report.before())).contains("reach.Mara.feet", "reach.Mara.hands");
     SuitReport.Alternative best = report.best().orElseThrow();
     assertThat(failing(best.study())).isEmpty();
-    // a trestle is no whole machine and steers nothing, and that is all
+    // a trestle is no whole machine and steers nothing, and that is all that depends on places
     assertThat(best.study().findings())
         .filteredOn(f -> f.verdict() == Verdict.CAUTION)
+        .filteredOn(
+            f -> !List.of("effort", "vibration", "board", "footrest").contains(f.kind().word()))
         .extracting(Finding::id)
         .containsExactlyInAnyOrder("completeness.machine", "lock.steering");
     assertThat(best.comfort()).allSatisfy((who, cost) -> assertThat(cost).isZero());

@@ -106,7 +106,7 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
     Map<String, PointMm> drawn = Gallery.places().pins();
     Map<String, PointMm> pins = new LinkedHashMap<>();
     String last = null;
-    for (String pin : part().pins()) {
+    for (String pin : part().ownPins()) {
       int i = pins.size();
       PointMm at;
       if (i < spots.size()) {
@@ -202,7 +202,7 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
     Map<String, PointMm> drawn = Gallery.places().pins();
     PointMm shift = Drawn.places(layout).pin(shared.get(axle)).minus(drawn.get(axle));
     Map<String, PointMm> at = new LinkedHashMap<>();
-    part().pins().forEach(pin -> at.put(pin, drawn.get(pin).plus(shift)));
+    part().ownPins().forEach(pin -> at.put(pin, drawn.get(pin).plus(shift)));
     Map<String, Part> others = new LinkedHashMap<>(layout.parts());
     others.remove(old.name());
     Layout with = put(Change.set(layout, others, "parts"), old.name(), at, shared);
@@ -214,7 +214,7 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
       Layout layout, String name, Map<String, PointMm> at, Map<String, String> shared) {
     Map<Entry, String> names = new LinkedHashMap<>();
     Map<String, Pin> pins = new LinkedHashMap<>();
-    for (String pin : part().pins()) {
+    for (String pin : part().ownPins()) {
       String there = shared.get(pin);
       if (there == null) {
         there = Fresh.name(layout, "pins", OwnPins.name(name, pin.substring(specimen.length())));

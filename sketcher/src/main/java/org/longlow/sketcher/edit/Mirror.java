@@ -85,7 +85,7 @@ public final class Mirror {
 
   private static void alone(Layout layout, String pin, Collection<String> parts) {
     for (Part other : layout.parts().values()) {
-      if (!parts.contains(other.name()) && other.pins().contains(pin)) {
+      if (!parts.contains(other.name()) && other.ownPins().contains(pin)) {
         throw new OutOfRange(
             String.format(
                 "cannot be turned round alone: %s hangs on pin %s too; pick both",

@@ -28,8 +28,8 @@ final class OwnPins {
     if (old == null || now == null) {
       return after;
     }
-    Set<String> left = new TreeSet<>(old.pins());
-    left.removeAll(now.pins());
+    Set<String> left = new TreeSet<>(old.ownPins());
+    left.removeAll(now.ownPins());
     Layout tidy = after;
     for (String pin : left) {
       tidy = isOwn(tidy, part, pin) ? unlessNeeded(tidy, pin) : tidy;
@@ -45,7 +45,7 @@ final class OwnPins {
     Set<String> left = new TreeSet<>();
     before.parts().values().stream()
         .filter(p -> !after.parts().containsKey(p.name()))
-        .forEach(p -> left.addAll(p.pins()));
+        .forEach(p -> left.addAll(p.ownPins()));
     Layout tidy = after;
     for (String pin : left) {
       tidy = isPlain(tidy, pin) ? unlessNeeded(tidy, pin) : tidy;

@@ -49,7 +49,7 @@ public final class Several {
     return parts.stream()
         .map(layout.parts()::get)
         .filter(p -> p != null)
-        .flatMap(p -> p.pins().stream())
+        .flatMap(p -> p.ownPins().stream())
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 

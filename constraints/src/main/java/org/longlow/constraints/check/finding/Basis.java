@@ -9,8 +9,14 @@ import org.longlow.rider.words.Words;
  * @param kind what sort of ground it is
  * @param known how well it is known
  * @param words where it comes from, in words
+ * @param decides false for what is only told beside the verdict, which does not hang on it
  */
-public record Basis(Kind kind, Known known, Words words) {
+public record Basis(Kind kind, Known known, Words words, boolean decides) {
+
+  /** One that the verdict hangs on. */
+  public Basis(Kind kind, Known known, Words words) {
+    this(kind, known, words, true);
+  }
 
   /** Sorts of ground, best first. */
   public enum Kind {
@@ -56,5 +62,18 @@ public record Basis(Kind kind, Known known, Words words) {
 
   public static Basis ownDemand(String words) {
     return new Basis(Kind.OWN_DEMAND, Known.CHECKED, Words.read(words));
+  }
+
+  /** Returns it as one that the verdict does not hang on. */
+  public Basis aside() {
+    return new Basis(kind, known, words, false);
+  }
+
+  /**
+   * Whether nothing that hangs on it may pass: a published text that nobody had before them. What
+   * is common practice says so and may pass, since it claims to be no more.
+   */
+  public boolean doubted() {
+    return decides && kind == Kind.PUBLISHED && known == Known.FROM_MEMORY;
   }
 }

@@ -17,7 +17,6 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.passage.Access;
 import org.longlow.constraints.seat.Sitting;
@@ -27,11 +26,10 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.pose.JointLimits;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.words.Words;
 
-/** Whether whoever rides gets in and out: legs, trunk, rising, with each section jammed shut. */
+/** Whether whoever sits gets in and out: legs and trunk, with each section jammed shut. */
 public final class AccessFindings {
 
   /** The narrowest place on the way of the legs. */
@@ -41,10 +39,6 @@ public final class AccessFindings {
   /** How high feet are lifted over what stands beside and under the legs. */
   public static final FindingKind STEP =
       new FindingKind("step-over", FindingGroup.ACCESS, Rests.ON_DRAWING);
-
-  /** Sitting down and rising. */
-  public static final FindingKind RISE =
-      new FindingKind("rise", FindingGroup.ACCESS, Rests.ON_MASSES);
 
   /** The narrowest place on the way out of the trunk. */
   public static final FindingKind GET_OUT =
@@ -59,26 +53,8 @@ public final class AccessFindings {
   /** Up to here one handhold does, mm; likewise. */
   private static final double HELD_STEP_MM = 450;
 
-  /** Height of a seat that is easy to rise from, mm; likewise. */
-  private static final double EASY_SEAT_MM = 430;
-
-  /** Lower than this two handholds are needed, mm; likewise. */
-  private static final double LOW_SEAT_MM = 300;
-
-  /** Where a handhold helps, over the seat, mm; likewise. */
-  private static final double HOLD_LEAST_MM = 250;
-
-  private static final double HOLD_MOST_MM = 400;
-
-  /** What weak people push with their hands as they rise, of their weight; from memory. */
-  private static final double PUSH_LEAST = 0.2;
-
-  private static final double PUSH_MOST = 0.4;
-
   /** Where the middle of a trunk is, of the way from hip to shoulder; judgement. */
   private static final double TRUNK_AT = 0.45;
-
-  private static final double G = 9.80665;
 
   private static final Basis WAYS =
       Basis.model("widest way of a disc through the elevation, cells of 25 mm, parts as drawn");
@@ -104,10 +80,10 @@ public final class AccessFindings {
         .forEach(section -> open.putAll(OpenedParts.of(section, places, shut)));
   }
 
-  /** Returns all of it for somebody; nothing where they do not ride or do not sit. */
+  /** Returns all of it for somebody; nothing where they do not sit. */
   public List<Finding> of(Sitting sitting, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    if (!sitting.occupant().rides() || sitting.posture().isEmpty()) {
+    if (sitting.posture().isEmpty()) {
       return findings;
     }
     Optional<Access> access = Access.of(sitting.parts(), places, open.values());
@@ -117,10 +93,6 @@ public final class AccessFindings {
     Condition stance = Standing.under(sitting.occupant(), standings);
     findings.add(legs(sitting, stance, access.get()));
     findings.add(step(sitting, stance, access.get()));
-    standings.stream()
-        .filter(s -> s.condition().ladenBy(sitting.occupant()))
-        .findFirst()
-        .ifPresent(s -> findings.add(rise(sitting, s)));
     findings.add(out(sitting, stance, access.get(), Optional.empty()));
     layout
         .sections()
@@ -181,15 +153,16 @@ public final class AccessFindings {
     double needs = legMm(sitting.body());
     Figures figures = Figures.atLeast(room, needs, FigureUnit.MM);
     Verdict verdict = verdict(figures);
-    boolean near = (left ? access.legMm(true, foot) : access.legMm(false, foot)) <= room;
+    double near = access.legMm(left, foot);
+    double far = access.farLegMm(left, foot);
     Words text =
         Words.of(
-            "Getting in from the "
-                + side(left)
-                + ", the narrowest place on the way of the "
-                + (near ? "" : "farther ")
+            "Getting in from "
+                + (atLeft == atRight ? "either side" : "the " + side(left))
+                + ", the narrowest place on the way of "
+                + (near == far ? "either " : near < far ? "the nearer " : "the farther ")
                 + "leg of "
-                + sitting.person()
+                + sitting.occupant().words()
                 + " to its foot rest is ",
             Say.mm(room),
             "; boot and shin need ",
@@ -235,7 +208,7 @@ public final class AccessFindings {
           List.of(WAYS, bands),
           Words.of(
               "How high "
-                  + sitting.person()
+                  + sitting.occupant().words()
                   + " must step to get in is not known: no way for a leg of ",
               Say.mm(Access.LEG_MM),
               " leads from either side to the foot rests. Open a section there."));
@@ -244,18 +217,20 @@ public final class AccessFindings {
     double sill = left ? atLeft : atRight;
     double inside = sitting.body().measures().get("crotchheight") + sitting.body().gear().heelMm();
     boolean easy = sill <= EASY_STEP_MM;
-    boolean held = handholds(sitting).size() > 0;
+    boolean held = !new Handholds(layout, places).beside(sitting).isEmpty();
     Figures figures = Figures.atMost(sill, easy ? EASY_STEP_MM : inside, FigureUnit.MM);
+    // whoever sits behind climbs up by a foot rest while somebody holds the machine
+    boolean climbs = !sitting.occupant().rides();
     Verdict verdict =
         easy || sill <= HELD_STEP_MM && held
             ? Verdict.PASS
-            : sill > inside ? Verdict.FAIL : Verdict.CAUTION;
+            : sill > inside && !climbs ? Verdict.FAIL : Verdict.CAUTION;
     Words text =
         Words.of(
-            sitting.person() + " steps over ",
+            sitting.occupant().words() + " steps over ",
             Say.mm(sill),
-            " to get in from the " + side(left),
-            other(left ? atRight : atLeft, !left),
+            " to get in from " + (atLeft == atRight ? "either side" : "the " + side(left)),
+            atLeft == atRight ? Words.NONE : other(left ? atRight : atLeft, !left),
             "; up to ",
             Say.mm(EASY_STEP_MM),
             " is easy, to ",
@@ -267,9 +242,11 @@ public final class AccessFindings {
                 ? "."
                 : verdict == Verdict.FAIL
                     ? ": make it lower there, or let a section open."
-                    : sill > HELD_STEP_MM
-                        ? ": swing the leg over with a hand on something firm, or make it lower there."
-                        : ": give the machine a handhold there, or make it lower.");
+                    : sill > HELD_STEP_MM && climbs
+                        ? ": see that a foot rest bears who climbs up by it, or make it lower there."
+                        : sill > HELD_STEP_MM
+                            ? ": swing the leg over with a hand on something firm, or make it lower there."
+                            : ": give the machine a handhold within reach there, or make it lower.");
     return new Finding(
         STEP, about, Optional.of(stance), verdict, figures, List.of(WAYS, bands, BODY), text);
   }
@@ -278,79 +255,6 @@ public final class AccessFindings {
     return Double.isNaN(sill)
         ? Words.of(", and not at all from the " + side(left))
         : Words.of(" (", Say.mm(sill), " from the " + side(left) + ")");
-  }
-
-  // --- sitting down and rising
-
-  private List<RestPart> handholds(Sitting sitting) {
-    return layout
-        .parts(RestPart.class)
-        .filter(r -> r.type() == RestPart.Kind.HANDHOLD && r.seat().equals(sitting.seat()))
-        .toList();
-  }
-
-  private Finding rise(Sitting sitting, Standing standing) {
-    Body body = sitting.body();
-    PointMm hip = sitting.posture().orElseThrow().hip();
-    double hipUp = standing.ground().heightMm(hip);
-    double seat = hipUp - body.hipAboveSeatMm();
-    Rising rising = Rising.of(body, hipUp);
-    int holds = 2 * handholds(sitting).size(); // one on each side
-    boolean low = seat < LOW_SEAT_MM;
-    boolean easy = seat >= EASY_SEAT_MM;
-    boolean knees = rising.kneeRad() >= JointLimits.KNEE_LOW;
-    Figures figures = Figures.atLeast(seat, low ? LOW_SEAT_MM : EASY_SEAT_MM, FigureUnit.MM);
-    Verdict verdict =
-        !knees || rising.share() > 1
-            ? Verdict.FAIL
-            : easy || holds >= (low ? 2 : 1) ? Verdict.PASS : Verdict.CAUTION;
-    double weight = body.massKg() * G;
-    Words text =
-        Words.of(
-            sitting.person() + " rises from ",
-            Say.mm(seat),
-            " over the road with the knees at ",
-            Say.deg(Math.toDegrees(rising.kneeRad())),
-            Say.format(
-                " and %.0f Nm in each, %s of what weak knees give",
-                rising.kneeNm(), Say.percent(rising.share())),
-            easy
-                ? "."
-                : Words.of(
-                    "; weak people push ",
-                    Say.newton(PUSH_LEAST * weight),
-                    " to ",
-                    Say.newton(PUSH_MOST * weight),
-                    " with their hands",
-                    holds > 0
-                        ? " on "
-                            + String.join(
-                                ", ", handholds(sitting).stream().map(RestPart::name).toList())
-                            + "."
-                        : Words.of(
-                            ", and nothing is drawn to push on: add a handhold on each side, ",
-                            Say.mm(HOLD_LEAST_MM),
-                            " to ",
-                            Say.mm(HOLD_MOST_MM),
-                            " over the seat, or raise the seat.")),
-            knees
-                ? Words.NONE
-                : Words.of(
-                    " Knees bend to ", Say.deg(Math.toDegrees(JointLimits.KNEE_LOW)), " at most."));
-    return new Finding(
-            RISE,
-            about(sitting, "rising", "rise"),
-            Optional.of(standing.condition()),
-            verdict,
-            figures,
-            List.of(
-                Basis.model("moments about the knee, feet under the knees beside the seat"),
-                Basis.practice(
-                    "430 mm easy, under 300 mm two handholds: common practice, no source"),
-                Basis.published(Known.CHECKED, "knee strength of older people, Sarabon 2021"),
-                Basis.published(Known.FROM_MEMORY, "pushes of 20 to 40 % of weight")),
-            text)
-        .at(hip);
   }
 
   // --- out
@@ -387,7 +291,7 @@ public final class AccessFindings {
     Words text =
         Words.of(
             jammed.map(name -> "With " + name + " jammed shut, ").orElse(""),
-            sitting.person()
+            sitting.occupant().words()
                 + " gets out "
                 + (atLeft == atRight ? "to either side" : "to the " + side(left))
                 + " through ",

@@ -29,6 +29,7 @@ import org.longlow.rider.effort.Joint;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.pose.Posture;
+import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
@@ -42,6 +43,12 @@ public final class EffortFindings {
 
   /** A moment of the whole person that rounds to nothing, N m. */
   private static final double CLOSED_NM = 1e-6;
+
+  /**
+   * How far off its place a contact may be in fact, mm: what is less than that shifts it;
+   * judgement.
+   */
+  private static final double PLACED_MM = 25;
 
   private static final double KMH_PER_MS = 3.6;
 
@@ -150,7 +157,15 @@ public final class EffortFindings {
         .map(m -> Basis.published(m.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, m.source()))
         .distinct()
         .forEach(basis::add);
-    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, AIR));
+    boolean blown =
+        all.stream()
+            .anyMatch(
+                h ->
+                    Math.abs(
+                            effort.riding().get(h.joint()).loadNm()
+                                - effort.still().get(h.joint()).loadNm())
+                        >= Effort.NOTHING_NM);
+    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, blown ? AIR : AIR.aside()));
     basis.addAll(demands);
     return made(
         region,
@@ -178,10 +193,12 @@ public final class EffortFindings {
   }
 
   private Finding unbalanced() {
+    double left = Math.abs(effort.balance().leftNm());
+    double shifts = sitting.body().massInGearKg() * SeatLoad.GRAVITY * PLACED_MM / MM_PER_M;
     return made(
         Region.LEGS,
         Joint.HIP,
-        Verdict.FAIL,
+        left > shifts ? Verdict.FAIL : Verdict.CAUTION,
         Figures.NONE,
         List.of(MODEL),
         Say.format(

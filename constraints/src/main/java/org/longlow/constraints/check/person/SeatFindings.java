@@ -55,8 +55,9 @@ public final class SeatFindings {
   private static final List<Basis> FOAM =
       List.of(
           Basis.published(
-              Known.FROM_MEMORY,
-              "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory)"),
+                  Known.FROM_MEMORY,
+                  "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory)")
+              .aside(), // the model's form, not its limits
           Basis.practice("bottoming limits and 15 % of wear are common practice"));
 
   private static final List<Basis> HOLD_BASIS =

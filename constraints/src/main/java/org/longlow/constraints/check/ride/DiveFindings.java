@@ -46,7 +46,7 @@ public final class DiveFindings {
   private static final double HARDEST_G = 1.5;
 
   /** It is found where the front comes to a stop to so much, in that of gravity. */
-  private static final double FOUND_G = 1e-4;
+  private static final double FOUND_G = 5e-6;
 
   private final Layout layout;
   private final Wheels wheels;
@@ -135,7 +135,11 @@ public final class DiveFindings {
         braking,
         dived.settled(),
         braking == asked ? "" : lift < grip ? "the rear wheel lifts" : "both tyres slide",
-        reachesG(s.springs().orElseThrow(), Math.min(most, Math.max(asked, HARDEST_G)), grip),
+        reachesG(
+            s.springs().orElseThrow(),
+            dived.front().state() == Suspension.State.RIDING ? braking : 0,
+            Math.min(most, Math.max(asked, HARDEST_G)),
+            grip),
         dived.front().state(),
         Lowest.of(there.ground(), there.shapes().values()),
         s.places().value(layout.demands().limit(Demands.Key.BUMP_CLEARANCE)),
@@ -143,9 +147,13 @@ public final class DiveFindings {
         trailMm(there));
   }
 
-  /** Returns the braking up to {@code most} at which the front wheel comes to a stop. */
-  private double reachesG(Springs springs, double most, double grip) {
-    double from = 0;
+  /**
+   * Returns the braking up to {@code most} at which the front wheel comes to a stop.
+   *
+   * @param rides at which it does not yet
+   */
+  private double reachesG(Springs springs, double rides, double most, double grip) {
+    double from = rides;
     double to = most;
     if (rides(springs, most, grip)) {
       return most;

@@ -251,7 +251,7 @@ final class HoldFindings {
         .openBy(to);
   }
 
-  private Finding wayOut(Opener o) {
+  Finding wayOut(Opener o) {
     double to = o.held(places);
     Most dead = o.forces().mostToOpen(to, GasLaw.DEAD, o.grip());
     Most most = more(dead, o.forces().mostToOpen(to, GasLaw.HOT, o.grip()));

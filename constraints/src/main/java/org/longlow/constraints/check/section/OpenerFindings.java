@@ -26,11 +26,7 @@ public final class OpenerFindings {
 
   public static List<Finding> of(
       Layout layout, Places places, Map<String, PartShape> shapes, List<Standing> standings) {
-    Optional<Ground> ground =
-        standings.stream()
-            .filter(s -> s.kind() == Stance.Kind.UNLADEN)
-            .map(Standing::ground)
-            .findFirst();
+    Optional<Ground> ground = ground(standings);
     HoldFindings holds = new HoldFindings(layout, places);
     CatchFindings catches = new CatchFindings(layout, places);
     List<Finding> findings = new ArrayList<>();
@@ -52,6 +48,26 @@ public final class OpenerFindings {
       findings.addAll(caught);
     }
     return findings;
+  }
+
+  private static Optional<Ground> ground(List<Standing> standings) {
+    return standings.stream()
+        .filter(s -> s.kind() == Stance.Kind.UNLADEN)
+        .map(Standing::ground)
+        .findFirst();
+  }
+
+  /**
+   * Returns what a hand needs with all help dead, for each section that is said to be a way out.
+   */
+  public static List<Finding> wayOuts(
+      Layout layout, Places places, Map<String, PartShape> shapes, List<Standing> standings) {
+    HoldFindings holds = new HoldFindings(layout, places);
+    return layout.sections().entrySet().stream()
+        .filter(s -> s.getValue().opens().wayOut())
+        .flatMap(s -> Opener.of(s.getKey(), layout, places, shapes, ground(standings)).stream())
+        .map(holds::wayOut)
+        .toList();
   }
 
   /** Why nothing is said of what opens a section and holds it. */

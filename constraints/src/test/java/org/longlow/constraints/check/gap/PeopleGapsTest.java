@@ -102,7 +102,7 @@ class PeopleGapsTest {
 
   // each side of 10 mm; farther out, the passenger's knees pass beside the rider
   @ParameterizedTest
-  @CsvSource({"240, FAIL", "280, CAUTION", "300, PASS"})
+  @CsvSource({"240, FAIL", "280, CAUTION", "320, PASS"})
   void peopleKeepClearOfEachOther(int pegMm, Verdict verdict) {
     Finding f =
         TestMachine.tourer()

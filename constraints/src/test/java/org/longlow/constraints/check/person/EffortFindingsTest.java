@@ -121,10 +121,10 @@ class EffortFindingsTest {
 
   @Test
   void brakingIsJudgedWhereItIsWorst() {
-    Finding f = found(at(0, 1.2), "effort.Nell.neck");
-    assertThat(f.text()).contains("braking with 1.20 g it is");
+    Finding f = found(at(0, 1.5), "effort.Nell.neck");
+    assertThat(f.text()).contains("braking with 1.50 g it is");
     assertThat(f.limit()).isEqualTo(0.5);
-    Effort e = effort(at(0, 1.2), "Nell");
+    Effort e = effort(at(0, 1.5), "Nell");
     assertThat(f.value()).isCloseTo(e.stopping().get(Joint.NECK).weak(), within(1e-12));
     assertThat(e.stopping().get(Joint.NECK).loadNm()).isNegative();
   }

@@ -54,6 +54,8 @@ class HeadFindingsTest {
     TestMachine laidBack =
         TestMachine.tourer()
             .field("measures", "recline", "is", "'34 deg'")
+            .with("pins", "headLow", "['262 mm', '1122 mm']")
+            .with("pins", "headHigh", "['227 mm', '1257 mm']")
             .field("measures", "recline", "free", "false");
     Finding held = head(laidBack.study(), "Bram").orElseThrow();
     assertThat(held.value()).isGreaterThan(30);

@@ -63,7 +63,8 @@ class RoadFiguresTest {
       assertThat(t.text())
           .isEqualTo(
               String.format(
-                  "%s: rake %s°, ground trail %s mm, normal trail %s mm, wheel flop %s mm.",
+                  "%s: rake %s°, ground trail %s mm, normal trail %s mm, wheel flop %s mm."
+                      + " That is judged by a source known from memory only.",
                   who, tenths(rakeDeg), tenths(trail), tenths(normal), tenths(flop)));
       PointMm contact = t.where().orElseThrow();
       assertThat(road.x(contact)).isCloseTo(road.wheelbaseMm(), within(1e-6));
