@@ -45,14 +45,7 @@ public record BuiltMachine(Study plan, Study built, List<LetGo> letGo, List<Buil
     List<Finding> findings =
         new ArrayList<>(BuiltFindings.of(plan.layout(), study, layout.letGo()));
     findings.addAll(0, study.findings());
-    Study built =
-        new Study(
-            study.layout(),
-            study.placed(),
-            study.shapes(),
-            study.sittings(),
-            study.standings(),
-            findings);
+    Study built = study.withFindings(findings);
     List<BuiltRow> rows = new BuiltRows(plan, layout.placed().places()).all();
     return new BuiltMachine(plan, built, layout.letGo(), rows);
   }

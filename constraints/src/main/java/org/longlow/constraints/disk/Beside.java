@@ -34,7 +34,9 @@ public final class Beside {
       try {
         return another(real, kept);
       } catch (FileAlreadyExistsException e) {
-        // the next number then
+        if (Files.isSameFile(kept, real)) {
+          return kept; // a run that was stopped kept it
+        }
       }
     }
     throw new IOException("no name is left to keep " + file + " under");

@@ -84,6 +84,14 @@ public final class WholeSet implements AutoCloseable {
   public List<Path> put(List<Path> gone, WholeFile.Keeping keeping) throws IOException {
     List<Path> kept = new ArrayList<>();
     try {
+      Files.createDirectory(before);
+    } catch (FileAlreadyExistsException e) {
+      throw new FileSystemException(
+          before.toString(),
+          null,
+          "holds what no run that was stopped left there; move it elsewhere, or give another folder");
+    }
+    try {
       List<String> fresh = new ArrayList<>();
       for (String name : files.keySet()) {
         Path place = folder.resolve(name);
@@ -93,7 +101,6 @@ public final class WholeSet implements AutoCloseable {
           kept.add(Beside.keep(place, "replaced"));
         }
       }
-      Files.createDirectory(before);
       byte[] list = String.join("\n", fresh).getBytes(StandardCharsets.UTF_8);
       WholeFile.write(before.resolve(LIST), out -> out.write(list));
       for (Map.Entry<String, Leftovers.Unfinished> e : files.entrySet()) {
@@ -103,14 +110,9 @@ public final class WholeSet implements AutoCloseable {
       for (Path file : gone) {
         aside(file.getFileName().toString());
       }
-    } catch (FileAlreadyExistsException e) {
-      throw new FileSystemException(
-          before.toString(), null, "is somebody else's; take it away, or give another folder");
     } catch (IOException e) {
       try {
-        if (!mend(folder, keeping)) {
-          Files.deleteIfExists(before);
-        }
+        mend(folder, keeping);
         for (Path copy : kept) {
           Files.deleteIfExists(copy);
         }
@@ -146,6 +148,7 @@ public final class WholeSet implements AutoCloseable {
   public static boolean mend(Path folder, WholeFile.Keeping keeping) throws IOException {
     Path before = folder.resolve(BEFORE);
     boolean half = isHalf(folder);
+    boolean begun = isBegun(before);
     if (half) {
       for (String name : Files.readAllLines(before.resolve(LIST))) {
         Path fresh = within(folder, name);
@@ -164,10 +167,16 @@ public final class WholeSet implements AutoCloseable {
         WholeFile.move(old, place);
       }
     }
-    if (half || Files.exists(before.resolve(DONE))) {
+    if (half || begun || Files.exists(before.resolve(DONE))) {
       clear(before);
     }
-    return half;
+    return half || begun;
+  }
+
+  /** Whether a set was stopped before its list was whole, so that nothing was moved yet. */
+  private static boolean isBegun(Path before) throws IOException {
+    return Files.isDirectory(before, LinkOption.NOFOLLOW_LINKS)
+        && list(before).stream().allMatch(Leftovers::isUnfinished);
   }
 
   /** A list that somebody changed names nothing elsewhere. */
@@ -180,10 +189,14 @@ public final class WholeSet implements AutoCloseable {
     return path;
   }
 
+  /** What tells that the others may go is the last to go, for this may be stopped too. */
   private static void clear(Path before) throws IOException {
     for (Path file : list(before)) {
-      Files.deleteIfExists(file);
+      if (!file.endsWith(DONE)) {
+        Files.deleteIfExists(file);
+      }
     }
+    Files.deleteIfExists(before.resolve(DONE));
     Files.deleteIfExists(before);
   }
 

@@ -8,13 +8,21 @@ import org.longlow.constraints.formula.Unit;
 /** What the user may call things. */
 public final class EntryNames {
 
+  /** None ends with a blank, which nobody sees beside the same name without it. */
   public static final Pattern NAME =
-      Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} _.'()+-]{0,59}");
+      Pattern.compile(
+          "[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N} _.'()+-]{0,58}[\\p{L}\\p{M}\\p{N}_.'()+-])?");
+
   public static final Pattern MEASURE_NAME = Pattern.compile("[A-Za-z][A-Za-z0-9_]{0,59}");
 
   private EntryNames() {}
 
   static void check(Type.Group<?> group, String name, String path, Faults faults) {
+    if (!name.isBlank() && !name.equals(name.strip())) {
+      faults.structure(
+          path, "", "begins or ends with a blank, which nobody sees", "take the blank away");
+      return;
+    }
     boolean measure = group.naming() == Naming.MEASURE_NAMES;
     if (!(measure ? MEASURE_NAME : NAME).matcher(name).matches()) {
       faults.structure(

@@ -113,7 +113,7 @@ public record SolidPart(
   public List<String> ownPins() {
     return Stream.concat(
             pins().stream(),
-            worked.stream().flatMap(w -> Stream.concat(Stream.of(w.pad()), w.pivot().stream())))
+            worked().stream().flatMap(w -> Stream.concat(Stream.of(w.pad()), w.pivot().stream())))
         .distinct()
         .toList();
   }

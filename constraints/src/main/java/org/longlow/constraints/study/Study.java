@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.finding.Finding;
@@ -26,28 +27,54 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
 
 /**
- * A layout with everything that is known about it.
- *
- * @param layout the document
- * @param placed where its pins are
- * @param shapes its parts as placed, in the order of the layout
- * @param sittings its crew, person by person
- * @param standings its stances
- * @param findings its findings, in a fixed order
+ * A layout with everything that is known about it. Its findings take longer than all the rest, so
+ * they may be left until somebody asks for them; for any number of threads.
  */
-public record Study(
-    Layout layout,
-    Placed placed,
-    Map<String, PartShape> shapes,
-    List<Sitting> sittings,
-    List<Standing> standings,
-    List<Finding> findings) {
+public final class Study {
 
-  public Study {
-    shapes = Collections.unmodifiableMap(shapes);
-    sittings = List.copyOf(sittings);
-    standings = List.copyOf(standings);
-    findings = List.copyOf(findings);
+  private final Layout layout;
+  private final Placed placed;
+  private final Map<String, PartShape> shapes;
+  private final List<Sitting> sittings;
+  private final List<Standing> standings;
+
+  /** Works the findings out; null once that is done. */
+  private Supplier<List<Finding>> checks;
+
+  private volatile List<Finding> findings;
+
+  /**
+   * @param layout the document
+   * @param placed where its pins are
+   * @param shapes its parts as placed, in the order of the layout
+   * @param sittings its crew, person by person
+   * @param standings its stances
+   * @param findings its findings, in a fixed order
+   */
+  public Study(
+      Layout layout,
+      Placed placed,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      List<Standing> standings,
+      List<Finding> findings) {
+    this(layout, placed, shapes, sittings, standings, () -> findings);
+    findings();
+  }
+
+  private Study(
+      Layout layout,
+      Placed placed,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      List<Standing> standings,
+      Supplier<List<Finding>> checks) {
+    this.layout = layout;
+    this.placed = placed;
+    this.shapes = Collections.unmodifiableMap(shapes);
+    this.sittings = List.copyOf(sittings);
+    this.standings = List.copyOf(standings);
+    this.checks = checks;
   }
 
   /** Returns the study of {@code layout}, solved from where it is drawn. */
@@ -62,13 +89,82 @@ public record Study(
 
   /** As {@link #of(Placed)}, saying how far it is; a crew of dozens takes a while. */
   public static Study of(Placed placed, Progress progress) {
+    Study study = unchecked(placed, progress);
+    study.findings();
+    return study;
+  }
+
+  /** As {@link #of(Placed)}, but its findings are worked out by whoever asks for them first. */
+  public static Study unchecked(Placed placed) {
+    return unchecked(placed, Progress.NONE);
+  }
+
+  private static Study unchecked(Placed placed, Progress progress) {
     Layout layout = placed.layout();
     Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
     List<Sitting> sittings = Seats.of(layout, placed.places());
     Wheels wheels = Wheels.of(layout, placed.places());
     List<Standing> standings = new Stances(wheels, shapes).all(riders(sittings));
-    List<Finding> findings = Checks.all(placed, shapes, sittings, wheels, standings, progress);
-    return new Study(layout, placed, shapes, sittings, standings, findings);
+    return new Study(
+        layout,
+        placed,
+        shapes,
+        sittings,
+        standings,
+        () -> Checks.all(placed, shapes, sittings, wheels, standings, progress));
+  }
+
+  /** Returns the same machine with these findings. */
+  public Study withFindings(List<Finding> others) {
+    return new Study(layout, placed, shapes, sittings, standings, others);
+  }
+
+  public Layout layout() {
+    return layout;
+  }
+
+  public Placed placed() {
+    return placed;
+  }
+
+  public Map<String, PartShape> shapes() {
+    return shapes;
+  }
+
+  public List<Sitting> sittings() {
+    return sittings;
+  }
+
+  public List<Standing> standings() {
+    return standings;
+  }
+
+  /** Returns its findings, in a fixed order; works them out if nobody has asked yet. */
+  public List<Finding> findings() {
+    if (findings == null) {
+      check();
+    }
+    return findings;
+  }
+
+  private synchronized void check() {
+    if (findings == null) {
+      findings = List.copyOf(checks.get());
+      checks = null;
+    }
+  }
+
+  /** Returns whether its findings are worked out. */
+  public boolean isChecked() {
+    return findings != null;
+  }
+
+  /** Returns whether the other is of the very same machine, whatever was found of it. */
+  public boolean isOfSame(Study other) {
+    return placed == other.placed
+        && layout == other.layout
+        && sittings == other.sittings
+        && standings == other.standings;
   }
 
   /** Returns each person alone on the rider's seat, and each pair where there is a second seat. */
@@ -108,7 +204,7 @@ public record Study(
 
   /** Returns how many findings have this verdict. */
   public long count(Verdict verdict) {
-    return findings.stream().filter(f -> f.verdict() == verdict).count();
+    return findings().stream().filter(f -> f.verdict() == verdict).count();
   }
 
   /** Returns the sitting of a person on a seat, if there is one. */
@@ -132,7 +228,7 @@ public record Study(
             .collect(Collectors.joining(", "));
     return layout.name()
         + ": "
-        + findings.size()
+        + findings().size()
         + " findings: "
         + counts
         + fromMemory()
@@ -154,7 +250,7 @@ public record Study(
   }
 
   private String fromMemory() {
-    long met = findings.stream().filter(f -> f.kind().fromMemory()).count();
+    long met = findings().stream().filter(f -> f.kind().fromMemory()).count();
     return met == 0 ? "" : " (" + met + " of those that need care for a law text from memory)";
   }
 }

@@ -184,9 +184,48 @@ class WholeSetTest {
     assertThat(WholeSet.mend(folder, KEEPING)).isFalse();
     try (WholeSet set = set()) {
       assertThatThrownBy(() -> set.put(List.of(), old -> false))
-          .hasMessageContaining("is somebody else's; take it away");
+          .hasMessageContaining("move it elsewhere");
+      assertThatThrownBy(() -> set.put(List.of(), KEEPING)).hasMessageContaining("move it");
     }
     assertThat(all()).isEqualTo(before);
+  }
+
+  /** Killed with the folder for old files just made, then while its list was being written. */
+  @Test
+  void aSetStoppedBeforeItsListIsTakenOut() throws IOException {
+    old();
+    Map<String, String> whole = all();
+    Path made = folder.resolve(WholeSet.BEFORE);
+    for (boolean writing : List.of(false, true)) {
+      Files.createDirectory(made);
+      if (writing) {
+        // of this process, which is alive: who calls has seen to it that nobody else puts a set
+        Files.writeString(Leftovers.begin(made).path(), "half a li");
+      }
+      assertThat(WholeSet.mend(folder, KEEPING)).isTrue();
+      assertThat(all()).isEqualTo(whole);
+    }
+  }
+
+  /** Done, and killed while the old files were being taken away: none of them is put back. */
+  @Test
+  void whatMayGoGoesInTheEnd() throws IOException {
+    Path made = Files.createDirectory(folder.resolve(WholeSet.BEFORE));
+    Files.writeString(made.resolve("may-be-deleted.txt"), "");
+    Files.createDirectories(made.resolve("stuck").resolve("in it"));
+    assertThatThrownBy(() -> WholeSet.mend(folder, KEEPING)).isInstanceOf(IOException.class);
+    assertThat(made.resolve("may-be-deleted.txt")).exists();
+  }
+
+  /** A second run after a kill finds the copy that the first one kept. */
+  @Test
+  void oneCopyIsKeptOfOneFile() throws IOException {
+    old();
+    Path copy = Beside.keep(folder.resolve("b"), "replaced");
+    try (WholeSet set = set()) {
+      assertThat(set.put(List.of(), KEEPING)).containsExactly(copy);
+    }
+    assertThat(all()).containsEntry("b.replaced", "mine b").doesNotContainKey("b.replaced-2");
   }
 
   @Test

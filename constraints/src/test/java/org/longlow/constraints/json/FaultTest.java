@@ -110,6 +110,8 @@ class FaultTest {
           "section": "canopy"}          ~ "section": "canpoy"}         ~ $.stances["canopy up"].section ~ did you mean canopy?
           "laden": "laden"              ~ "laden": "landen"            ~ $.stances.laden      ~ did you mean laden?
           "laden": "laden"              ~ "laden": "open"              ~ $.stances.laden.section ~ is missing
+          "Mara": {"sex"                ~ "Mara ": {"sex"              ~ $.crew["Mara "]      ~ begins or ends with a blank, which nobody sees; take the blank away
+          "wheelbase": "1640 mm"        ~ "wheelbase": "1640 mm", " w": "3" ~ $.measures[" w"] ~ begins or ends with a blank
           "stature": "1620 mm"          ~ "stature": "1620 in"         ~ $.crew.Mara.stature  ~ must be from 1200 to 2200 mm
           "mass": "61 kg"               ~ "mass": "0 kg"               ~ $.crew.Mara.mass     ~ must be from 30 to 200 kg
           "sex": "female"               ~ "sex": "woman"               ~ $.crew.Mara.sex      ~ must be one of female, male

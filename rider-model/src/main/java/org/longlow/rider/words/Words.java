@@ -1,5 +1,6 @@
 package org.longlow.rider.words;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -241,8 +242,51 @@ public sealed interface Words {
     }
   }
 
+  /** A number of a pattern without a unit, such as {@code %.2f}. */
+  record Decimal(double value, int digits) implements Words {
+    @Override
+    public String in(Units units) {
+      return String.format(Locale.ROOT, "%." + digits + "f", value);
+    }
+
+    @Override
+    public List<String> saying(double one, Units units) {
+      return one == value ? List.of(in(units)) : List.of();
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int more) {
+      return values.contains(value) ? new Decimal(value, digits + more) : this;
+    }
+  }
+
   /** A pattern with values. */
   record Filled(String pattern, List<Object> values) implements Words {
+
+    private static final Pattern PLACE = Pattern.compile("%(?:%|\\.(\\d)f|[a-z])");
+
+    /** The same with each bare number as words, so that it too can be said finer. */
+    private Filled withDecimals() {
+      List<Object> all = new ArrayList<>(values);
+      int[] at = {0};
+      String words =
+          PLACE
+              .matcher(pattern)
+              .replaceAll(
+                  m -> {
+                    if (m.group().equals("%%")) {
+                      return "%%";
+                    }
+                    int i = at[0]++;
+                    if (m.group(1) == null || !(all.get(i) instanceof Double value)) {
+                      return m.group();
+                    }
+                    all.set(i, new Decimal(value, Integer.parseInt(m.group(1))));
+                    return "%s";
+                  });
+      return new Filled(words, all);
+    }
+
     @Override
     public String in(Units units) {
       return String.format(
@@ -251,12 +295,14 @@ public sealed interface Words {
 
     @Override
     public List<String> saying(double value, Units units) {
-      return Words.saying(values, value, units);
+      return Words.saying(withDecimals().values, value, units);
     }
 
     @Override
     public Words finer(Set<Double> figures, int more) {
-      return new Filled(pattern, values.stream().map(v -> Words.finer(v, figures, more)).toList());
+      Filled all = withDecimals();
+      return new Filled(
+          all.pattern, all.values.stream().map(v -> Words.finer(v, figures, more)).toList());
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
@@ -40,6 +39,8 @@ import org.longlow.svg.drawing.Drawing;
  * @param eye from where the machine is seen
  * @param drawing the picture, in the axes of the road of the stance shown
  * @param movable names of the pins that can still move
+ * @param findings what is known of it, worst first; of the machine before it while it is working
+ * @param working true while its findings are still being worked out
  * @param live true while a pin is dragged or a slider moved, before the change is a step
  */
 public record BoardState(
@@ -50,6 +51,8 @@ public record BoardState(
     Eye eye,
     Drawing drawing,
     Set<String> movable,
+    List<Finding> findings,
+    boolean working,
     boolean live) {
 
   /** Less than this nobody sees. */
@@ -59,6 +62,7 @@ public record BoardState(
 
   public BoardState {
     movable = Set.copyOf(movable);
+    findings = List.copyOf(findings);
   }
 
   /** Returns the units in which its figures are shown. */
@@ -167,22 +171,16 @@ public record BoardState(
         .toList();
   }
 
-  /** Returns the findings, worst first. */
-  public List<Finding> findings() {
-    return WorstFirst.of(study.findings());
-  }
-
   /**
    * Returns the ids of findings that are marked on the picture, in the order of their numbers: all
-   * that fail, worst first, then the one picked.
+   * that fail, then the one picked.
+   *
+   * @param findings worst first
    */
-  static List<String> marked(Study study, String picked) {
+  static List<String> marked(List<Finding> findings, String picked) {
     List<String> ids = new ArrayList<>();
-    study.findings().stream()
-        .filter(f -> f.verdict() == Verdict.FAIL)
-        .sorted(WorstFirst.ORDER)
-        .forEach(f -> ids.add(f.id()));
-    study.findings().stream()
+    findings.stream().filter(f -> f.verdict() == Verdict.FAIL).forEach(f -> ids.add(f.id()));
+    findings.stream()
         .filter(f -> f.id().equals(picked) && f.verdict() != Verdict.FAIL)
         .forEach(f -> ids.add(f.id()));
     return ids;
@@ -193,7 +191,7 @@ public record BoardState(
    * has no place is seen nowhere better than here: only whom it concerns is seated then.
    */
   PictureOptions optionsFor(String id, PictureOptions now) {
-    return study.findings().stream()
+    return findings.stream()
         .filter(f -> f.id().equals(id))
         .findFirst()
         .filter(f -> f.where().isPresent() || f.who().filter(w -> !isSeated(w)).isPresent())

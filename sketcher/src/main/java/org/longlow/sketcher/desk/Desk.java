@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Target;
-import org.longlow.sketcher.edit.Trial;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.sketcher.picture.PictureOptions;
 
@@ -22,7 +22,6 @@ import org.longlow.sketcher.picture.PictureOptions;
  */
 public final class Desk extends Surface implements AutoCloseable {
 
-  private final Errands errands;
   private final Keeper keeper;
   private final FileWork files;
   private final FirstWork first;
@@ -32,6 +31,8 @@ public final class Desk extends Surface implements AutoCloseable {
   private final MendWork mending = new MendWork(this, studio, edits);
   private final AdviceWork advice = new AdviceWork(this, studio);
   private final DrawnBefore drawnBefore = new DrawnBefore();
+  private final FindingRead reading = new FindingRead(drawnBefore);
+  private final ShowWork show;
   private final SlideWork slides = new SlideWork(this, drawnBefore);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
@@ -39,10 +40,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final InTurn seen = new InTurn(this::isBehind);
 
   private Session session;
-  private BoardState shown;
-  private boolean beginning;
   private PictureOptions options = PictureOptions.PLAIN;
-  private String finding = "";
   private Selection selection = Selection.NONE;
 
   /**
@@ -50,7 +48,7 @@ public final class Desk extends Surface implements AutoCloseable {
    * @param autosave where unsaved work is kept
    */
   public Desk(Executor owner, Autosave autosave) {
-    errands = new Errands(owner, this::failed);
+    show = new ShowWork(this, studio, owner, this::failed);
     keeper = new Keeper(owner, autosave);
     files = new FileWork(this, keeper);
     first = new FirstWork(this, files);
@@ -68,7 +66,6 @@ public final class Desk extends Surface implements AutoCloseable {
     return Optional.ofNullable(session);
   }
 
-  /** Returns whether that very session is on the board. */
   @Override
   boolean isAt(Session that) {
     return session == that;
@@ -76,7 +73,7 @@ public final class Desk extends Surface implements AutoCloseable {
 
   @Override
   public Optional<BoardState> shown() {
-    return Optional.ofNullable(shown);
+    return show.shown();
   }
 
   @Override
@@ -91,16 +88,16 @@ public final class Desk extends Surface implements AutoCloseable {
 
   /** Returns the id of the finding picked, or empty. */
   public String finding() {
-    return finding;
+    return reading.id();
   }
 
   public Optional<Trouble> trouble() {
     return edits.trouble();
   }
 
-  /** Returns whether a machine was opened and is not worked out yet for the first time. */
+  /** Returns whether a machine was opened and is not seen yet for the first time. */
   public boolean isBeginning() {
-    return beginning;
+    return show.isBeginning();
   }
 
   @Override
@@ -112,10 +109,10 @@ public final class Desk extends Surface implements AutoCloseable {
     return keeper.autosave();
   }
 
-  /** Returns whether every question asked so far is answered. */
+  /** Returns whether every question asked so far is answered, findings too. */
   @Override
   public boolean isIdle() {
-    return errands.isIdle();
+    return show.isIdle();
   }
 
   // --- opening, saving ---
@@ -133,38 +130,32 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Puts another session on the board. */
   @Override
   void begin(Session next) {
-    files.leave();
-    turn.forget();
-    seen.forget();
-    session = next;
-    shown = null;
-    slides.forget();
-    drawnBefore.forget();
-    beginning = true;
-    finding = "";
+    put(next);
+    reading.forget();
     selection = Selection.NONE;
-    edits.clearPreview();
     edits.clearTrouble();
     drags.begin();
-    notices.clear();
     options = Looks.first(next.layout(), options);
     ask();
   }
 
   /** Goes back to the start page; unsaved work stays in its copy. */
   public void leave() {
+    put(null);
+    drags.release();
+    tell();
+  }
+
+  private void put(Session next) {
     files.leave();
     turn.forget();
     seen.forget();
-    session = null;
-    shown = null;
+    session = next;
+    show.clear(next != null);
     slides.forget();
     drawnBefore.forget();
-    beginning = false;
-    drags.release();
     edits.clearPreview();
     notices.clear();
-    tell();
   }
 
   // --- changing the layout ---
@@ -190,7 +181,6 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.type(target, text);
   }
 
-  /** Forgets the last refusal. */
   public void forgetTrouble() {
     edits.clearTrouble();
     tell();
@@ -244,9 +234,9 @@ public final class Desk extends Surface implements AutoCloseable {
     }
   }
 
-  /** Returns whether an edit is being tried, or a machine worked out for the first time. */
+  /** Returns whether an edit is being tried, or a machine at rest is not worked out yet. */
   public boolean isBehind() {
-    return beginning || edits.isTrying();
+    return show.isBehind() || edits.isTrying();
   }
 
   /** Does something now, or to what the edits asked for before it give. */
@@ -255,7 +245,7 @@ public final class Desk extends Surface implements AutoCloseable {
     turn.once(next);
   }
 
-  /** Does something now, or once the machine that it is meant for is on the board. */
+  /** Does something now, or once the machine that it is meant for is worked out. */
   public void onceSeen(Runnable next) {
     seen.once(next);
   }
@@ -283,28 +273,14 @@ public final class Desk extends Surface implements AutoCloseable {
     look(o -> o.withChosen(next.last()));
   }
 
-  /**
-   * Picks a finding; empty for none. It is shown in the stance in which it is worst, and put down
-   * the machine is seen as drawn where it was before.
-   */
+  /** Picks a finding of the machine as it is, once that is worked out; empty for none, at once. */
   public void chooseFinding(String id) {
-    boolean wasRead = !finding.isEmpty();
-    finding = id;
-    look(o -> shown == null ? o : id.isEmpty() ? putDown(o, wasRead) : read(id, o));
-  }
-
-  private PictureOptions read(String id, PictureOptions now) {
-    drawnBefore.enter(DrawnBefore.By.FINDING, now);
-    PictureOptions next = shown.optionsFor(id, now);
-    if (!next.stance().equals(now.stance())) {
-      drawnBefore.put(next.stance());
+    Runnable pick = () -> look(o -> reading.pick(id, shown(), o));
+    if (id.isEmpty()) {
+      pick.run();
+    } else {
+      onceSeen(pick);
     }
-    return next;
-  }
-
-  private PictureOptions putDown(PictureOptions now, boolean wasRead) {
-    boolean back = wasRead && drawnBefore.leave(DrawnBefore.By.FINDING, now);
-    return back ? shown.in(Optional.empty(), now) : shown.optionsFor("", now);
   }
 
   /** Seats a person; the stance follows them. */
@@ -359,44 +335,22 @@ public final class Desk extends Surface implements AutoCloseable {
   @Override
   void ask() {
     if (session != null) {
-      askNow();
+      Layout layout = edits.preview().orElseGet(session::layout);
+      boolean live = edits.preview().isPresent() || drags.isHolding();
+      show.ask(
+          new Request(layout, show.known(), options, reading.id(), live, drags.pull()),
+          this::arrive);
     }
     tell();
   }
 
-  private void askNow() {
-    Session mine = session;
-    Request request =
-        new Request(
-            edits.preview().orElseGet(session::layout),
-            options,
-            finding,
-            edits.preview().isPresent() || drags.isHolding(),
-            drags.pull());
-    errands.ask(
-        () -> {
-          Request.Answer answer = request.answered(studio);
-          return () -> {
-            // what was asked about another machine is of no interest any more
-            if (isAt(mine)) {
-              arrive(answer);
-            }
-          };
-        });
-  }
-
   private void arrive(Request.Answer answer) {
     BoardState next = answer.shown();
-    boolean other = shown == null || shown.study() != next.study();
-    shown = next;
-    options = beginning ? Looks.onceSeen(next, options) : options;
-    beginning = false;
+    options = isBeginning() ? Looks.onceSeen(next, options) : options;
+    boolean other = show.put(next);
     drags.arrived(answer.dragged(), other);
-    if (other && !next.live() && !next.study().placed().holds()) {
-      Trial.Refused why = Trial.refusal(next.study().placed());
-      say(Notice.Mood.BAD, "contradiction", why.words());
-    } else if (other && !next.live()) {
-      notices.drop("contradiction");
+    if (other && !next.live()) {
+      edits.tellWhetherItHolds(next.study().placed());
     }
     slides.look();
     tell();
@@ -405,7 +359,7 @@ public final class Desk extends Surface implements AutoCloseable {
 
   @Override
   void queue(Supplier<Runnable> job) {
-    errands.queue(
+    show.queue(
         () -> {
           Runnable after = job.get();
           return () -> {
@@ -417,13 +371,13 @@ public final class Desk extends Surface implements AutoCloseable {
     tell();
   }
 
-  /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
+  /** What goes wrong is said in the window; the last good layout stays. */
   private void failed(RuntimeException e) {
     drags.failed();
     edits.failed();
     files.failed();
     first.failed();
-    beginning = false;
+    show.failed();
     say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
   }
 
@@ -438,7 +392,7 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Ends the worker. Unsaved work stays in its copy and is offered again. */
   @Override
   public void close() {
-    errands.close();
+    show.close();
     keeper.close();
     files.release();
   }

@@ -3,6 +3,7 @@ package org.longlow.sketcher.desk;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.Placed;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -14,6 +15,8 @@ import org.longlow.sketcher.edit.Trouble;
  * becomes a step only if the layout can take it. Belongs to the desk's thread.
  */
 final class EditWork {
+
+  private static final String CONTRADICTION = "contradiction";
 
   private final Surface desk;
   private final Studio studio;
@@ -91,6 +94,15 @@ final class EditWork {
       trouble = new Trouble(target, text, (Trial.Refused) trial);
       preview = null;
       desk.ask();
+    }
+  }
+
+  /** Says so if what is shown contradicts itself. */
+  void tellWhetherItHolds(Placed placed) {
+    if (!placed.holds()) {
+      desk.say(Notice.Mood.BAD, CONTRADICTION, Trial.refusal(placed).words());
+    } else if (desk.notices().stream().anyMatch(n -> n.topic().equals(CONTRADICTION))) {
+      desk.dropNotice(CONTRADICTION);
     }
   }
 

@@ -1,6 +1,8 @@
 package org.longlow.sketcher.desk;
 
+import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -9,6 +11,7 @@ import org.longlow.sketcher.picture.PictureOptions;
  * What the desk asks about the machine on the board: solve it as it is now, or as the hand pulls
  * it, and draw it. Immutable, so that it can wait for the worker while the desk goes on.
  *
+ * @param known what was found last of the machine, before it was changed
  * @param options how the picture is asked for
  * @param finding id of the finding picked, or empty
  * @param live whether the answer shows something that is not a step yet
@@ -16,6 +19,7 @@ import org.longlow.sketcher.picture.PictureOptions;
  */
 record Request(
     Layout layout,
+    List<Finding> known,
     PictureOptions options,
     String finding,
     boolean live,
@@ -27,7 +31,7 @@ record Request(
   /** Answers the question, on the worker's thread. */
   Answer answered(Studio studio) {
     Study study = pull.map(DragWork.Pull::study).orElseGet(() -> studio.of(layout));
-    BoardState shown = studio.draw(layout, study, options, finding, live);
+    BoardState shown = studio.draw(layout, study, known, options, finding, live);
     return new Answer(shown, pull.map(p -> p.words(layout, study)));
   }
 }

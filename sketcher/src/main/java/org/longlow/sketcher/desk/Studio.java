@@ -1,9 +1,13 @@
 package org.longlow.sketcher.desk;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
@@ -29,10 +33,10 @@ final class Studio {
   private Study freed;
   private Freedoms freedoms;
 
-  /** Returns the study of a layout. */
+  /** Returns the study of a layout, its findings worked out when they are asked for. */
   Study of(Layout layout) {
     if (layout != studied) {
-      study = Study.of(layout);
+      study = Study.unchecked(Placer.place(layout));
       studied = layout;
     }
     return study;
@@ -44,16 +48,29 @@ final class Studio {
     study = made;
   }
 
-  /** Draws a study; every failing finding that has a place is marked, and the one picked. */
-  BoardState draw(Layout layout, Study made, PictureOptions options, String finding, boolean live) {
-    PictureOptions asked = options.withFindings(BoardState.marked(made, finding));
+  /**
+   * Draws a study; every failing finding that has a place is marked, and the one picked.
+   *
+   * @param before what was found of the machine before, shown until this one is checked
+   */
+  BoardState draw(
+      Layout layout,
+      Study made,
+      List<Finding> before,
+      PictureOptions options,
+      String finding,
+      boolean live) {
+    boolean working = !made.isChecked();
+    List<Finding> findings = working ? before : WorstFirst.of(made.findings());
+    PictureOptions asked = options.withFindings(BoardState.marked(findings, finding));
     if (asked.stance().isPresent() && asked.stance().flatMap(made::standing).isEmpty()) {
       asked = asked.withStance(Optional.empty());
     }
-    Drawing drawing = Pictures.of(made, asked);
+    Drawing drawing = Pictures.of(working ? made.withFindings(before) : made, asked);
     Optional<Standing> standing = ElevationPicture.standing(made, asked);
     Eye eye = Pictures.eye(made, asked, BoardState.ground(layout, made, standing));
-    return new BoardState(layout, made, asked, standing, eye, drawing, movable(made), live);
+    return new BoardState(
+        layout, made, asked, standing, eye, drawing, movable(made), findings, working, live);
   }
 
   /** Pins that can move; while a pin is dragged they are those that could before. */
@@ -91,7 +108,6 @@ final class Studio {
 
     Dragging(PinDrag drag) {
       this.drag = drag;
-      this.study = drag.study();
     }
 
     Study moveTo(PointMm target) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.TravelTouches;
 import org.longlow.constraints.check.road.LeanFindings;
@@ -30,9 +31,9 @@ public final class Ways {
   private Ways() {}
 
   /** Returns the way of a section that opens: it stops where it first comes too close. */
-  public static Slide opening(Study study, Condition open) {
+  public static Slide opening(List<Finding> findings, Condition open) {
     List<Slide.Mark> marks =
-        study.findings().stream()
+        findings.stream()
             .filter(f -> f.verdict() == Verdict.FAIL && f.stance().filter(open::equals).isPresent())
             .filter(f -> f.from().isPresent())
             .map(

@@ -74,9 +74,12 @@ public final class PinDrag {
     return study();
   }
 
-  /** Returns everything about the machine as it is now. */
+  /**
+   * Returns everything about the machine as it is now, its findings worked out when they are asked
+   * for.
+   */
   public Study study() {
-    return Study.of(new Placed(problem, last, problem.places(last.x())));
+    return Study.unchecked(new Placed(problem, last, problem.places(last.x())));
   }
 
   /**

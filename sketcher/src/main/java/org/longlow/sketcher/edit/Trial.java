@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.SolveReport;
@@ -37,7 +38,7 @@ public sealed interface Trial {
    * The edit holds.
    *
    * @param layout the layout after it, pins written where the solver put them
-   * @param study everything about it
+   * @param study everything about it, its findings worked out when they are asked for
    */
   record Accepted(Layout layout, Study study) implements Trial {}
 
@@ -74,7 +75,7 @@ public sealed interface Trial {
     if (result instanceof ReadResult.Refused refused) {
       return new Refused(words(asked, refused.faults()), List.of());
     }
-    Study study = Study.of(((ReadResult.Read) result).layout());
+    Study study = Study.unchecked(Placer.place(((ReadResult.Read) result).layout()));
     if (study.placed().holds() || !before.placed().holds()) {
       return new Accepted(settled(before.placed(), asked, study.placed()), study);
     }

@@ -353,7 +353,12 @@ final class Card extends Pane {
     Pen gc = new Pen(new DrawingPainter(look.palette()));
     for (Tags.Cord cord : tags.strings()) {
       gc.setStroke(
-          DrawingPainter.colour(look.palette().of(cord.picked() ? Tone.CHOSEN : Tone.BAD)));
+          DrawingPainter.colour(
+              look.palette()
+                  .of(
+                      tags.isStillWorking()
+                          ? Tone.PENCIL
+                          : cord.picked() ? Tone.CHOSEN : Tone.BAD)));
       gc.setLineWidth(cord.picked() ? 1.8 : 0.9);
       gc.strokePolyline(
           cord.line().stream().mapToDouble(PointMm::x).toArray(),

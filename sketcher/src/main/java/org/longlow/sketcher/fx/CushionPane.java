@@ -43,6 +43,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
 
   private final Desk desk;
   private final Label head = Bits.label("");
+  private final StillWorking working;
   private final CushionCanvas drawing = new CushionCanvas(this::pick, this);
   private final FlowPane doing = new FlowPane(5, 5);
   private final FlowPane fields = new FlowPane(TicketSize.GAP_PX, 2);
@@ -65,6 +66,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   CushionPane(Desk desk) {
     super(6);
     this.desk = desk;
+    working = new StillWorking(desk, this, this::refresh);
     Called.by(this, "cushion-bench");
     getStyleClass().add("bench-inner");
     VBox.setVgrow(grades, Priority.ALWAYS);
@@ -279,13 +281,16 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   /** Shows the cushion as it is now; returns whether it is still there. */
   boolean refresh() {
     BoardState shown = desk.shown().orElse(null);
+    head.setText("cushion bench, " + cushion + (working.look() ? ", " + StillWorking.WORDS : ""));
+    if (shown != null && shown.working() && part(shown.layout()).isPresent()) {
+      return true; // what is found of it comes in a moment
+    }
     Optional<CushionStack> stack =
         shown == null ? Optional.empty() : CushionStack.of(shown.study(), cushion);
     if (stack.isEmpty()) {
       return false;
     }
     picked = Math.min(picked, stack.get().layers().size() - 1);
-    head.setText("cushion bench, " + cushion);
     drawing.setAccessibleText(spoken(stack.get()));
     drawing.show(stack.get(), picked, look, CUT_SHARE * Math.max(300, seenPx));
     layer().ifPresent(foam -> grades.mark(foam, ShownUnits.of(desk)));

@@ -13,7 +13,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Things;
@@ -28,7 +27,7 @@ final class FindPane extends VBox {
   private final TextField words = new TextField();
   private final ListView<Line> list = new ListView<>();
   private List<Things.Thing> things = List.of();
-  private Layout listed;
+  private BoardState listed;
 
   /** A line of the list: a thing, or something to do. */
   private record Line(Things.Thing thing, Deed deed) {}
@@ -102,8 +101,8 @@ final class FindPane extends VBox {
     if (shown == null) {
       return;
     }
-    if (listed != shown.layout()) {
-      listed = shown.layout();
+    if (listed != shown) {
+      listed = shown;
       things = Things.of(shown.layout(), shown.findings());
     }
     List<Line> lines = new ArrayList<>();

@@ -43,6 +43,7 @@ final class FindingSlip extends VBox {
   private final Label count = Bits.label("");
   private final ListView<Finding> list = new ListView<>();
   private final MendPane mend;
+  private final StillWorking working;
   private List<Finding> findings = List.of();
   private Map<String, Integer> numbers = Map.of();
   private BoardState numbered;
@@ -61,6 +62,7 @@ final class FindingSlip extends VBox {
   FindingSlip(Desk desk) {
     this.desk = desk;
     mend = new MendPane(desk);
+    working = new StillWorking(desk, list, this::count);
     Called.by(this, "findings");
     getStyleClass().add("finding-slip");
     Called.by(list, "findings");
@@ -90,7 +92,9 @@ final class FindingSlip extends VBox {
 
   private void refresh() {
     mend.refresh(picked());
-    boolean live = desk.shown().map(BoardState::live).orElse(false);
+    working.look();
+    count();
+    boolean live = desk.shown().map(s -> s.live() || s.working()).orElse(false);
     trying = desk.mending().tried().isPresent() || trying && live;
     if (trying) {
       return; // what is tried is seen on the card; the list stays under the pointer
@@ -109,7 +113,7 @@ final class FindingSlip extends VBox {
       filling = true;
       list.getItems().setAll(now);
       filling = false;
-      count.setText(summary(now));
+      count();
     }
     boolean other = list.getSelectionModel().getSelectedIndex() != picked;
     if (other) {
@@ -126,6 +130,10 @@ final class FindingSlip extends VBox {
       seen = wanted;
       keepSeen();
     }
+  }
+
+  private void count() {
+    count.setText(working.isSaid() ? StillWorking.WORDS : summary(findings));
   }
 
   /** What was picked is drawn with its mark only after it was picked: then its sign gets it too. */

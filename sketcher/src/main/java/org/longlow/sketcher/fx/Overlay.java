@@ -176,7 +176,7 @@ final class Overlay {
     if (!shown.isMarked(id)) {
       return;
     }
-    for (Finding f : shown.study().findings()) {
+    for (Finding f : shown.findings()) {
       if (f.id().equals(id) && f.where().isPresent()) {
         PointMm at = shown.onDrawing(f);
         double x = frame.screenX(at.x());

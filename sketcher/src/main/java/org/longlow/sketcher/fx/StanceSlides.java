@@ -19,7 +19,6 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
@@ -266,9 +265,8 @@ final class StanceSlides extends VBox {
           ? "Looking along the way\u2026"
           : "Nobody rides it, so it is not laden: choose another stance.";
     }
-    Study study = desk.shown().orElseThrow().study();
     String hands =
-        study.findings().stream()
+        desk.shown().orElseThrow().findings().stream()
             .filter(f -> f.kind().equals(HandFindings.HANDS))
             .map(f -> " " + f.text(desk.shown().orElseThrow().units()))
             .collect(Collectors.joining());
@@ -301,7 +299,7 @@ final class StanceSlides extends VBox {
   private final class Opening implements WaySlider.Way {
     @Override
     public Optional<Slide> slide() {
-      return open().flatMap(c -> desk.shown().map(s -> Ways.opening(s.study(), c)));
+      return open().flatMap(c -> desk.shown().map(s -> Ways.opening(s.findings(), c)));
     }
 
     @Override

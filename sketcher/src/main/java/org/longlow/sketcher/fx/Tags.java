@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.text.Text;
 import org.longlow.constraints.check.finding.Finding;
@@ -43,6 +44,8 @@ final class Tags extends Pane {
   private final Button fails = bundle(Verdict.FAIL);
   private final Button cares = bundle(Verdict.CAUTION);
   private final Button passes = bundle(Verdict.PASS);
+  private final Label still = Bits.label(StillWorking.WORDS, "still-working");
+  private final StillWorking working;
   private List<Finding> tagged = List.of();
   private List<Finding> all = List.of();
   private long filledAt;
@@ -56,7 +59,10 @@ final class Tags extends Pane {
     this.open = open;
     Called.by(this, "tags");
     setPickOnBounds(false);
-    getChildren().addAll(fails, cares, passes);
+    getStyleClass().add("tags");
+    still.setMouseTransparent(true);
+    getChildren().addAll(fails, cares, passes, still);
+    working = new StillWorking(desk, this, this::requestLayout);
     desk.watch(this::refresh);
   }
 
@@ -87,6 +93,9 @@ final class Tags extends Pane {
   }
 
   private void refresh() {
+    if (working.isSaid() != working.look()) {
+      requestLayout();
+    }
     BoardState shown = desk.shown().orElse(null);
     List<Finding> now = shown == null ? List.of() : shown.findings();
     if (shown != null && shown.live() && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
@@ -114,9 +123,14 @@ final class Tags extends Pane {
   @Override
   protected void layoutChildren() {
     double right = getWidth() - GAP_PX;
+    boolean none = all.isEmpty();
     for (Button bundle : List.of(passes, cares)) {
-      right = place(bundle, right);
+      bundle.setVisible(!none);
+      right = none ? right : place(bundle, right);
     }
+    still.setVisible(working.isSaid());
+    still.autosize();
+    still.relocate(getWidth() - GAP_PX - still.getWidth(), none ? TOP_PX : underPx());
     double tagPx = tagPx();
     int room = (int) ((right - leftPx()) / (tagPx + GAP_PX));
     boolean tooMany = tagged.size() > room;
@@ -126,6 +140,16 @@ final class Tags extends Pane {
       room = (int) ((right - leftPx()) / (tagPx + GAP_PX));
     }
     hang(tagged.subList(0, Math.min(tagged.size(), Math.max(0, room))), right);
+  }
+
+  /** Where a line stands under the row. */
+  private double underPx() {
+    return TOP_PX + TAG_HIGH_PX * TextSize.of(this) + 1;
+  }
+
+  /** Returns whether they are of the machine as it was before, and it is said. */
+  boolean isStillWorking() {
+    return working.isSaid();
   }
 
   private static double place(Button bundle, double right) {

@@ -25,8 +25,6 @@ import org.longlow.sketcher.desk.Session;
 /** The title line: which machine, whether it is saved, and what can be done with it, in words. */
 final class TopStrip extends VBox {
 
-  private static final String WORKING = "working\u2026";
-
   /** Work that takes no longer is not told of, or the word would flicker at every step. */
   private static final Duration UNTOLD = Duration.millis(400);
 
@@ -55,7 +53,7 @@ final class TopStrip extends VBox {
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
     Called.by(working, "working");
-    patience.setOnFinished(e -> working.setText(WORKING));
+    patience.setOnFinished(e -> working.setText(StillWorking.WORDS));
     Called.by(name, "machine");
     Called.by(state, "state");
     Strip line =
@@ -181,7 +179,7 @@ final class TopStrip extends VBox {
    */
   private void tellWork() {
     if (desk.isBeginning()) {
-      working.setText(WORKING);
+      working.setText(StillWorking.WORDS);
     } else if (desk.isIdle()) {
       patience.stop();
       working.setText("");

@@ -42,7 +42,7 @@ final class LastSeen {
             .withDimensions(false)
             .withDenominator(1);
     LastSeen known = last.get();
-    if (known == null || known.study != study || !known.options.equals(plain)) {
+    if (known == null || !known.study.isOfSame(study) || !known.options.equals(plain)) {
       known = new LastSeen(study, plain);
       last = new SoftReference<>(known);
     }

@@ -166,6 +166,9 @@ public final class Scenes {
   /** Returns the findings asked for, by number; those about somebody not drawn are left out. */
   private static Map<Integer, Finding> findings(
       Study study, PictureOptions options, List<Sitting> seated) {
+    if (options.findings().isEmpty()) {
+      return Map.of(); // what nobody asks for is not worked out
+    }
     List<Occupant> here = Company.occupants(seated);
     Map<Integer, Finding> out = new TreeMap<>();
     for (Finding f : study.findings()) {

@@ -39,7 +39,7 @@ class BoardStateTest {
             .withPerson("Mara")
             .withStance(stance)
             .withMoved(Optional.ofNullable(moved));
-    return new Studio().draw(LAYOUT, WREN, options, "", false);
+    return new Studio().draw(LAYOUT, WREN, List.of(), options, "", false);
   }
 
   private static Optional<Condition> stance(Travel travel) {
@@ -63,11 +63,11 @@ class BoardStateTest {
   @Test
   void stancesAreSteppedThroughAsDrawnAmongThem() {
     PictureOptions laden = PictureOptions.PLAIN.withPerson("Mara");
-    BoardState at = new Studio().draw(LAYOUT, WREN, laden, "", false);
+    BoardState at = new Studio().draw(LAYOUT, WREN, List.of(), laden, "", false);
     int steps = at.steps().size();
     assertThat(steps).isGreaterThan(2);
     PictureOptions now = at.in(Optional.empty(), laden);
-    BoardState drawn = new Studio().draw(LAYOUT, WREN, now, "", false);
+    BoardState drawn = new Studio().draw(LAYOUT, WREN, List.of(), now, "", false);
     assertThat(drawn.standing()).isEmpty();
     assertThat(drawn.places()).isEqualTo(WREN.placed().places());
     assertThat(drawn.drawnSaid()).isEmpty();
@@ -75,13 +75,13 @@ class BoardStateTest {
     for (int by : new int[] {1, -1}) {
       PictureOptions to = now;
       for (int i = 0; i < steps; i++) {
-        to = new Studio().draw(LAYOUT, WREN, to, "", false).stepped(by, to);
-        BoardState there = new Studio().draw(LAYOUT, WREN, to, "", false);
+        to = new Studio().draw(LAYOUT, WREN, List.of(), to, "", false).stepped(by, to);
+        BoardState there = new Studio().draw(LAYOUT, WREN, List.of(), to, "", false);
         int index = by > 0 ? i : steps - 1 - i;
         assertThat(there.stance()).contains(at.steps().get(index).condition());
         assertThat(there.drawnSaid()).isEqualTo(", as drawn");
       }
-      to = new Studio().draw(LAYOUT, WREN, to, "", false).stepped(by, to);
+      to = new Studio().draw(LAYOUT, WREN, List.of(), to, "", false).stepped(by, to);
       assertThat(to.asDrawn()).isTrue();
     }
     assertThat(Looks.seated("Tor").apply(now).asDrawn()).as("somebody else as drawn").isTrue();
@@ -95,21 +95,22 @@ class BoardStateTest {
     Study study = Study.of(two);
     assertThat(two.crew().get("Runa").seats()).containsExactly("passenger");
     PictureOptions runa = Looks.seated("Runa").apply(PictureOptions.PLAIN);
-    BoardState at = new Studio().draw(two, study, runa, "", false);
+    BoardState at = new Studio().draw(two, study, List.of(), runa, "", false);
     assertThat(at.heads()).hasSize(2);
     assertThat(at.stance().orElseThrow().aboard())
         .extracting(Occupant::person)
         .hasSize(2)
         .endsWith("Runa");
     String rider = at.stance().orElseThrow().aboard().get(0).person();
-    BoardState rides = new Studio().draw(two, study, Looks.seated(rider).apply(runa), "", false);
+    BoardState rides =
+        new Studio().draw(two, study, List.of(), Looks.seated(rider).apply(runa), "", false);
     assertThat(rides.heads()).hasSize(1);
     assertThat(at.steps()).isEqualTo(rides.steps());
     assertThat(at.steps().stream().map(Standing::kind)).contains(Stance.Kind.LADEN);
     PictureOptions drawn = Looks.seated("Runa").apply(runa.withAsDrawn());
-    assertThat(new Studio().draw(two, study, drawn, "", false).heads()).hasSize(2);
+    assertThat(new Studio().draw(two, study, List.of(), drawn, "", false).heads()).hasSize(2);
     PictureOptions bump = Looks.seated("Runa").apply(runa.withStance(Optional.of(BUMP)));
-    assertThat(new Studio().draw(two, study, bump, "", false).heads()).hasSize(2);
+    assertThat(new Studio().draw(two, study, List.of(), bump, "", false).heads()).hasSize(2);
   }
 
   @Test
@@ -147,7 +148,7 @@ class BoardStateTest {
   void withoutAStanceItStandsAsItIsDrawn() {
     Study alone =
         new Study(LAYOUT, WREN.placed(), WREN.shapes(), WREN.sittings(), List.of(), List.of());
-    BoardState drawn = new Studio().draw(LAYOUT, alone, PictureOptions.PLAIN, "", false);
+    BoardState drawn = new Studio().draw(LAYOUT, alone, List.of(), PictureOptions.PLAIN, "", false);
     assertThat(drawn.stance()).isEmpty();
     assertThat(drawn.places()).isEqualTo(WREN.placed().places());
     assertThat(drawn.shapes()).isEqualTo(WREN.shapes());

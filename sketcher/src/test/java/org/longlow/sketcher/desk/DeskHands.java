@@ -30,8 +30,23 @@ final class DeskHands {
     return desk.session().get();
   }
 
+  /** Returns who works out findings for this thread. */
+  FindingWork findingWork() {
+    return new FindingWork(
+        owner::add,
+        e -> {
+          throw e;
+        });
+  }
+
+  /** Goes on until that is so and all that was asked is answered. */
   void until(BooleanSupplier done) throws InterruptedException {
-    for (int i = 0; i < 200 && !(done.getAsBoolean() && desk.isIdle()); i++) {
+    step(() -> done.getAsBoolean() && desk.isIdle());
+  }
+
+  /** Goes on until that is so, whatever is still under way. */
+  void step(BooleanSupplier done) throws InterruptedException {
+    for (int i = 0; i < 200 && !done.getAsBoolean(); i++) {
       Runnable next = owner.poll(100, TimeUnit.MILLISECONDS);
       if (next != null) {
         next.run();

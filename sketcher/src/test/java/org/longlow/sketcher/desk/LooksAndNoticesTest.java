@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
@@ -26,6 +27,7 @@ import org.longlow.sketcher.picture.PictureOptions;
 class LooksAndNoticesTest {
 
   private static final Study WREN = Study.of(Wren.layout());
+  private static final List<Finding> WORST_FIRST = WorstFirst.of(WREN.findings());
 
   @Test
   void theFirstLookSeatsTheFirstOfTheCrewAndKeepsTheScale() {
@@ -41,13 +43,13 @@ class LooksAndNoticesTest {
   void aMachineWithoutASeatIsLookedAtAsDrawn() {
     Layout bare = Entries.without(WREN.layout(), new Entries.Entry("parts", "pan")).layout();
     PictureOptions first = Looks.first(bare, PictureOptions.PLAIN);
-    BoardState empty = new Studio().draw(bare, Study.of(bare), first, "", false);
+    BoardState empty = new Studio().draw(bare, Study.of(bare), List.of(), first, "", false);
     assertThat(empty.standing()).isEmpty();
     PictureOptions next = Looks.onceSeen(empty, first);
-    BoardState seated = new Studio().draw(WREN.layout(), WREN, next, "", false);
+    BoardState seated = new Studio().draw(WREN.layout(), WREN, List.of(), next, "", false);
     assertThat(seated.standing()).as("as drawn").isEmpty();
     assertThat(seated.heads()).hasSize(1);
-    BoardState whole = new Studio().draw(WREN.layout(), WREN, first, "", false);
+    BoardState whole = new Studio().draw(WREN.layout(), WREN, List.of(), first, "", false);
     assertThat(whole.standing()).isPresent();
     assertThat(Looks.onceSeen(whole, first)).isEqualTo(first);
   }
@@ -90,10 +92,10 @@ class LooksAndNoticesTest {
     Finding other =
         WREN.findings().stream().filter(f -> f.verdict() != Verdict.FAIL).findFirst().orElseThrow();
     assertThat(failing).isNotEmpty();
-    assertThat(BoardState.marked(WREN, "")).containsExactlyInAnyOrderElementsOf(failing);
-    assertThat(BoardState.marked(WREN, failing.get(0)))
+    assertThat(BoardState.marked(WORST_FIRST, "")).containsExactlyInAnyOrderElementsOf(failing);
+    assertThat(BoardState.marked(WORST_FIRST, failing.get(0)))
         .containsExactlyInAnyOrderElementsOf(failing);
-    List<String> picked = BoardState.marked(WREN, other.id());
+    List<String> picked = BoardState.marked(WORST_FIRST, other.id());
     assertThat(picked).hasSize(failing.size() + 1);
     assertThat(picked.get(failing.size())).isEqualTo(other.id());
   }
@@ -103,7 +105,8 @@ class LooksAndNoticesTest {
   void stepsAreThoseOfThePersonShown() {
     Studio studio = new Studio();
     BoardState shown =
-        studio.draw(WREN.layout(), WREN, PictureOptions.PLAIN.withPerson("Tor"), "", false);
+        studio.draw(
+            WREN.layout(), WREN, List.of(), PictureOptions.PLAIN.withPerson("Tor"), "", false);
     assertThat(shown.steps()).isNotEmpty();
     for (Standing s : WREN.standings()) {
       boolean concerns =
@@ -128,12 +131,12 @@ class LooksAndNoticesTest {
         PictureOptions.PLAIN
             .withPerson("Tor")
             .withStance(Optional.of(standing(Stance.Kind.LADEN).condition()));
-    BoardState shown = studio.draw(WREN.layout(), WREN, on, "", false);
+    BoardState shown = studio.draw(WREN.layout(), WREN, List.of(), on, "", false);
     assertThat(shown.standing()).contains(standing(Stance.Kind.LADEN));
     Study alone =
         new Study(other, WREN.placed(), WREN.shapes(), WREN.sittings(), List.of(), List.of());
-    assertThat(studio.draw(other, alone, on, "", true).options().stance()).isEmpty();
-    assertThat(studio.draw(other, alone, on, "", true).live()).isTrue();
+    assertThat(studio.draw(other, alone, List.of(), on, "", true).options().stance()).isEmpty();
+    assertThat(studio.draw(other, alone, List.of(), on, "", true).live()).isTrue();
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
@@ -15,7 +16,7 @@ class ShownFindingTest {
   private final Studio studio = new Studio();
 
   private BoardState shown(PictureOptions options, String finding) {
-    return studio.draw(STUDY.layout(), STUDY, options, finding, false);
+    return studio.draw(STUDY.layout(), STUDY, List.of(), options, finding, false);
   }
 
   @Test

@@ -32,6 +32,21 @@ public record Basis(Kind kind, Known known, Words words, boolean decides) {
     JUDGEMENT
   }
 
+  /** Whether a verdict rests on it that nobody has checked: what rests on it may not pass. */
+  public boolean decidesFromMemory() {
+    return decides && known == Known.FROM_MEMORY;
+  }
+
+  /** Returns the same as one that nobody could look up again. */
+  public Basis fromMemory() {
+    return new Basis(kind, Known.FROM_MEMORY, words, decides);
+  }
+
+  /** Returns the same as a side remark: the verdict would be the same without it. */
+  public Basis aside() {
+    return new Basis(kind, known, words, false);
+  }
+
   public static Basis model(String words) {
     return model(Words.read(words));
   }
@@ -62,18 +77,5 @@ public record Basis(Kind kind, Known known, Words words, boolean decides) {
 
   public static Basis ownDemand(String words) {
     return new Basis(Kind.OWN_DEMAND, Known.CHECKED, Words.read(words));
-  }
-
-  /** Returns it as one that the verdict does not hang on. */
-  public Basis aside() {
-    return new Basis(kind, known, words, false);
-  }
-
-  /**
-   * Whether nothing that hangs on it may pass: a published text that nobody had before them. What
-   * is common practice says so and may pass, since it claims to be no more.
-   */
-  public boolean doubted() {
-    return decides && kind == Kind.PUBLISHED && known == Known.FROM_MEMORY;
   }
 }

@@ -37,8 +37,17 @@ public record Finding(
     Words words,
     Site site) {
 
+  /** Said of what would pass but for a ground that nobody has checked. */
+  private static final Words UNCHECKED =
+      Words.of(" That would pass, but what decides it is from memory: look up its source first.");
+
+  /** What rests on memory does not pass: such a one needs care, and says so. */
   public Finding {
     basis = List.copyOf(basis);
+    if (verdict == Verdict.PASS && basis.stream().anyMatch(Basis::decidesFromMemory)) {
+      verdict = Verdict.CAUTION;
+      words = Words.of(words, UNCHECKED);
+    }
   }
 
   /** Makes a finding that has no place on the elevation. */

@@ -55,7 +55,8 @@ public final class AirFindings {
   private static final double JET_MM = 300;
 
   private static final Basis THUMB =
-      Basis.practice("a rule of thumb, common practice, from memory; speed and fan are not known");
+      Basis.practice("a rule of thumb, common practice, from memory; speed and fan are not known")
+          .fromMemory();
 
   private static final Basis JET =
       Basis.practice("warm air straight ahead of the outlet, as far as judgement has it");

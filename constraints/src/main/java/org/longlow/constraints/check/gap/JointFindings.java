@@ -73,12 +73,10 @@ public final class JointFindings {
   private static final Basis SHARED =
       Basis.judgement("judgement: bodies that share half of the smaller are in one place");
   private static final Basis RIM =
-      new Basis(
-          Basis.Kind.PRACTICE,
-          Known.FROM_MEMORY,
-          Words.read(
+      Basis.practice(
               "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from"
-                  + " memory)"));
+                  + " memory)")
+          .fromMemory();
   private static final Basis LEG =
       Basis.practice(
           "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"

@@ -15,6 +15,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.machine.shop.BoardMaterial;
 import org.longlow.constraints.machine.shop.BoardStrip;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
@@ -31,12 +32,16 @@ public final class BoardFindings {
   public static final FindingKind BOARD =
       new FindingKind("board", FindingGroup.SEAT, Rests.ON_DRAWING);
 
-  private static final List<Basis> BASIS =
-      List.of(
-          Basis.model("beam of plywood, all of the load of 3 g in the middle of each span"),
-          Basis.published(Known.CHECKED, BoardStrip.MODULUS_SOURCE),
-          Basis.practice(
-              "1/50 of the span at 3 g and a third of the strength are common practice"));
+  private static final Basis BEAM =
+      Basis.model(
+          "a beam; the load of 3 g spread evenly over 200 mm in the middle of each span, or over the"
+              + " end beyond a bracket, and where these are shorter their share of it over all of"
+              + " them");
+
+  private static final Basis PRACTICE =
+      Basis.practice(
+          "that a body rests on 200 mm at least, 1/50 of the span at 3 g and a third of the strength"
+              + " are common practice");
 
   /** Ends of boards this near to a bracket are at it, mm. */
   private static final double AT_MM = 1;
@@ -79,7 +84,11 @@ public final class BoardFindings {
     if (said && (brackets.get(0) > length || brackets.size() == 1)) {
       return Optional.of(few(sitting, stance, cushion, role, length));
     }
-    BoardStrip strip = new BoardStrip(width, thick);
+    Optional<BoardMaterial> material = BoardMaterial.of(cushion.base().material());
+    if (material.isEmpty()) {
+      return Optional.of(unknown(sitting, stance, cushion, role));
+    }
+    BoardStrip strip = new BoardStrip(width, thick, material.get());
     Worst worst = worst(strip, said ? brackets : List.of(0.0, length), length, force);
     double share = worst.bend().share();
     Verdict verdict =
@@ -87,19 +96,21 @@ public final class BoardFindings {
     Figures figures = Figures.atMost(share, 1, FigureUnit.SHARE);
     Words how =
         Say.format(
-            "Under %s at 3 g, %s, the board of %s, %s thick, %s over %s: it sags by %s, %s are"
+            "Under %s at 3 g, %s, the board of %s, %s thick%s, %s over %s: it sags by %s, %s are"
                 + " allowed, and takes %s of the stress allowed",
             sitting.occupant().words(),
             Say.newton(force),
             cushion.name(),
             Say.mm(thick),
+            " and " + (cushion.base().material().isEmpty() ? "taken to be " : "of ")
+                + material.get().word(),
             said
                 ? worst.free() ? "stands out beyond its last bracket" : "bends between brackets"
                 : "bends if its ends alone carry it,",
             Say.wholeMm(worst.spanMm()),
             Say.tenths(worst.bend().sagMm()),
             Say.tenths(worst.bend().mostSagMm()),
-            Say.percent(worst.bend().stressNmm2() / BoardStrip.MOST_STRESS_NMM2));
+            Say.percent(worst.bend().stressShare()));
     Words advice =
         share <= 1
             ? Words.of(".")
@@ -115,13 +126,39 @@ public final class BoardFindings {
                 Optional.of(stance),
                 verdict,
                 figures,
-                BASIS,
+                List.of(
+                    BEAM,
+                    ground(material.get()),
+                    PRACTICE),
                 Words.of(how, advice))
             .at(load.centre()));
   }
 
   private static List<Double> brackets(CushionPart cushion, Places places) {
     return cushion.brackets().stream().map(places::value).sorted().distinct().toList();
+  }
+
+  private static Basis ground(BoardMaterial of) {
+    return Basis.published(of.checked() ? Known.CHECKED : Known.FROM_MEMORY, of.source());
+  }
+
+  private static Finding unknown(
+      Sitting sitting, Condition stance, CushionPart cushion, String role) {
+    String word = cushion.base().material();
+    return new Finding(
+        BOARD,
+        About.person(sitting.occupant(), cushion.name() + " board", role).on(cushion.name()),
+        Optional.of(stance),
+        Verdict.CAUTION,
+        Figures.NONE,
+        List.of(BEAM, PRACTICE),
+        Words.of(
+            "How far the board of "
+                + cushion.name()
+                + " bends is not known: nothing is known here of how stiff and strong boards of "
+                + word
+                + " are. Load it with three times the weight on it before you ride, or take plywood,"
+                + " steel, aluminium or laminate."));
   }
 
   private static Finding few(
@@ -132,7 +169,7 @@ public final class BoardFindings {
         Optional.of(stance),
         Verdict.FAIL,
         Figures.NONE,
-        BASIS,
+        List.of(BEAM),
         Say.format(
             "The brackets said of %s do not carry its board: two at least must lie within its"
                 + " length of %s.",
@@ -142,7 +179,7 @@ public final class BoardFindings {
   private record Worst(BoardStrip.Bend bend, double spanMm, boolean free) {}
 
   private static Worst worst(BoardStrip strip, List<Double> brackets, double length, double force) {
-    Worst worst = new Worst(new BoardStrip.Bend(0, 0, 1), 0, false);
+    Worst worst = new Worst(new BoardStrip.Bend(0, 0, 1, 1), 0, false);
     double last = Math.min(length, brackets.get(brackets.size() - 1));
     for (double end : new double[] {brackets.get(0), length - last}) {
       if (end > AT_MM) {
@@ -150,7 +187,7 @@ public final class BoardFindings {
             worse(
                 worst,
                 new Worst(
-                    strip.beyond(end, force, BoardStrip.PATCH_MM, BoardStrip.MODULUS_NMM2),
+                    strip.beyond(end, force, BoardStrip.PATCH_MM),
                     end,
                     true));
       }
@@ -162,7 +199,7 @@ public final class BoardFindings {
             worse(
                 worst,
                 new Worst(
-                    strip.between(span, force, BoardStrip.PATCH_MM, BoardStrip.MODULUS_NMM2),
+                    strip.between(span, force, BoardStrip.PATCH_MM),
                     span,
                     false));
       }

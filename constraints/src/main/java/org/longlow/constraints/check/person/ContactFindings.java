@@ -24,6 +24,7 @@ import org.longlow.rider.seat.PanRate;
 import org.longlow.rider.seat.SeatGeometry;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.seat.Support;
 import org.longlow.rider.words.Words;
 
 /** What presses on the skin, and what the pan passes on of the road's shaking. */
@@ -57,7 +58,8 @@ public final class ContactFindings {
           Basis.published(
               Known.CHECKED,
               "mean pressure on the rear half of the seat under 15 able-bodied sitters"
-                  + " (BioMed Eng OnLine 2018); none was found for backs and heels"),
+                  + " (BioMed Eng OnLine 2018): what they had, no limit of comfort; none was found for"
+                  + " pans, backs or heels"),
           Basis.practice("sit bones at twice the peak is common practice"));
 
   private static final List<Basis> SHAKING =
@@ -85,12 +87,11 @@ public final class ContactFindings {
   private static Finding pressure(
       Sitting sitting, Condition stance, SeatGeometry seat, SeatOutcome.Seated seated) {
     Figures figures = Figures.atMost(seated.pan().meanKPa(), MEAN_KPA, FigureUnit.KPA);
-    boolean kept = figures.verdict() == Verdict.PASS;
     return new Finding(
             CONTACT,
             About.person(sitting.occupant(), "contact"),
             Optional.of(stance),
-            kept ? Verdict.PASS : Verdict.CAUTION,
+            Verdict.CAUTION, // nobody published how much is comfortable
             figures,
             PRESSURE,
             Words.of(
@@ -103,13 +104,22 @@ public final class ContactFindings {
                     ? Say.format(", the back with %s", Say.kpa(seated.back().meanKPa()))
                     : Words.NONE,
                 feet(sitting, seat, seated),
-                kept
-                    ? Words.of(".")
-                    : Say.format(
-                        "; sitters in a study had up to %s: make the pan longer or wider under the"
-                            + " thighs, or get up more often.",
-                        Say.kpa(MEAN_KPA))))
+                advice(Support.of(seated.pan()), figures)))
         .at(seated.pan().centre());
+  }
+
+  /** What to do: foam that bottoms comes first, for then the mean says nothing. */
+  private static Words advice(Support support, Figures figures) {
+    if (support.fresh() != Support.Hold.HOLDS) {
+      return Words.of(". The mean says little, for the foam " + support.advice() + ".");
+    }
+    return Say.format(
+        figures.verdict() == Verdict.PASS
+            ? "; sitters in a study had up to %s on average, but no limit of comfort is published:"
+                + " sit on it for as long as you ride."
+            : "; sitters in a study had up to %s: make the pan longer or wider under the thighs, or"
+                + " get up more often.",
+        Say.kpa(MEAN_KPA));
   }
 
   private static Words feet(Sitting sitting, SeatGeometry seat, SeatOutcome.Seated seated) {

@@ -26,6 +26,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.effort.Joint;
+import org.longlow.rider.effort.Strength;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.pose.Posture;
@@ -151,21 +152,8 @@ public final class EffortFindings {
             .max(Comparator.comparingDouble(h -> h.weak() / h.limit()))
             .orElseThrow();
     List<Basis> basis = new ArrayList<>(List.of(MODEL));
-    all.stream()
-        .map(Held::muscles)
-        .distinct()
-        .map(m -> Basis.published(m.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, m.source()))
-        .distinct()
-        .forEach(basis::add);
-    boolean blown =
-        all.stream()
-            .anyMatch(
-                h ->
-                    Math.abs(
-                            effort.riding().get(h.joint()).loadNm()
-                                - effort.still().get(h.joint()).loadNm())
-                        >= Effort.NOTHING_NM);
-    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, blown ? AIR : AIR.aside()));
+    all.stream().map(Held::muscles).distinct().map(m -> strength(m, all)).forEach(basis::add);
+    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, windless(region) ? AIR.aside() : AIR));
     basis.addAll(demands);
     return made(
         region,
@@ -174,6 +162,29 @@ public final class EffortFindings {
         Figures.atMost(worst.weak(), worst.limit(), FigureUnit.SHARE),
         basis,
         Words.of(along(region), braking(region, worst), rest(worst, verdict)));
+  }
+
+  /** Where the strength of some muscles is from; of those that hold nothing it decides nothing. */
+  private static Basis strength(Strength muscles, List<Held> all) {
+    Basis from =
+        Basis.published(
+            muscles.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, muscles.source());
+    return all.stream().filter(h -> h.muscles().equals(muscles)).allMatch(Held::nothing)
+        ? from.aside()
+        : from;
+  }
+
+  /** Whether wind takes no part in what its muscles hold. */
+  private boolean windless(Region region) {
+    return region.joints.stream().allMatch(j -> windless(effort.riding().get(j)));
+  }
+
+  private boolean windless(Held held) {
+    return Math.abs(held.loadNm() - stillNm(held)) < Effort.NOTHING_NM;
+  }
+
+  private double stillNm(Held held) {
+    return effort.still().get(held.joint()).loadNm();
   }
 
   private Finding bent() {
@@ -245,8 +256,6 @@ public final class EffortFindings {
   }
 
   private Words said(Region region, Held held, String strength) {
-    double still = effort.still().get(held.joint()).loadNm();
-    boolean windless = Math.abs(held.loadNm() - still) < Effort.NOTHING_NM;
     String where = region == Region.NECK ? "" : " at the " + held.joint().word();
     return held.nothing()
         ? Words.of("nothing" + where)
@@ -256,7 +265,7 @@ public final class EffortFindings {
             where,
             Say.percent(held.weak()),
             strength,
-            windless ? Words.NONE : Say.format("; %s without wind", torque(still)));
+            windless(held) ? Words.NONE : Say.format("; %s without wind", torque(stillNm(held))));
   }
 
   /** Says what braking asks where that is worst. */

@@ -55,13 +55,17 @@ final class HeadUpFindings {
   /** A head presses so much of its rest together to look up, of its thickness; judgement. */
   static final double PRESSED_SHARE = 0.5;
 
-  private static final List<Basis> NECK_BASIS =
-      List.of(
-          Basis.model("angles of trunk, head and eyes in the elevation"),
-          Basis.published(
-              Known.CHECKED, "eyes turn down 25 degrees (LaValle, Virtual Reality, ch. 5)"),
-          Basis.published(Known.FROM_MEMORY, "15 with ease (MIL-STD-1472, from memory)"),
-          Basis.judgement("bands of the neck are judgement"));
+  private static final Basis EASE =
+      Basis.published(Known.FROM_MEMORY, "15 with ease (MIL-STD-1472, from memory)");
+
+  private static List<Basis> neckBasis(boolean ease) {
+    return List.of(
+        Basis.model("angles of trunk, head and eyes in the elevation"),
+        Basis.published(
+            Known.CHECKED, "eyes turn down 25 degrees (LaValle, Virtual Reality, ch. 5)"),
+        ease ? EASE : EASE.aside(),
+        Basis.judgement("bands of the neck are judgement"));
+  }
 
   private static final List<Basis> LIGHT_BASIS =
       List.of(
@@ -114,7 +118,7 @@ final class HeadUpFindings {
             verdict,
             Figures.atMost(
                 Math.toDegrees(easy), Math.toDegrees(ComfortBands.NECK_HIGH), FigureUnit.DEG),
-            NECK_BASIS,
+            neckBasis(recline + down > ComfortBands.NECK_HIGH),
             Words.of(
                 Say.format(
                     "Leaning back %s, %s bends the neck by %s to rest the eyes on the nearest road"

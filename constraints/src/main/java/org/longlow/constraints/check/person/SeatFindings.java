@@ -83,8 +83,9 @@ public final class SeatFindings {
   private static final List<Basis> ACROSS =
       List.of(
           Basis.judgement(
-              "judgement: sit bones are some 100 to 130 mm apart (from memory), a head needs 30 mm"
-                  + " on each side"));
+                  "judgement: sit bones are some 100 to 130 mm apart (from memory), a head needs 30"
+                      + " mm on each side")
+              .fromMemory());
 
   /** The flesh that each cushion carries. */
   private static final Map<CushionPart.Role, String> CARRIED =

@@ -36,11 +36,17 @@ public final class LoadFindings {
 
   private static final Basis STATICS = Basis.model("statics of masses on two axles");
 
+  private static final Basis HELMET =
+      Basis.practice(
+              Say.format(
+                  "helmet %s, from memory", Say.kg(GearMass.of(true, false, false).totalKg())))
+          .fromMemory()
+          .aside();
+
   private static final Basis GEAR =
       Basis.practice(
           Say.format(
-              "helmet %s from memory, boots %s and clothes %s common practice",
-              Say.kg(GearMass.of(true, false, false).totalKg()),
+              "boots %s and clothes %s, common practice",
               Say.kg(GearMass.of(false, true, false).totalKg()),
               Say.kg(GearMass.of(false, false, true).totalKg())));
 
@@ -86,7 +92,7 @@ public final class LoadFindings {
                     stance,
                     Verdict.FAIL,
                     Figures.only(share, FigureUnit.SHARE),
-                    List.of(STATICS, GEAR),
+                    List.of(STATICS, HELMET, GEAR),
                     Words.of(text, " That is no place for it: ", IN_ROAD))
                 .at(s.load().total().at()));
         findings.add(lift(s, axles));
@@ -112,6 +118,7 @@ public final class LoadFindings {
                     : Figures.atMost(share, most, FigureUnit.SHARE),
                 List.of(
                     STATICS,
+                    HELMET,
                     GEAR,
                     Sources.of(
                         layout, low ? Demands.Key.FRONT_SHARE_MIN : Demands.Key.FRONT_SHARE_MAX)),

@@ -59,13 +59,12 @@ public final class TyreFindings {
           Basis.model("statics of masses on two axles, at rest"),
           Basis.published(
               Known.CHECKED, "load index table of ISO 4000-1 and ETRTO, as a tyre shop has it"),
-          new Basis(
-              Basis.Kind.PRACTICE,
-              Known.FROM_MEMORY,
-              Say.format(
-                  "common practice, from memory: all of it at %s, less in proportion under that; the"
-                      + " sidewall says the true pressure",
-                  Say.kpa(FULL_KPA))));
+          Basis.practice(
+                  Say.format(
+                      "common practice, from memory: all of it at %s, less in proportion under that;"
+                          + " the sidewall says the true pressure",
+                      Say.kpa(FULL_KPA)))
+              .fromMemory());
 
   private static final List<Basis> SIZE_BASIS =
       List.of(

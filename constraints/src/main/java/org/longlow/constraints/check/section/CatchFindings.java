@@ -46,8 +46,9 @@ final class CatchFindings {
 
   private static final Basis PULL =
       Basis.practice(
-          "spring of the jaw, and friction 0.3 of greased steel under load: common practice, from"
-              + " memory");
+              "spring of the jaw, and friction 0.3 of greased steel under load: common practice,"
+                  + " from memory")
+          .fromMemory();
 
   /** Of the hand's way: a jaw that moves less would carry 20 times the push; judgement. */
   private static final double LEAST_LEVER = 0.05;

@@ -48,10 +48,14 @@ final class HoldFindings {
           "statics of the parts that move, level road, hinges without friction; gas springs as"
               + " straight lines");
 
-  private static final Basis SHARES =
+  private static final Basis WORN =
       Basis.practice(
-          "gas springs: a tenth of the force lost over the years, common practice, from memory;"
-              + " −10 to 40 °C, judgement; force goes with absolute temperature");
+              "gas springs: a tenth of the force lost over the years, common practice, from memory")
+          .fromMemory();
+
+  private static final Basis WARMTH =
+      Basis.judgement(
+          "gas springs at −10 to 40 °C, judgement; force goes with absolute temperature");
 
   private final Layout layout;
   private final Places places;
@@ -92,7 +96,7 @@ final class HoldFindings {
 
   /** What rests on a gas spring that cannot be as long, or as short, as its way asks. */
   private static Finding outOfReach(Finding f) {
-    if (f.verdict() != Verdict.PASS || f.kind() == NO_HELP) {
+    if (f.verdict() == Verdict.FAIL || f.kind() == NO_HELP) {
       return f;
     }
     return f.withVerdict(Verdict.CAUTION)
@@ -184,6 +188,7 @@ final class HoldFindings {
     double cold = -o.forces().handN(to, GasLaw.COLD_AND_WORN, o.grip());
     double hot = -o.forces().handN(to, GasLaw.HOT, o.grip());
     double holds = Math.min(cold, hot);
+    double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
     String springs = hot < cold ? ", gas springs hot" : ", gas springs cold and worn";
     Words begin = Words.of("Section " + o.name() + ", held ", Say.percent(to), " open, ");
     Words text =
@@ -199,16 +204,19 @@ final class HoldFindings {
                 Say.newton(-holds),
                 " "
                     + o.gripWords()
-                    + " are lacking"
-                    + (o.opens().isHelped()
-                        ? ". Take more help, open it farther, or fit a prop that cannot slip."
-                        : ". Fit a prop that cannot slip, or gas springs."));
+                    + " are lacking",
+                -holds > limit
+                    ? Words.of(", and a hand is asked for at most ", Say.newton(limit))
+                    : Words.NONE,
+                o.opens().isHelped()
+                    ? ". Take more help, open it farther, or fit a prop that cannot slip."
+                    : ". Fit a prop that cannot slip, or gas springs.");
     Finding f =
         finding(STAYS_OPEN, o, Figures.atLeast(holds, 0, FigureUnit.NEWTON), text)
             .openBy(to)
             .at(o.motion().at(to).apply(o.grip()));
-    // with a prop, which is on no drawing, it is well
-    return f.verdict() == Verdict.FAIL && !o.opens().isHelped()
+    // with a prop, which is on no drawing, it is well; but not what a hand does not hold
+    return f.verdict() == Verdict.FAIL && !o.opens().isHelped() && -holds <= limit
         ? f.withVerdict(Verdict.CAUTION)
         : f;
   }
@@ -360,8 +368,11 @@ final class HoldFindings {
       basis.add(Sources.of(layout, Demands.Key.HAND_FORCE));
     }
     basis.add(STATICS);
-    if (!o.opens().gasSprings().isEmpty()) {
-      basis.add(SHARES);
+    if (!o.opens().gasSprings().isEmpty() && kind != NO_HELP) {
+      if (kind != WAY_OUT) { // that is looked at with them dead, and hot
+        basis.add(kind == SHUT ? WORN.aside() : WORN); // a catch decides, whatever they push
+      }
+      basis.add(WARMTH);
     }
     return Finding.held(
             kind,

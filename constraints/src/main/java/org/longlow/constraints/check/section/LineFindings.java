@@ -182,7 +182,8 @@ public final class LineFindings {
                     + Names.word(line.kind())
                     + " at least "
                     + Say.number(usual(line.kind()))
-                    + " times its diameter");
+                    + " times its diameter")
+                .fromMemory();
     if (Double.isInfinite(radius)) {
       return new Finding(
           BEND,
@@ -190,7 +191,7 @@ public final class LineFindings {
           Optional.empty(),
           Verdict.PASS,
           Figures.NONE,
-          List.of(basis, HOW),
+          List.of(basis.aside(), HOW),
           Words.of("The way of " + name + " is straight."));
     }
     Figures figures = Figures.atLeast(radius, limit, FigureUnit.MM);

@@ -1,23 +1,15 @@
 package org.longlow.constraints.machine.shop;
 
 /**
- * A seat board between two brackets, or beyond the last of them, as a strip of plywood that bends
- * one way (beam theory). A board that is held along its sides too bends less.
+ * A seat board between two brackets, or beyond the last of them, as a strip that bends one way
+ * (beam theory). A board that is held along its sides too bends less. A body rests on a stretch of
+ * it, never on a line across it, so the load is spread over {@link #PATCH_MM}.
  *
  * @param widthMm of the board, square to the way from bracket to bracket, mm, &gt; 0
  * @param thickMm of the board, mm, &gt; 0
+ * @param of what it is of
  */
-public record BoardStrip(double widthMm, double thickMm) {
-
-  /** Modulus of common plywood in bending, N/mm²: least of those measured in MODULUS_SOURCE. */
-  public static final double MODULUS_NMM2 = 6860;
-
-  /** Bending strength of common plywood, N/mm²: least of those measured there. */
-  public static final double STRENGTH_NMM2 = 37.6;
-
-  public static final String MODULUS_SOURCE =
-      "commercial plywoods as measured, the least stiff and the least strong of them (Journal of the"
-          + " Korean Wood Science and Technology 53(4) 429, table 3)";
+public record BoardStrip(double widthMm, double thickMm, BoardMaterial of) {
 
   /** How many times its load at rest a board is looked at under, 1; common practice. */
   public static final double SHOCK_G = 3;
@@ -25,8 +17,8 @@ public record BoardStrip(double widthMm, double thickMm) {
   /** It may sag by so much of its span under that: 1/150 at rest; common practice. */
   public static final double SAG_SHARE = SHOCK_G / 150;
 
-  /** Its stress may be a third of its strength then, N/mm²; common practice. */
-  public static final double MOST_STRESS_NMM2 = STRENGTH_NMM2 / 3;
+  /** Its stress may be so much of its strength then, 1; common practice. */
+  public static final double STRESS_SHARE = 1.0 / 3;
 
   /** A body rests on so much of a board's length at least, mm; common practice. */
   public static final double PATCH_MM = 200;
@@ -39,17 +31,23 @@ public record BoardStrip(double widthMm, double thickMm) {
    * @param sagMm at its lowest, mm
    * @param stressNmm2 greatest stress, N/mm²
    * @param mostSagMm that sag is held against, mm
+   * @param strengthNmm2 stress at which it breaks or stays bent, N/mm²
    */
-  public record Bend(double sagMm, double stressNmm2, double mostSagMm) {
+  public record Bend(double sagMm, double stressNmm2, double mostSagMm, double strengthNmm2) {
 
     /** Returns how much of what is allowed is taken, the worse of sag and stress, 1. */
     public double share() {
-      return Math.max(sagMm / mostSagMm, stressNmm2 / MOST_STRESS_NMM2);
+      return Math.max(sagMm / mostSagMm, stressShare());
     }
 
-    /** Whether it breaks. */
+    /** Returns how much of the stress allowed is taken, 1. */
+    public double stressShare() {
+      return stressNmm2 / (strengthNmm2 * STRESS_SHARE);
+    }
+
+    /** Whether it breaks, or stays bent. */
     public boolean breaks() {
-      return stressNmm2 > STRENGTH_NMM2;
+      return stressNmm2 > strengthNmm2;
     }
   }
 
@@ -60,23 +58,23 @@ public record BoardStrip(double widthMm, double thickMm) {
    * @param spanMm from bracket to bracket, mm, &gt; 0
    * @param forceN load on the patch, N
    * @param patchMm length that the load is spread over, mm, &gt;= 0
-   * @param modulus N/mm²
    */
-  public Bend between(double spanMm, double forceN, double patchMm, double modulus) {
+  public Bend between(double spanMm, double forceN, double patchMm) {
     double a = Math.min(patchMm, spanMm);
     double f = patchMm > spanMm ? forceN * spanMm / patchMm : forceN;
     double cube = 8 * Math.pow(spanMm, 3) - 4 * spanMm * a * a + Math.pow(a, 3);
     return new Bend(
-        f * cube / (384 * modulus * inertia()),
+        f * cube / (384 * of.modulusNmm2() * inertia()),
         stress(f * (2 * spanMm - a) / 8),
-        SAG_SHARE * spanMm);
+        SAG_SHARE * spanMm,
+        of.strengthNmm2());
   }
 
   /**
    * Returns how it bends beyond its last bracket under a load on its free end; where it is shorter
    * than the patch, it carries its share. It may sag as a span of twice its length may.
    */
-  public Bend beyond(double overhangMm, double forceN, double patchMm, double modulus) {
+  public Bend beyond(double overhangMm, double forceN, double patchMm) {
     double c = Math.min(patchMm, overhangMm);
     double f = patchMm > overhangMm ? forceN * overhangMm / patchMm : forceN;
     double from = overhangMm - c;
@@ -84,8 +82,12 @@ public record BoardStrip(double widthMm, double thickMm) {
     double sum =
         overhangMm * (Math.pow(overhangMm, 3) - Math.pow(from, 3))
             - (Math.pow(overhangMm, 4) - Math.pow(from, 4)) / 4;
-    double sag = c > 0 ? f / c * sum / (6 * modulus * inertia()) : 0;
-    return new Bend(sag, stress(f * (overhangMm - c / 2)), SAG_SHARE * 2 * overhangMm);
+    double sag = c > 0 ? f / c * sum / (6 * of.modulusNmm2() * inertia()) : 0;
+    return new Bend(
+        sag,
+        stress(f * (overhangMm - c / 2)),
+        SAG_SHARE * 2 * overhangMm,
+        of.strengthNmm2());
   }
 
   /** Returns the longest span that keeps to sag and stress under such a load, mm. */
@@ -94,7 +96,7 @@ public record BoardStrip(double widthMm, double thickMm) {
     double high = 1e5;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (between(middle, forceN, PATCH_MM, MODULUS_NMM2).share() <= 1) {
+      if (between(middle, forceN, PATCH_MM).share() <= 1) {
         low = middle;
       } else {
         high = middle;
