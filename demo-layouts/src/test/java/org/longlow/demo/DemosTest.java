@@ -99,7 +99,7 @@ class DemosTest {
   void nothingPassesByMemory(String name) {
     assertThat(study(name).findings())
         .filteredOn(f -> f.verdict() == Verdict.PASS)
-        .noneMatch(f -> f.basis().stream().anyMatch(Basis::doubted));
+        .noneMatch(f -> f.basis().stream().anyMatch(Basis::decidesFromMemory));
   }
 
   @ParameterizedTest

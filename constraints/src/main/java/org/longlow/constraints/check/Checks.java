@@ -13,7 +13,6 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.MemoryCare;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.AirFindings;
 import org.longlow.constraints.check.gap.GapFindings;
@@ -257,7 +256,6 @@ public final class Checks {
         .map(weights::held)
         .map(springs::held)
         .map(f -> BodyCare.held(f, sittings))
-        .map(MemoryCare::held)
         .toList();
   }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.MemoryCare;
 import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.JointFindings;
 import org.longlow.constraints.check.road.GroundFindings;
@@ -46,9 +45,7 @@ public final class PartialChecks {
 
   /** Returns how one person sits, how their joints are bent, what they see and reach. */
   public List<Finding> crew(Sitting sitting, List<Standing> standings) {
-    return Checks.ofPerson(layout, sitting, standings, wheels.drawn()).stream()
-        .map(MemoryCare::held)
-        .toList();
+    return Checks.ofPerson(layout, sitting, standings, wheels.drawn()).stream().toList();
   }
 
   /** Returns ground clearance, lean and loads of standings that may hold some parts only. */

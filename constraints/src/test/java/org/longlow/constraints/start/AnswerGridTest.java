@@ -93,7 +93,7 @@ class AnswerGridTest {
         .allMatch(f -> f.verdict() == Verdict.PASS);
     assertThat(study.findings())
         .filteredOn(f -> f.verdict() == Verdict.PASS)
-        .noneMatch(f -> f.basis().stream().anyMatch(Basis::doubted));
+        .noneMatch(f -> f.basis().stream().anyMatch(Basis::decidesFromMemory));
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
     sprung(said, study);
   }

@@ -202,9 +202,7 @@ final class HoldFindings {
                 begin,
                 "falls shut: ",
                 Say.newton(-holds),
-                " "
-                    + o.gripWords()
-                    + " are lacking",
+                " " + o.gripWords() + " are lacking",
                 -holds > limit
                     ? Words.of(", and a hand is asked for at most ", Say.newton(limit))
                     : Words.NONE,

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.MemoryCare;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
@@ -28,8 +27,7 @@ class MirrorFindingsTest {
     Study study = machine.study();
     Sitting nell = study.sitting("Nell", Occupant.RIDER).orElseThrow();
     Standing laden = study.standing(Sat.STANCE).orElseThrow();
-    return MemoryCare.held(
-        MirrorFindings.of(nell, nell.posture().orElseThrow(), laden, study.standings()).get(0));
+    return MirrorFindings.of(nell, nell.posture().orElseThrow(), laden, study.standings()).get(0);
   }
 
   /** A bulged glass about a point from the eye, 120 mm broad. */

@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.MemoryCare;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Occupant;
@@ -35,12 +34,8 @@ class ViewFindingsTest {
     return nell(study).posture().orElseThrow();
   }
 
-  private static List<Finding> held(List<Finding> findings) {
-    return findings.stream().map(MemoryCare::held).toList();
-  }
-
   private static List<Finding> behind(Study study) {
-    return held(BehindFindings.of(nell(study), posture(study), laden(study)));
+    return BehindFindings.of(nell(study), posture(study), laden(study));
   }
 
   /** A plate square across behind the eye, as wide to both sides: its corner by trigonometry. */
@@ -154,7 +149,10 @@ class ViewFindingsTest {
     Study study = TestMachine.asFiled("runabout");
     List<Finding> all =
         HeadUpFindings.of(study.layout(), nell(study), posture(study), laden(study), things(study));
-    assertThat(held(all)).allMatch(f -> f.verdict() == Verdict.CAUTION);
+    // what a helmet leaves free is from memory; 15 degrees only where the neck alone bends past 30
+    assertThat(all.get(1).verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(all.get(0).verdict())
+        .isEqualTo(all.get(0).value() + 15 <= 30 ? Verdict.PASS : Verdict.CAUTION);
     double recline = Math.toDegrees(posture(study).angles().recline());
     PointMm way = laden(study).ground().along();
     double tilt = Math.toDegrees(Math.atan2(way.z(), way.x()));
