@@ -256,17 +256,6 @@ public record Finding(
     return new Finding(kind, about, stance, verdict, figures, basis, other, site);
   }
 
-  /**
-   * Returns this finding asking for care where it would pass, because it rests on what nobody read.
-   *
-   * @param why a sentence that says what that is
-   */
-  public Finding neverPassing(String why) {
-    return verdict == Verdict.PASS
-        ? withVerdict(Verdict.CAUTION).withText(Words.of(words, Words.read(" " + why)))
-        : this;
-  }
-
   public Finding withVerdict(Verdict other) {
     return new Finding(kind, about, stance, other, figures, basis, words, site);
   }

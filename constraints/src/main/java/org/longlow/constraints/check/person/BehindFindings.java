@@ -111,7 +111,6 @@ final class BehindFindings {
                 sees
                     ? "."
                     : ": make what stands behind narrower or lower at the height of the eye."))
-        .neverPassing("How far heads and eyes turn is from memory: look over the shoulder, seated.")
         .at(posture.eye());
   }
 }

@@ -134,7 +134,6 @@ final class HeadUpFindings {
                 verdict == Verdict.PASS
                     ? Words.of(".")
                     : Words.of(": set the back steeper, or bring the head rest forward.")))
-        .neverPassing("That eyes turn down 15 degrees with ease is from memory: try it seated.")
         .at(posture.neckBase());
   }
 
@@ -192,8 +191,6 @@ final class HeadUpFindings {
                         : rest < most
                             ? ": move the head rest back, or stop farther from the line."
                             : ": stop farther from the line."))
-        .neverPassing(
-            "How high lights hang and what a helmet leaves free are from memory: try it seated.")
         .at(posture.eye());
   }
 

@@ -284,38 +284,37 @@ final class MirrorFindings {
                   : Figures.atLeast(Math.min(breadth, ALL_MM), SHOWN_MM, FigureUnit.MM);
       boolean sees = near && wide && tall;
       return of(
-              sees ? Verdict.PASS : Verdict.CAUTION,
-              figures,
-              Words.of(
-                  Say.format(
-                      "The %s %s shows %s %s across and %s up and down, of %s from the horizon to"
-                          + " the road %s behind; past %s and the machine that is ",
-                      which(),
-                      part.name(),
-                      sitting.person(),
-                      Say.deg(Math.toDegrees(shows)),
-                      Say.deg(Math.toDegrees(showsHigh)),
-                      Say.deg(Math.toDegrees(needHigh)),
-                      LookingAhead.metres(ROAD_MM),
-                      beside),
-                  breadth >= ALL_MM ? "all" : LookingAhead.metres(breadth),
-                  " of the breadth of the road ",
-                  LookingAhead.metres(SEEN_FAR_MM),
-                  " behind, beginning ",
-                  begins >= ALL_MM ? "far" : LookingAhead.metres(begins),
-                  " beside the machine",
-                  sees
-                      ? "."
-                      : Say.format(
-                          "; %s from within %s are asked: %s.",
-                          LookingAhead.metres(SHOWN_MM),
-                          LookingAhead.metres(BESIDE_MM),
-                          !near
-                              ? "move the mirror out or up past what hides the view"
-                              : wide
-                                  ? "take a higher or more bulged glass"
-                                  : "take a broader or more bulged glass")))
-          .neverPassing("How much road it must show (UN R46) is from memory: look, seated.");
+          sees ? Verdict.PASS : Verdict.CAUTION,
+          figures,
+          Words.of(
+              Say.format(
+                  "The %s %s shows %s %s across and %s up and down, of %s from the horizon to"
+                      + " the road %s behind; past %s and the machine that is ",
+                  which(),
+                  part.name(),
+                  sitting.person(),
+                  Say.deg(Math.toDegrees(shows)),
+                  Say.deg(Math.toDegrees(showsHigh)),
+                  Say.deg(Math.toDegrees(needHigh)),
+                  LookingAhead.metres(ROAD_MM),
+                  beside),
+              breadth >= ALL_MM ? "all" : LookingAhead.metres(breadth),
+              " of the breadth of the road ",
+              LookingAhead.metres(SEEN_FAR_MM),
+              " behind, beginning ",
+              begins >= ALL_MM ? "far" : LookingAhead.metres(begins),
+              " beside the machine",
+              sees
+                  ? "."
+                  : Say.format(
+                      "; %s from within %s are asked: %s.",
+                      LookingAhead.metres(SHOWN_MM),
+                      LookingAhead.metres(BESIDE_MM),
+                      !near
+                          ? "move the mirror out or up past what hides the view"
+                          : wide
+                              ? "take a higher or more bulged glass"
+                              : "take a broader or more bulged glass")));
     }
 
     /** How far outwards of straight back persons and machine hide what a mirror shows, rad. */
