@@ -19,7 +19,6 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
-import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;

@@ -102,7 +102,8 @@ public final class BoardFindings {
             Say.newton(force),
             cushion.name(),
             Say.mm(thick),
-            " and " + (cushion.base().material().isEmpty() ? "taken to be " : "of ")
+            " and "
+                + (cushion.base().material().isEmpty() ? "taken to be " : "of ")
                 + material.get().word(),
             said
                 ? worst.free() ? "stands out beyond its last bracket" : "bends between brackets"
@@ -126,10 +127,7 @@ public final class BoardFindings {
                 Optional.of(stance),
                 verdict,
                 figures,
-                List.of(
-                    BEAM,
-                    ground(material.get()),
-                    PRACTICE),
+                List.of(BEAM, ground(material.get()), PRACTICE),
                 Words.of(how, advice))
             .at(load.centre()));
   }
@@ -183,25 +181,14 @@ public final class BoardFindings {
     double last = Math.min(length, brackets.get(brackets.size() - 1));
     for (double end : new double[] {brackets.get(0), length - last}) {
       if (end > AT_MM) {
-        worst =
-            worse(
-                worst,
-                new Worst(
-                    strip.beyond(end, force, BoardStrip.PATCH_MM),
-                    end,
-                    true));
+        worst = worse(worst, new Worst(strip.beyond(end, force, BoardStrip.PATCH_MM), end, true));
       }
     }
     for (int i = 1; i < brackets.size(); i++) {
       double span = Math.min(length, brackets.get(i)) - brackets.get(i - 1);
       if (span > AT_MM) {
         worst =
-            worse(
-                worst,
-                new Worst(
-                    strip.between(span, force, BoardStrip.PATCH_MM),
-                    span,
-                    false));
+            worse(worst, new Worst(strip.between(span, force, BoardStrip.PATCH_MM), span, false));
       }
     }
     return worst;

@@ -146,7 +146,8 @@ public final class EffortFindings {
             .orElseThrow();
     List<Basis> basis = new ArrayList<>(List.of(MODEL));
     all.stream().map(Held::muscles).distinct().map(m -> strength(m, all)).forEach(basis::add);
-    basis.addAll(List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, windless(region) ? AIR.aside() : AIR));
+    basis.addAll(
+        List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, windless(region) ? AIR.aside() : AIR));
     basis.addAll(demands);
     return made(
         region,
@@ -160,8 +161,7 @@ public final class EffortFindings {
   /** Where the strength of some muscles is from; of those that hold nothing it decides nothing. */
   private static Basis strength(Strength muscles, List<Held> all) {
     Basis from =
-        Basis.published(
-            muscles.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, muscles.source());
+        Basis.published(muscles.read() ? Known.TRANSCRIBED : Known.FROM_MEMORY, muscles.source());
     return all.stream().filter(h -> h.muscles().equals(muscles)).allMatch(Held::nothing)
         ? from.aside()
         : from;

@@ -178,11 +178,11 @@ public final class LineFindings {
         line.bend().isPresent()
             ? Basis.ownDemand("this layout's own least radius of " + name)
             : Basis.practice(
-                "common practice, from memory: along the middle of a "
-                    + Names.word(line.kind())
-                    + " at least "
-                    + Say.number(usual(line.kind()))
-                    + " times its diameter")
+                    "common practice, from memory: along the middle of a "
+                        + Names.word(line.kind())
+                        + " at least "
+                        + Say.number(usual(line.kind()))
+                        + " times its diameter")
                 .fromMemory();
     if (Double.isInfinite(radius)) {
       return new Finding(

@@ -44,8 +44,8 @@ public final class EdgeFindings {
 
   private static final Basis WEB =
       Basis.practice(
-          "that 3 mm are left round an opening, and that a bolt keeps 1.5 diameters from an edge and"
-              + " 3 from another (in plywood 4 and 25 mm, and 4), is common practice, from memory")
+              "that 3 mm are left round an opening, and that a bolt keeps 1.5 diameters from an edge and"
+                  + " 3 from another (in plywood 4 and 25 mm, and 4), is common practice, from memory")
           .fromMemory();
 
   private static final Basis PLANE = Basis.model("plane geometry of the drawn edge");

@@ -54,8 +54,8 @@ public record BoardMaterial(
   /**
    * Returns that of a cushion's board.
    *
-   * @param material the cushion's, empty where it says none: then, and where it is that of the foam,
-   *     the board is taken to be plywood
+   * @param material the cushion's, empty where it says none: then, and where it is that of the
+   *     foam, the board is taken to be plywood
    * @return empty where nothing is known of it
    */
   public static Optional<BoardMaterial> of(String material) {

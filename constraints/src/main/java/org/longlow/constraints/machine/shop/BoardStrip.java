@@ -84,10 +84,7 @@ public record BoardStrip(double widthMm, double thickMm, BoardMaterial of) {
             - (Math.pow(overhangMm, 4) - Math.pow(from, 4)) / 4;
     double sag = c > 0 ? f / c * sum / (6 * of.modulusNmm2() * inertia()) : 0;
     return new Bend(
-        sag,
-        stress(f * (overhangMm - c / 2)),
-        SAG_SHARE * 2 * overhangMm,
-        of.strengthNmm2());
+        sag, stress(f * (overhangMm - c / 2)), SAG_SHARE * 2 * overhangMm, of.strengthNmm2());
   }
 
   /** Returns the longest span that keeps to sag and stress under such a load, mm. */

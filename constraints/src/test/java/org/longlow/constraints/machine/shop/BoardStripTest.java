@@ -75,8 +75,7 @@ class BoardStripTest {
     // a patch of 200 mm that a span of 100 cannot hold leaves it its half
     assertThat(strip.between(100, 1000, 200).stressNmm2())
         .isCloseTo(500 * 100 / 8.0 / w, within(1e-9));
-    assertThat(strip.beyond(100, 1000, 200).stressNmm2())
-        .isCloseTo(500 * 50 / w, within(1e-9));
+    assertThat(strip.beyond(100, 1000, 200).stressNmm2()).isCloseTo(500 * 50 / w, within(1e-9));
   }
 
   /** Slices of a load over the outer part of an overhang, each by the formula of a point load. */
