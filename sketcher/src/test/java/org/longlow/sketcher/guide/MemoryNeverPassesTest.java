@@ -21,8 +21,7 @@ class MemoryNeverPassesTest {
 
   @Test
   void noFindingPassesByWhatIsFromMemory() {
-    FirstMachine.Made first =
-        (FirstMachine.Made) FirstMachine.of(Answers.NONE);
+    FirstMachine.Made first = (FirstMachine.Made) FirstMachine.of(Answers.NONE);
     List<Finding> all =
         Stream.concat(Shipped.studies(), Stream.of(first.study()))
             .flatMap(s -> s.findings().stream())
@@ -41,6 +40,6 @@ class MemoryNeverPassesTest {
     assertThat(all)
         .filteredOn(f -> f.basis().stream().anyMatch(b -> !b.decides()))
         .extracting(f -> f.kind().word())
-        .containsOnly("load", "pedal", "shut", "effort", "rise", "seeing-neck", "bend");
+        .isSubsetOf("load", "posture", "pedal", "shut", "effort", "rise", "seeing-neck", "bend");
   }
 }
