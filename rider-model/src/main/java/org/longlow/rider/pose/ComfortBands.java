@@ -14,10 +14,13 @@ public final class ComfortBands {
           + " judgements built on car-driver and reclined-passenger data. Riders on one machine differ"
           + " by about 13 degrees either way, so try it in cardboard.";
 
-  /** Source line for the bands. */
-  public static final String SOURCE =
-      "judgement, after Rebiffe 1969, Grandjean 1980, Porter and Gyi 1998 (car drivers, quoted"
-          + " from memory); joint limits after clinical tables quoted from memory";
+  /** Source line for the bands, by which an angle is comfortable or not. */
+  public static final String SOURCE = "bands of comfort are judgement";
+
+  /** What the bands were drawn up from, and the limits beyond which an angle fails. */
+  public static final String BUILT_ON =
+      "after Rebiffe 1969, Grandjean 1980, Porter and Gyi 1998 (car drivers, quoted from memory);"
+          + " joint limits after clinical tables quoted from memory";
 
   /**
    * How far riders on one machine stray, rad: ±13°, half of the 26° that span ±2 SD; Lundin et al.

@@ -42,6 +42,12 @@ final class BendCard {
   /** Round a sketch for the names at its ends. */
   private static final double SKETCH_AIR_MM = 12;
 
+  /** Half of what the sketch of a turn takes. */
+  private static final double TURN_MM = 7;
+
+  /** Where its arrow ends, from the right, counter-clockwise. */
+  private static final double TURN_TO_RAD = Math.toRadians(250);
+
   private static final List<String> HEADINGS =
       List.of(
           "no.", "bend at", "straight", "starts", "angle", "turn", "radius", "takes", "springback");
@@ -112,9 +118,10 @@ final class BendCard {
     say(
         "straight: before the bend; starts: from "
             + tube.path().get(0)
-            + "; turn: about its axis since the bend before, counter-clockwise as seen from there;"
-            + " takes: on the centre line");
+            + (bends.leans() ? "" : "; turn: of the tube about its axis since the bend before")
+            + "; takes: on the centre line");
     if (bends.leans()) {
+      turning();
       say(
           "it is bent in space"
               + (tube.both()
@@ -146,10 +153,43 @@ final class BendCard {
   }
 
   private void say(String text, double wide) {
+    say(text, EDGE_MM, wide);
+  }
+
+  private void say(String text, double x, double wide) {
     for (String line : Lettering.wrapped(text, TEXT_MM, wide)) {
       y -= LINE_MM;
-      words.add(words(line, EDGE_MM, y, TEXT_MM, Anchor.START));
+      words.add(words(line, x, y, TEXT_MM, Anchor.START));
     }
+  }
+
+  /** Says which way round what is turned between bends, beside the tube's end and an arrow. */
+  private void turning() {
+    double x = EDGE_MM + TURN_MM;
+    double z = y - 1 - TURN_MM;
+    double ring = TURN_MM / 2;
+    lines.add(new Mark.Shape(subject, Planar.disc(x, z, ring), Style.wide(Tone.INK)));
+    lines.add(
+        new Mark.Shape(
+            subject, Planar.arc(x, z, 0.8 * TURN_MM, 0, TURN_TO_RAD), Style.narrow(Tone.INK)));
+    PointMm tip = PointMm.unit(TURN_TO_RAD).times(0.8 * TURN_MM).plus(new PointMm(x, z));
+    for (double side : new double[] {-0.5, 0.5}) {
+      // back along the way it came
+      PointMm barb = tip.plus(PointMm.unit(TURN_TO_RAD - Math.PI / 2 + side).times(2));
+      lines.add(
+          new Mark.Shape(
+              subject, Planar.line(tip.x(), tip.z(), barb.x(), barb.z()), Style.narrow(Tone.INK)));
+    }
+    words.add(words("+", x, z - 1, TEXT_MM, Anchor.CENTRE));
+    say(
+        "turn: of the tube itself in the bender, whose plane stays, since the bend before. Look along"
+            + " the tube from its first end, "
+            + tube.path().get(0)
+            + ": + counter-clockwise, - clockwise. Where the tube stays and the bend plane is turned,"
+            + " each goes the other way round, or the mirror image comes out.",
+        x + 1.5 * TURN_MM,
+        WIDE_MM - 2 * EDGE_MM - 2.5 * TURN_MM);
+    y = Math.min(y, z - TURN_MM);
   }
 
   private Mark words(String text, double x, double at, double size, Anchor anchor) {

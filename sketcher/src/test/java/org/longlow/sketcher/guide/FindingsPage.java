@@ -46,7 +46,7 @@ final class FindingsPage {
           .forEach(
               f -> {
                 Set<String> those = bases.computeIfAbsent(f.kind().word(), w -> new TreeSet<>());
-                f.basis().forEach(b -> those.add(said(b)));
+                f.basis().stream().filter(Basis::decides).forEach(b -> those.add(said(b)));
               });
     }
   }
@@ -103,7 +103,8 @@ final class FindingsPage {
 
             The name of a finding begins with its kind. *Rests on* says what its figures come from besides the drawing
             and the people, and the sorts of ground that findings of this kind had on the shipped machines; their
-            full source stands beside each in the report. What is said from memory never passes.
+            full source stands beside each in the report. What is decided from memory never passes; what is from memory and
+            only a side remark is not counted here.
 
             """);
     kinds.forEach(

@@ -245,12 +245,65 @@ class BendCardTest {
     List<NamedDrawing> all = RailJoints.templates(pins, rail("one", path, 28, 90, true), "one");
     String said = said(all.get(1));
     assertThat(said).contains("90°", "this is the left one", "turn it the other way each time");
+    assertThat(said)
+        .contains("the tube itself", "from its first end, a: + counter-clockwise, - clockwise")
+        .contains("the bend plane is turned, each goes the other way round");
     List<String> cells =
         all.get(1).drawing().layers().get(2).marks().stream()
             .map(m -> ((Mark.Words) m).text())
             .toList();
     // bent from left to up, then from up to ahead: the plane turns about up, from left to ahead
     assertThat(cells.get(cells.indexOf("c") + 4)).isEqualTo("90°");
+  }
+
+  /**
+   * As a bender has it whose die never turns: the tube goes on along x and bends towards z; before
+   * each bend all that is bent already turns with it, counter-clockwise looked at along x from its
+   * first end, which is by a negative angle about x. Three legs tell a shape from its mirror image.
+   */
+  @Test
+  void theTubeItselfTurnsCounterClockwiseSeenFromItsFirstEnd() {
+    SplittableRandom random = new SplittableRandom(43);
+    for (int i = 0; i < 50; i++) {
+      List<SpaceMm> pins = new ArrayList<>(List.of(new SpaceMm(0, 0, 0)));
+      for (int k = 0; k < 3; k++) {
+        pins.add(
+            pins.get(k)
+                .plus(
+                    new SpaceMm(
+                        random.nextDouble(-300, 300),
+                        random.nextDouble(-300, 300),
+                        random.nextDouble(-300, 300))));
+      }
+      TubeBends bends = TubeBends.of(List.of("a", "b", "c", "d"), new TubeLine(pins), 1e-3);
+      List<double[]> tube = new ArrayList<>(List.of(new double[3]));
+      for (int k = 0; k < 2; k++) {
+        double turn = bends.bends().get(k).turnRad();
+        double a = Math.abs(bends.bends().get(k).angleRad());
+        double leg = bends.legsMm().get(k);
+        tube.replaceAll(p -> turned(new double[] {p[0] - leg, p[1], p[2]}, 1, 2, -turn));
+        tube.add(new double[3]);
+        tube.replaceAll(p -> turned(p, 0, 2, -a));
+      }
+      tube.add(new double[] {bends.legsMm().get(2), 0, 0});
+      double asked = hand(pins.stream().map(p -> new double[] {p.x(), p.y(), p.z()}).toList());
+      assertThat(hand(tube)).isCloseTo(asked, within(1e-4 * Math.abs(asked) + 100));
+    }
+  }
+
+  /** Turned by an angle from one axis towards another. */
+  private static double[] turned(double[] p, int from, int to, double rad) {
+    double[] out = p.clone();
+    out[from] = p[from] * Math.cos(rad) - p[to] * Math.sin(rad);
+    out[to] = p[from] * Math.sin(rad) + p[to] * Math.cos(rad);
+    return out;
+  }
+
+  /** Volume of its three legs, mm³: of the other sign in the mirror. */
+  private static double hand(List<double[]> p) {
+    double[] c = cross(sum(p.get(1), 1, p.get(0), -1), sum(p.get(2), 1, p.get(1), -1));
+    double[] d = sum(p.get(3), 1, p.get(2), -1);
+    return c[0] * d[0] + c[1] * d[1] + c[2] * d[2];
   }
 
   /** 300 along and 400 across: its figures are those of 500. */

@@ -19,6 +19,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Comfort;
+import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.pose.JointReading;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.Posture;
@@ -216,7 +217,7 @@ public final class PoseFindings {
             Optional.of(stance),
             verdict,
             new Figures(value, limit, Math.toDegrees(reading.marginRad()), FigureUnit.DEG),
-            List.of(Basis.judgement(reading.source())),
+            basis(reading),
             Say.format(
                 "%s: %s %s, %s (%s to %s)%s.",
                 SeatFindings.who(sitting),
@@ -227,6 +228,14 @@ public final class PoseFindings {
                 Say.deg(high),
                 verdict == Verdict.PASS ? "" : remedy(reading.name(), value < low)))
         .at(place(reading.name(), posture));
+  }
+
+  /** Joint limits can fail an angle, our own bands alone let it pass. */
+  private static List<Basis> basis(JointReading reading) {
+    Basis decides = Basis.judgement(reading.source());
+    return reading.source().equals(ComfortBands.SOURCE)
+        ? List.of(decides, Basis.judgement(ComfortBands.BUILT_ON).fromMemory().aside())
+        : List.of(decides);
   }
 
   /** Says which thing to move which way; {@code closed} where the angle is too small. */

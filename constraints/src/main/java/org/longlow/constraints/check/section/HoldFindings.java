@@ -188,6 +188,7 @@ final class HoldFindings {
     double cold = -o.forces().handN(to, GasLaw.COLD_AND_WORN, o.grip());
     double hot = -o.forces().handN(to, GasLaw.HOT, o.grip());
     double holds = Math.min(cold, hot);
+    Most falling = o.forces().mostToOpen(to, GasLaw.COLD_AND_WORN, o.grip());
     double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
     String springs = hot < cold ? ", gas springs hot" : ", gas springs cold and worn";
     Words begin = Words.of("Section " + o.name() + ", held ", Say.percent(to), " open, ");
@@ -203,8 +204,12 @@ final class HoldFindings {
                 "falls shut: ",
                 Say.newton(-holds),
                 " " + o.gripWords() + " are lacking",
-                -holds > limit
-                    ? Words.of(", and a hand is asked for at most ", Say.newton(limit))
+                falling.value() > limit
+                    ? Words.of(
+                        ", and as it falls up to ",
+                        Say.newton(falling.value()),
+                        " come on a hand, which is asked for at most ",
+                        Say.newton(limit))
                     : Words.NONE,
                 o.opens().isHelped()
                     ? ". Take more help, open it farther, or fit a prop that cannot slip."
@@ -213,8 +218,8 @@ final class HoldFindings {
         finding(STAYS_OPEN, o, Figures.atLeast(holds, 0, FigureUnit.NEWTON), text)
             .openBy(to)
             .at(o.motion().at(to).apply(o.grip()));
-    // with a prop, which is on no drawing, it is well; but not what a hand does not hold
-    return f.verdict() == Verdict.FAIL && !o.opens().isHelped() && -holds <= limit
+    // with a prop, which is on no drawing, it is well, if a hand can hold what slips off it
+    return f.verdict() == Verdict.FAIL && !o.opens().isHelped() && falling.value() <= limit
         ? f.withVerdict(Verdict.CAUTION)
         : f;
   }

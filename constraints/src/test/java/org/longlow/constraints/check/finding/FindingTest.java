@@ -14,6 +14,7 @@ import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.whole.SolveFindings;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
@@ -66,6 +67,43 @@ class FindingTest {
     Finding open = f.at(at).in(Condition.open("lid"));
     assertThat(open.stanceWords()).isEqualTo("open, lid");
     assertThat(open.where()).contains(at);
+  }
+
+  /** The rule of the whole house: what decides a verdict lets nothing pass if it is from memory. */
+  @Test
+  void whatIsDecidedFromMemoryNeverPasses() {
+    for (Basis memory :
+        List.of(
+            Basis.published(Known.FROM_MEMORY, "a book"), Basis.practice("habit").fromMemory())) {
+      Finding f = on(Verdict.PASS, memory);
+      assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+      assertThat(f.text()).startsWith("Text. ").contains("from memory");
+      assertThat(f.in(LADEN).text()).isEqualTo(f.text());
+      assertThat(on(Verdict.FAIL, memory).verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(on(Verdict.FAIL, memory).text()).isEqualTo("Text.");
+      assertThat(on(Verdict.PASS, memory.aside()).verdict()).isEqualTo(Verdict.PASS);
+    }
+    assertThat(on(Verdict.PASS, Basis.published(Known.TRANSCRIBED, "a copy")).verdict())
+        .isEqualTo(Verdict.PASS);
+  }
+
+  private static Finding on(Verdict verdict, Basis basis) {
+    return Finding.note(SagFindings.SAG, About.thing("rear"), verdict, basis, Words.of("Text."));
+  }
+
+  /** Bare numbers of a pattern are figures too: 0.3998 of 0.4 does not read as 0.40 of 0.40. */
+  @Test
+  void numbersOfAPatternAreSaidFinerTooNearTheirLimit() {
+    double value = 0.3998;
+    Finding f =
+        finding(Verdict.PASS, Figures.atMost(value, 0.4, FigureUnit.NONE), "")
+            .withText(
+                Words.format(
+                    "needs %.2f of %d%% %s, and %.2f can be counted on; %.1f else",
+                    value, 7, "x", 0.4, 0.25));
+    assertThat(f.text()).isEqualTo("needs 0.3998 of 7% x, and 0.4000 can be counted on; 0.3 else");
+    assertThat(f.measured(Figures.atMost(0.31, 0.4, FigureUnit.NONE)).text())
+        .startsWith("needs 0.40 of");
   }
 
   @Test

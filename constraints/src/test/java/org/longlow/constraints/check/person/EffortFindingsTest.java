@@ -175,7 +175,10 @@ class EffortFindingsTest {
   @Test
   void pressureIsHeldToThatOfOtherSitters() {
     Finding light = found(Sat.runabout(), "contact.Nell");
-    assertThat(light.verdict()).isEqualTo(Verdict.PASS);
+    // under what others had, and yet nobody published what is comfortable
+    assertThat(light.value()).isLessThan(8.1);
+    assertThat(light.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(light.text()).contains("no limit of comfort is published");
     assertThat(light.limit()).isEqualTo(8.1);
     Sitting nell = Sat.nell();
     assertThat(light.value()).isEqualTo(Sat.seated(nell).pan().meanKPa());

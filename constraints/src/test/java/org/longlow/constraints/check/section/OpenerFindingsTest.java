@@ -115,8 +115,9 @@ class OpenerFindingsTest {
     PointMm centre = lid.centre().minus(HINGE).turned(Math.toRadians(80));
     double level = (push * arm - lid.massKg() * G * centre.x()) / 300;
     // the road slopes by the sag of the empty machine, less than a degree
-    assertThat(f.value()).isCloseTo(level, within(0.3));
-    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(f.value()).isCloseTo(level, within(0.3)).isPositive();
+    // what a spring loses over the years is from memory
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
   }
 
   @Test
@@ -127,6 +128,23 @@ class OpenerFindingsTest {
     // without any help it is propped
     assertThat(lid().verdict("stays-open.lid")).isEqualTo(Verdict.CAUTION);
     assertThat(lid().finding("no-help.lid")).isEmpty();
+  }
+
+  /** 60 kg that nothing holds: the hand that it falls on would have to hold more than is asked. */
+  @Test
+  void whatFallsOnHandsFailsWhereAHandCannotHoldIt() {
+    TestMachine heavy = lid().part("lid", "mass", "'60 kg'");
+    Finding f = of(heavy, "stays-open.lid");
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    double most = of(heavy, "hand-force.lid").value();
+    assertThat(f.text()).contains(Math.round(most) + " N come on a hand");
+    for (int by : new int[] {-1, 1}) {
+      assertThat(
+              heavy
+                  .with("demands", "handForce", Double.toString(most + by))
+                  .verdict("stays-open.lid"))
+          .isEqualTo(by < 0 ? Verdict.FAIL : Verdict.CAUTION);
+    }
   }
 
   @Test
@@ -233,7 +251,7 @@ class OpenerFindingsTest {
   @Test
   void whatAGasSpringHoldsPastItsLengthAsksForCare() {
     TestMachine far = sprung(-520, 790, "100 N", "100 mm");
-    assertThat(far.verdict("stays-open.lid")).isEqualTo(Verdict.PASS);
+    assertThat(of(far, "stays-open.lid").value()).isPositive();
     TestMachine past =
         far.field(
             "sections",
@@ -347,7 +365,7 @@ class OpenerFindingsTest {
     double load = of(machine, "shut.lid").value() * 300 / jaw;
     Finding f = of(machine, "release.lid.1");
     assertThat(f.limit()).isCloseTo(12 + 0.3 * load, within(1e-9));
-    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION); // friction from memory
     String less = ", 'spring': 12, 'pull': " + (f.limit() - 0.01);
     assertThat(caught("9 mm", 0, less).verdict("release.lid.1")).isEqualTo(Verdict.FAIL);
   }
