@@ -1,6 +1,5 @@
 package org.longlow.constraints.document;
 
-
 import org.longlow.constraints.layout.Control;
 import org.longlow.constraints.layout.Working;
 import org.longlow.constraints.words.Names;

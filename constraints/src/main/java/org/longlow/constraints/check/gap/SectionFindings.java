@@ -116,7 +116,8 @@ public final class SectionFindings {
         .sections()
         .forEach(
             (name, s) ->
-                s.parts().forEach(p -> moving.computeIfAbsent(p, k -> new ArrayList<>()).add(name)));
+                s.parts()
+                    .forEach(p -> moving.computeIfAbsent(p, k -> new ArrayList<>()).add(name)));
     List<Finding> findings = new ArrayList<>();
     moving.forEach(
         (part, by) -> {
