@@ -54,6 +54,7 @@ class HipReliefTest {
     assertThat(Rucksack.words(nell(none)).toString()).isEmpty();
     for (Study study : new Study[] {bare, pack}) {
       assertThat(study.findings())
+          .filteredOn(f -> f.who().filter(w -> w.person().equals("Nell")).isPresent())
           .filteredOn(f -> f.kind() == SeatFindings.SINK || f.kind() == LongRideFindings.PRESSURE)
           .hasSizeGreaterThan(2)
           .allMatch(f -> f.text().contains("The rucksack, 120 mm thick") == (study == pack));

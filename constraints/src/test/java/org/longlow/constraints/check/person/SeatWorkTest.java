@@ -205,6 +205,13 @@ class SeatWorkTest {
     return LongRideFindings.of(nell(study), Sat.STANCE, study.placed().places()).get(0);
   }
 
+  private static Study laden(List<String> layers) {
+    return runabout()
+        .field("crew", "Nell", "rucksack", "'9 kg'")
+        .part("pan", "layers", layers.toString())
+        .study();
+  }
+
   private static String layer(double mm, int ifd, double factor) {
     return String.format(
         Locale.ROOT,
@@ -225,7 +232,7 @@ class SeatWorkTest {
     for (int i = 0; i < 3; i++) {
       layers.add(layer(mm[i], ifd[i], 2.7));
     }
-    Finding before = pressed(runabout().part("pan", "layers", layers.toString()).study());
+    Finding before = pressed(laden(layers));
     assertThat(before.verdict()).isEqualTo(Verdict.CAUTION);
     Matcher told =
         Pattern.compile("make layer (\\d) .*?20 mm thicker, for about ([0-9.]+) kPa")
@@ -233,7 +240,7 @@ class SeatWorkTest {
     assertThat(told.find()).as(before.text()).isTrue();
     int at = Integer.parseInt(told.group(1)) - 1;
     layers.set(at, layer(mm[at] + 20, ifd[at], 2.7));
-    double after = pressed(runabout().part("pan", "layers", layers.toString()).study()).value();
+    double after = pressed(laden(layers)).value();
     // the person moves with the foam, which the estimate leaves out
     assertThat(after).isCloseTo(Double.parseDouble(told.group(2)), within(0.06 * after));
     assertThat(after).isLessThan(0.95 * before.value());
@@ -272,7 +279,10 @@ class SeatWorkTest {
   }
 
   private static double pressedMean(Study study) {
-    return nell(study).seated().orElseThrow().pan().meanKPa();
+    return study.sittings().stream()
+        .mapToDouble(x -> x.seated().orElseThrow().pan().meanKPa())
+        .max()
+        .orElseThrow();
   }
 
   /** What is said of the best change is what the machine does once it is made. */
@@ -284,7 +294,7 @@ class SeatWorkTest {
     CushionAdvice advice =
         CushionAdvice.best(pan, spoilt.sittings(), spoilt.placed().places()).orElseThrow();
     assertThat(advice.before().fresh()).isEqualTo(Support.Hold.BOTTOMS);
-    assertThat(advice.after().fresh()).isLessThan(Support.Hold.BOTTOMS);
+    assertThat(advice.after().bonesKPa()).isLessThan(0.8 * advice.before().bonesKPa());
     Layout changed = Change.set(spoilt.layout(), advice.layers(), "parts", "pan", "layers");
     Study mended = Study.of(changed);
     Optional<CushionAdvice.Held> held =
