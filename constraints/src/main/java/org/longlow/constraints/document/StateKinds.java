@@ -48,7 +48,7 @@ final class StateKinds {
   private static final Type.Quantity BODY_MASS =
       MASS.between(BodyMeasures.MIN_MASS_KG, BodyMeasures.MAX_MASS_KG);
 
-  private static final Type.Quantity AGE = NUMBER.between(10, 100);
+  private static final Type.Quantity AGE = NUMBER.between(Person.LEAST_YEARS, Person.MOST_YEARS);
 
   private static final Type.Quantity RUCKSACK = MASS.between(0, GearMass.MOST_KG);
 
@@ -222,8 +222,8 @@ final class StateKinds {
             Person::rucksack,
             "Mass of a rucksack on the back, "
                 + RUCKSACK.range().span()
-                + " kg; none where absent."),
-        s.orSaid(
+                + " kg; none where absent or 0."),
+        s.or(
             "rucksackThickness",
             RUCKSACK_THICKNESS,
             Person.USUAL_RUCKSACK,

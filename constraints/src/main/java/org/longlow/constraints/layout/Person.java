@@ -36,6 +36,11 @@ public record Person(
     Optional<Formula> rucksack,
     Formula rucksackThickness) {
 
+  /** Youngest and oldest who may be crew, years; judgement. */
+  public static final double LEAST_YEARS = 10;
+
+  public static final double MOST_YEARS = 100;
+
   /** Thickness of a rucksack that is leant on; common practice. */
   public static final Formula USUAL_RUCKSACK = Formula.of(120, Unit.MM);
 

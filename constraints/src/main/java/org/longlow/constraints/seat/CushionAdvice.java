@@ -9,9 +9,13 @@ import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.effort.Vibration;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.LongRide;
+import org.longlow.rider.seat.PanRate;
+import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
@@ -34,34 +38,60 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
   /** Thinner layers are not made, mm. */
   private static final double THINNEST_MM = 10;
 
-  /** Pressures nearer than this are alike, kPa. */
-  private static final double ALIKE_KPA = 0.5;
+  /** What counts as no worse of a figure that is over its limit already, of the limit. */
+  private static final double ALIKE = 0.005;
 
   public CushionAdvice {
     layers = List.copyOf(layers);
   }
 
   /**
-   * What a cushion does, of everybody on it the worst of each.
+   * What a cushion does, of everybody on it the worst of each. What is asked of pans alone is 0 of
+   * others.
    *
    * @param fresh how it holds
    * @param worn how it holds with worn foam
    * @param sinkMm design sink
    * @param leftMm foam left then
-   * @param peakKPa greatest pressure
-   * @param over how far pressure under the sit bones is above what long rides allow, kPa; pans only
+   * @param bonesKPa pressure under the sit bones
+   * @param meanKPa mean pressure of a pan
+   * @param felt of a road that shakes, over what is felt without foam; without end where nothing
+   *     springs
    */
   public record Held(
       Support.Hold fresh,
       Support.Hold worn,
       double sinkMm,
       double leftMm,
-      double peakKPa,
-      double over) {
+      double bonesKPa,
+      double meanKPa,
+      double felt) {
 
-    /** Whether nothing is to be mended. */
+    /** Whether it holds and keeps sit bones from being numbed. */
     public boolean isWell() {
-      return fresh == Support.Hold.HOLDS && worn == Support.Hold.HOLDS && over <= 0;
+      return fresh == Support.Hold.HOLDS
+          && worn == Support.Hold.HOLDS
+          && bonesKPa <= LongRide.MOST_KPA;
+    }
+
+    /** Whether no verdict is worse than of {@code o}, and nothing that is over its limit is. */
+    public boolean isNoWorseThan(Held o) {
+      return fresh.compareTo(o.fresh) <= 0
+          && worn.compareTo(o.worn) <= 0
+          && noWorse(bonesKPa, o.bonesKPa, LongRide.MOST_KPA)
+          && noWorse(meanKPa, o.meanKPa, LongRide.STUDIED_MEAN_KPA)
+          && noWorse(felt, o.felt, 1);
+    }
+
+    private static boolean noWorse(double now, double before, double limit) {
+      return now <= limit || now <= before + ALIKE * limit;
+    }
+
+    /** By how much pressures and shaking are over their limits together, 1. */
+    double over() {
+      return Math.max(0, bonesKPa / LongRide.MOST_KPA - 1)
+          + Math.max(0, meanKPa / LongRide.STUDIED_MEAN_KPA - 1)
+          + Math.max(0, felt - 1);
     }
 
     private Held worse(Held o) {
@@ -70,26 +100,26 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
           worn.compareTo(o.worn) >= 0 ? worn : o.worn,
           Math.max(sinkMm, o.sinkMm),
           Math.min(leftMm, o.leftMm),
-          Math.max(peakKPa, o.peakKPa),
-          Math.max(over, o.over));
+          Math.max(bonesKPa, o.bonesKPa),
+          Math.max(meanKPa, o.meanKPa),
+          Math.max(felt, o.felt));
     }
   }
 
-  /** Best first: holding, then holding when worn, then pressure for long rides, then pressure. */
+  /** Best first: holding, then holding when worn, then all that is over its limit, then shaking. */
   private static final Comparator<Held> BETTER =
       Comparator.comparing(Held::fresh)
           .thenComparing(Held::worn)
-          .thenComparing(h -> Math.max(0, Math.rint(h.over() / ALIKE_KPA)))
-          .thenComparing(h -> Math.rint(h.peakKPa() / ALIKE_KPA));
+          .thenComparing(h -> Math.rint(h.over() / ALIKE))
+          .thenComparing(h -> Math.rint(h.felt() / ALIKE));
 
   private record Trial(String change, List<FoamSpec> layers) {}
 
   /** Returns what a cushion does; empty where nobody rests on it. */
-  public static Optional<Held> held(CushionPart cushion, List<Sitting> sittings) {
+  public static Optional<Held> held(CushionPart cushion, List<Sitting> sittings, Places places) {
     return sittings.stream()
         .filter(s -> s.parts().parts().contains(cushion))
-        .flatMap(s -> load(s, cushion).stream())
-        .map(load -> held(cushion, load))
+        .flatMap(s -> held(cushion, s, places).stream())
         .reduce(Held::worse);
   }
 
@@ -101,14 +131,14 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
    */
   public static Optional<CushionAdvice> best(
       CushionPart cushion, List<Sitting> sittings, Places places) {
-    Optional<Held> now = held(cushion, sittings).filter(h -> !h.isWell());
+    Optional<Held> now = held(cushion, sittings, places).filter(h -> !h.isWell());
     if (now.isEmpty()) {
       return Optional.empty();
     }
     CushionAdvice best = null;
     for (Trial trial : trials(cushion, places)) {
       Optional<Held> then = held(cushion.of(trial.layers()), sittings, cushion, places);
-      if (then.isPresent()
+      if (then.filter(h -> h.isNoWorseThan(now.get())).isPresent()
           && BETTER.compare(then.get(), best == null ? now.get() : best.after()) < 0) {
         best = new CushionAdvice(trial.change(), trial.layers(), now.get(), then.get());
       }
@@ -125,8 +155,7 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
         continue;
       }
       Optional<Held> one =
-          load(Seats.sit(s.person(), s.body(), s.parts().with(other), places), other)
-              .map(load -> held(other, load));
+          held(other, Seats.sit(s.person(), s.body(), s.parts().with(other), places), places);
       if (one.isEmpty()) {
         return Optional.empty();
       }
@@ -135,16 +164,29 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
     return all;
   }
 
-  private static Held held(CushionPart cushion, CushionLoad load) {
-    Support support = Support.of(load);
-    boolean pan = cushion.role() == CushionPart.Role.PAN;
-    return new Held(
-        support.fresh(),
-        support.worn(),
-        load.safeSinkMm(),
-        load.remainingMm(),
-        load.peakKPa(),
-        pan ? LongRide.sitBonesKPa(load) - LongRide.MOST_KPA : 0);
+  private static Optional<Held> held(CushionPart cushion, Sitting s, Places places) {
+    return load(s, cushion)
+        .map(
+            load -> {
+              Support support = Support.of(load);
+              boolean pan = cushion.role() == CushionPart.Role.PAN;
+              return new Held(
+                  support.fresh(),
+                  support.worn(),
+                  load.safeSinkMm(),
+                  load.remainingMm(),
+                  pan ? LongRide.sitBonesKPa(load) : 0,
+                  pan ? load.meanKPa() : 0,
+                  pan ? felt(s, places) : 0);
+            });
+  }
+
+  private static double felt(Sitting s, Places places) {
+    SeatOutcome.Seated seated = s.seated().orElseThrow();
+    double rate = PanRate.nPerMm(s.body(), Seats.geometry(s.parts(), places).orElseThrow(), seated);
+    return rate > 0 && rate < Double.POSITIVE_INFINITY
+        ? Vibration.of(seated.load().panNormalN() / SeatLoad.GRAVITY, rate).felt()
+        : Double.MAX_VALUE;
   }
 
   private static Optional<CushionLoad> load(Sitting sitting, CushionPart cushion) {
@@ -174,17 +216,23 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
           simple.add(with(cushion, i, "make " + name + " thinner", layer.thick(mm(mm - STEP_MM))));
         }
       }
+      int n = cushion.layers().size();
+      boolean splits = mm >= 2 * THINNEST_MM && n < FoamStack.MOST_LAYERS;
       for (FoamGrade grade : FoamGrades.all()) {
         if (grade.isOf(layer)) {
           continue;
         }
-        FoamSpec whole = grade.layer(layer.thickness());
-        simple.add(with(cushion, i, "make " + name + " of " + grade.name(), whole));
-        if (mm >= 2 * THINNEST_MM && cushion.layers().size() < FoamStack.MOST_LAYERS) {
-          FoamSpec half = layer.thick(mm(mm / 2));
-          FoamSpec other = grade.layer(mm(mm / 2));
-          String begin = "split " + name + " and make its ";
+        if (grade.belongs(cushion.role(), i, n, mm)) {
+          FoamSpec whole = grade.layer(layer.thickness());
+          simple.add(with(cushion, i, "make " + name + " of " + grade.name(), whole));
+        }
+        FoamSpec half = layer.thick(mm(mm / 2));
+        FoamSpec other = grade.layer(mm(mm / 2));
+        String begin = "split " + name + " and make its ";
+        if (splits && grade.belongs(cushion.role(), i, n + 1, mm / 2)) {
           split.add(with(cushion, i, begin + "upper half of " + grade.name(), other, half));
+        }
+        if (splits && grade.belongs(cushion.role(), i + 1, n + 1, mm / 2)) {
           split.add(with(cushion, i, begin + "lower half of " + grade.name(), half, other));
         }
       }
@@ -208,7 +256,7 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
   public Words words() {
     return Words.format(
         "Next to change: %s%s. Of everybody on it the worst: design sink %s, now %s; %s left, now"
-            + " %s; at most %s, now %s; it %s, now it %s.",
+            + " %s%s. What it does then: %s; now: %s.",
         change,
         change.endsWith("thicker") || change.endsWith("thinner")
             ? Words.of(" by ", Words.figure(STEP_MM, FigureSort.LENGTH))
@@ -217,9 +265,27 @@ public record CushionAdvice(String change, List<FoamSpec> layers, Held before, H
         Words.figure(before.sinkMm(), FigureSort.LENGTH),
         Words.figure(after.leftMm(), FigureSort.LENGTH),
         Words.figure(before.leftMm(), FigureSort.LENGTH),
-        Words.figure(after.peakKPa(), FigureSort.PRESSURE),
-        Words.figure(before.peakKPa(), FigureSort.PRESSURE),
+        before.bonesKPa() > 0 ? ofPan() : Words.NONE,
         new Support(after.fresh(), after.worn()).words(),
         new Support(before.fresh(), before.worn()).words());
+  }
+
+  private Words ofPan() {
+    return Words.format(
+        "; %s under the sit bones, now %s (long rides want at most %s); %s on average, now %s;"
+            + " shaking felt %s, now %s",
+        Words.figure(after.bonesKPa(), FigureSort.PRESSURE),
+        Words.figure(before.bonesKPa(), FigureSort.PRESSURE),
+        Words.figure(LongRide.MOST_KPA, FigureSort.PRESSURE),
+        Words.figure(after.meanKPa(), FigureSort.PRESSURE),
+        Words.figure(before.meanKPa(), FigureSort.PRESSURE),
+        shaking(after),
+        shaking(before));
+  }
+
+  private static String shaking(Held held) {
+    return held.felt() == Double.MAX_VALUE
+        ? "undamped"
+        : Math.round(100 * held.felt()) + " % of the road's";
   }
 }

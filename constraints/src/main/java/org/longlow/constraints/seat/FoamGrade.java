@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
@@ -43,6 +44,28 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
     static Status named(String word) {
       return valueOf(word.toUpperCase(Locale.ROOT));
     }
+  }
+
+  /** A grade that is used thin is no thicker than this, mm; judgement. */
+  static final double THIN_MM = 20;
+
+  /**
+   * Returns whether its use lets it lie there; whoever sits on a single layer sits on its top.
+   *
+   * @param at 0 at the top
+   * @param layers how many the cushion has
+   */
+  public boolean belongs(CushionPart.Role role, int at, int layers, double thickMm) {
+    List<String> uses = List.of(use.split(",\\s*"));
+    if (uses.contains("thin") && thickMm > THIN_MM) {
+      return false;
+    }
+    String where = at == 0 ? "top" : at == layers - 1 ? "base" : "middle";
+    String of = role == CushionPart.Role.PAN ? "pan" : "back";
+    return uses.contains(of)
+        || uses.contains(where + " of a " + of)
+        || where.equals("base") && uses.contains("base")
+        || role == CushionPart.Role.HEAD && uses.contains("head rest");
   }
 
   /** Returns a layer of this grade, as thick as said. */

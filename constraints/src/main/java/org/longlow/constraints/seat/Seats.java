@@ -78,10 +78,9 @@ public final class Seats {
     Map<String, Double> measured = new LinkedHashMap<>();
     person.measured().forEach((name, value) -> measured.put(name, places.value(value)));
     Gear gear = Gear.riding(person.helmet(), person.boots(), person.clothes());
-    if (person.rucksack().isPresent()) {
-      gear =
-          gear.withRucksack(
-              places.value(person.rucksack().get()), places.value(person.rucksackThickness()));
+    double rucksackKg = person.rucksack().map(places::value).orElse(0.0);
+    if (rucksackKg > 0) {
+      gear = gear.withRucksack(rucksackKg, places.value(person.rucksackThickness()));
     }
     OptionalDouble years = person.age().stream().mapToDouble(places::value).findFirst();
     return Body.of(

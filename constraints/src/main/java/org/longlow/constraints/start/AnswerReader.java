@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.Range;
 import org.longlow.constraints.formula.Dim;
@@ -15,11 +18,13 @@ import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.start.Answers.Box;
 import org.longlow.constraints.start.Answers.Drive;
 import org.longlow.constraints.start.Answers.Place;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
+import org.longlow.rider.body.GearMass;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.words.Decimals;
 
@@ -180,14 +185,62 @@ public final class AnswerReader {
       fault(question, text, "begins with neither woman nor man", "write it like woman 5 %");
       return Optional.empty();
     }
-    String rest = words.length < 2 ? "" : words[1].strip();
-    if (rest.isEmpty()) {
-      return Optional.of(Who.percentile(sex.get(), 50));
+    OptionalDouble years = OptionalDouble.empty();
+    OptionalDouble rucksack = OptionalDouble.empty();
+    List<String> rest = new ArrayList<>();
+    int before = faults.size();
+    for (String piece : words.length < 2 ? new String[0] : words[1].split(",")) {
+      Matcher age = YEARS.matcher(piece.strip());
+      Matcher worn = RUCKSACK.matcher(piece.strip());
+      if (age.matches()) {
+        years = years(question, text, age.group(1));
+      } else if (worn.matches()) {
+        rucksack = rucksack(question, text, worn.group(1));
+      } else {
+        rest.add(piece);
+      }
     }
-    return rest.endsWith("%")
-        ? percentile(question, text, sex.get(), rest)
-        : measured(question, text, sex.get(), rest);
+    String body = String.join(",", rest).strip();
+    Optional<Who> who =
+        body.isEmpty()
+            ? Optional.of(Who.percentile(sex.get(), 50))
+            : body.endsWith("%")
+                ? percentile(question, text, sex.get(), body)
+                : measured(question, text, sex.get(), body);
+    if (faults.size() > before) {
+      return Optional.empty();
+    }
+    OptionalDouble of = years;
+    OptionalDouble with = rucksack;
+    return who.map(w -> w.with(of, with));
   }
+
+  private OptionalDouble years(Question question, String text, String said) {
+    double years = Double.parseDouble(said);
+    if (years >= Person.LEAST_YEARS && years <= Person.MOST_YEARS) {
+      return OptionalDouble.of(years);
+    }
+    String span =
+        Decimals.brief(Person.LEAST_YEARS) + " to " + Decimals.brief(Person.MOST_YEARS) + " years";
+    fault(question, text, "has an age that is not " + span, "write it like 48 years");
+    return OptionalDouble.empty();
+  }
+
+  private OptionalDouble rucksack(Question question, String text, String said) {
+    Optional<Double> kg = quantity(question, text, said, Dim.MASS);
+    if (kg.isEmpty() || kg.get() >= 0 && kg.get() <= GearMass.MOST_KG) {
+      return kg.filter(m -> m > 0).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+    String most = Decimals.brief(GearMass.MOST_KG) + " kg";
+    fault(question, text, "has a rucksack of more than " + most, "write it like rucksack 9 kg");
+    return OptionalDouble.empty();
+  }
+
+  private static final Pattern YEARS =
+      Pattern.compile("(\\d{1,4}(?:\\.\\d{1,4})?)\\s*(?:years?(?: old)?|yr|y)");
+
+  private static final Pattern RUCKSACK =
+      Pattern.compile("rucksack(?:\\s+of)?[\\s=]+(.+)", Pattern.CASE_INSENSITIVE);
 
   private static Optional<Sex> sex(String word) {
     return switch (word.toLowerCase(Locale.ROOT)) {

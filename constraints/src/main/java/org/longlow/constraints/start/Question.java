@@ -11,7 +11,8 @@ public enum Question {
       "WHO",
       "Who steers: woman or man, with a percentile of the survey (woman 5 %) or height and mass"
           + " (man 1770 mm, 84 kg; 5 ft 9 in, 180 lb), and own measures by their survey names"
-          + " (..., sittingheight=900 mm). A man of 50 % unless said."),
+          + " (..., sittingheight=900 mm), an age (..., 48 years) and what they wear on the back (...,"
+          + " rucksack 9 kg). A man of 50 % unless said."),
   SECOND(
       "second",
       "who else",

@@ -3,7 +3,9 @@ package org.longlow.constraints.start;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Person;
 import org.longlow.rider.body.Anthropometry;
 import org.longlow.rider.body.MeasureStats;
@@ -16,14 +18,32 @@ import org.longlow.rider.body.Sex;
  * @param statureMm standing height without shoes, mm
  * @param massKg without gear, kg
  * @param measuredMm own measurements by their survey names, mm
+ * @param years age, if known
+ * @param rucksackKg what they wear on the back, if anything, kg
  */
-public record Who(Sex sex, double statureMm, double massKg, Map<String, Double> measuredMm) {
+public record Who(
+    Sex sex,
+    double statureMm,
+    double massKg,
+    Map<String, Double> measuredMm,
+    OptionalDouble years,
+    OptionalDouble rucksackKg) {
 
   /** Survey percentiles reach from here to 100 less this. */
   public static final double LEAST_PERCENTILE = 1;
 
   public Who {
     measuredMm = Map.copyOf(measuredMm);
+  }
+
+  /** Makes somebody of unknown age without a rucksack. */
+  public Who(Sex sex, double statureMm, double massKg, Map<String, Double> measuredMm) {
+    this(sex, statureMm, massKg, measuredMm, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /** Returns the same of such an age with such a rucksack. */
+  Who with(OptionalDouble age, OptionalDouble rucksack) {
+    return new Who(sex, statureMm, massKg, measuredMm, age, rucksack);
   }
 
   /** Returns somebody of whom stature and mass are known. */
@@ -69,6 +89,9 @@ public record Who(Sex sex, double statureMm, double massKg, Map<String, Double> 
         List.of(seat),
         true,
         true,
-        false);
+        false,
+        years.stream().mapToObj(y -> Formula.of(y, Unit.NONE)).findFirst(),
+        rucksackKg.stream().mapToObj(Draft::kg).findFirst(),
+        Person.USUAL_RUCKSACK);
   }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.document.FoamOf;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.words.Units;
@@ -42,6 +43,32 @@ class FoamGradesTest {
             f == spec.density() || spec.polymerDensity().filter(p -> p == f).isPresent()
                 ? number(f) * 1e-9
                 : f.text().endsWith("kPa") ? number(f) * 1e-3 : number(f));
+  }
+
+  /** Where each may lie, by hand from its use. */
+  @ParameterizedTest
+  @CsvSource({
+    "bonded chip, PAN, 0, 3, 10, false",
+    "bonded chip, PAN, 0, 1, 10, false",
+    "bonded chip, PAN, 2, 3, 20, true",
+    "bonded chip, PAN, 2, 3, 21, false",
+    "firm, BACK, 1, 2, 40, true",
+    "firm, PAN, 1, 3, 40, false",
+    "medium HR, PAN, 1, 3, 40, true",
+    "medium HR, PAN, 0, 3, 40, false",
+    "HR 45/25, PAN, 0, 1, 40, true",
+    "HR 45/25, BACK, 0, 2, 40, false",
+    "very soft polyether, BACK, 0, 2, 40, true",
+    "very soft polyether, PAN, 0, 2, 40, false",
+    "soft HR, BACK, 1, 2, 40, true",
+    "polyether for backs, HEAD, 0, 1, 40, true",
+    "HR seat, PAN, 1, 2, 40, true",
+  })
+  void eachLiesWhereItsUseSays(
+      String name, CushionPart.Role role, int at, int layers, double mm, boolean belongs) {
+    FoamGrade grade =
+        grades().stream().filter(g -> g.name().equals(name)).findFirst().orElseThrow();
+    assertThat(grade.belongs(role, at, layers, mm)).isEqualTo(belongs);
   }
 
   @ParameterizedTest

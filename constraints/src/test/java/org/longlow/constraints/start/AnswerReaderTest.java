@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.start.Answers.Box;
 import org.longlow.constraints.start.Answers.Drive;
 import org.longlow.constraints.start.Answers.Place;
@@ -67,9 +68,31 @@ class AnswerReaderTest {
             "man 84 kg",
             "woman 30 deg, 60 kg",
             "man 1770 mm, 84 kg, sittinghigth=930 mm",
-            "man a + b, 3 kg")) {
+            "man a + b, 3 kg",
+            "man 50 %, 9 years",
+            "man 50 %, 101 years",
+            "man 1770 mm, 84 kg, rucksack 21 kg",
+            "man 1770 mm, 84 kg, rucksack 9 mm")) {
       assertThat(faults(Question.RIDER, wrong)).as(wrong).hasSize(1);
     }
+  }
+
+  @Test
+  void ageAndRucksackAreWordsOfTheAnswer() {
+    Who whole =
+        sound(Question.RIDER, "woman 168 cm, 48 years, 71 kg, rucksack 9 kg").rider().orElseThrow();
+    assertThat(whole.statureMm()).isCloseTo(1680, within(1e-9));
+    assertThat(whole.massKg()).isEqualTo(71);
+    assertThat(whole.years()).hasValue(48);
+    assertThat(whole.rucksackKg()).hasValue(9);
+    Person drawn = whole.on("Wren", "rider");
+    assertThat(drawn.age().orElseThrow().text()).isEqualTo("48");
+    assertThat(drawn.rucksack().orElseThrow().text()).isEqualTo("9 kg");
+    Who bare = sound(Question.SECOND, "man 95 %, 30 years, rucksack 0 kg").second().orElseThrow();
+    assertThat(bare).isEqualTo(Who.percentile(Sex.MALE, 95).with(bare.years(), bare.rucksackKg()));
+    assertThat(bare.years()).hasValue(30);
+    assertThat(bare.rucksackKg()).isEmpty();
+    assertThat(bare.on("Wren", "rider").rucksack()).isEmpty();
   }
 
   @Test

@@ -49,6 +49,9 @@ public record Balance(
 
   private static final double MM_PER_M = 1e3;
 
+  /** To which the end of a contact is looked for, mm. */
+  private static final double TOUCH_MM = 1e-3;
+
   /** A span of moments that something can take, N m. */
   private record Span(double low, double high) {
 
@@ -211,22 +214,41 @@ public record Balance(
 
   /**
    * How far along the pan from the foam's pressure centre its push can be, mm: rearmost, foremost.
-   * Thighs that rise from the pan leave it where their undersides are off the free foam.
+   * Thighs that rise from the pan leave it where their undersides are off the free foam, and foam
+   * ahead of there carries nothing: they sink as deep as if the pan ended where they leave it, so
+   * that a pan that reaches beyond costs nothing.
    */
   private static double[] panMm(Body body, SeatGeometry seat, SeatOutcome.Seated seated) {
     PointMm along = seat.pan().along();
     Underside outline = PanRate.outline(body, seat, seated);
-    double sink = seated.pan().sinkMm();
     PointMm thigh = seated.pose().posture().knee().minus(seated.hip());
     double rise = along.cross(thigh) / Math.max(1, along.dot(thigh));
-    double edge = FoamContact.edge(outline, sink);
-    double lifts =
-        rise > 0 ? Math.max(0, sink - outline.flatGapMm()) / rise : Double.POSITIVE_INFINITY;
-    double front = Math.min(outline.frontMm(), Math.max(edge, lifts));
-    double rear = Math.max(outline.rearMm(), -edge);
+    double sink = seated.pan().sinkMm();
+    double front = Math.min(outline.frontMm(), touchMm(outline, sink, rise));
+    if (front < outline.frontMm()) {
+      double low = 0;
+      double high = outline.frontMm();
+      while (high - low > TOUCH_MM) {
+        front = 0.5 * (low + high);
+        sink = PanRate.sinkMm(seat.pan(), outline.clipped(outline.rearMm(), front), seated);
+        if (touchMm(outline, sink, rise) > front) {
+          low = front;
+        } else {
+          high = front;
+        }
+      }
+    }
+    double rear = Math.max(outline.rearMm(), -FoamContact.edge(outline, sink));
     double centre = seated.pan().centre().minus(seated.hip()).dot(along);
     double kept = Seating.KERN * (front - rear);
     return new double[] {rear + kept - centre, front - kept - centre};
+  }
+
+  /** How far ahead a body that has sunk so far touches the foam, mm. */
+  private static double touchMm(Underside outline, double sinkMm, double rise) {
+    double lifts =
+        rise > 0 ? Math.max(0, sinkMm - outline.flatGapMm()) / rise : Double.POSITIVE_INFINITY;
+    return Math.max(FoamContact.edge(outline, sinkMm), lifts);
   }
 
   /** Returns every force from outside on the person. */

@@ -17,11 +17,31 @@ public final class LongRide {
    */
   public static final double MOST_KPA = 30;
 
+  /**
+   * Mean pressure on the rear half of seats under 15 able-bodied sitters, kPa: up to 8.1 (BioMed
+   * Eng OnLine 2018, s12938-018-0621-2, Table 2).
+   */
+  public static final double STUDIED_MEAN_KPA = 8.1;
+
   private LongRide() {}
 
   /** Returns the pressure under the sit bones on a pan, kPa. */
   public static double sitBonesKPa(CushionLoad pan) {
     return SIT_BONES * pan.peakKPa();
+  }
+
+  /**
+   * Returns about what it is on another stack of foam, kPa, the person where they are.
+   *
+   * @param seat of {@code seated}
+   */
+  public static double sitBonesKPa(
+      Body body, SeatGeometry seat, SeatOutcome.Seated seated, FoamStack other) {
+    Underside outline = PanRate.outline(body, seat, seated);
+    double force = seated.pan().normalN();
+    double area = FoamContact.areaCm2(outline, FoamContact.press(other, outline, force).sinkMm());
+    double helped = FoamContact.edgeFactor(FoamContact.EDGE_SHARE, other.thicknessMm(), area);
+    return SIT_BONES * FoamContact.press(other, outline, force, helped).peakKPa();
   }
 
   /**

@@ -29,6 +29,11 @@ public final class PanRate {
     return 2 * by / (sinkMm(seat.pan(), outline, seated, force + by) - less);
   }
 
+  /** How deep they sink where only so much of them is on the foam, mm. */
+  static double sinkMm(Cushion pan, Underside outline, SeatOutcome.Seated seated) {
+    return sinkMm(pan, outline, seated, seated.pan().normalN()) + pan.foam().rigidSinkMm();
+  }
+
   private static double sinkMm(
       Cushion pan, Underside outline, SeatOutcome.Seated seated, double forceN) {
     double safe = seated.pan().safeSinkMm() - pan.foam().rigidSinkMm();

@@ -125,13 +125,37 @@ class BalanceTest {
     assertThat(Balance.of(body, high, OnSeat.seated(body, high)).hipNm()).isGreaterThan(10);
   }
 
+  /** Foam ahead of where rising thighs leave it carries nothing, and so costs nothing. */
+  @Test
+  void aLongerPanNeverCostsTheHipsAnything() {
+    Body body = OnSeat.man();
+    for (double peg : new double[] {400, 475, 550}) {
+      SeatGeometry s = feet(SettleTest.seat(), new FootContact.BallOnPeg(new PointMm(1250, peg)));
+      double last = Double.POSITIVE_INFINITY;
+      double first = Double.NaN;
+      for (double mm = 280; mm <= 560; mm += 20) {
+        PointMm front = s.pan().from().plus(s.pan().along().times(mm));
+        Cushion pan = new Cushion(s.pan().from(), front, s.pan().foam(), s.pan().widthMm());
+        SeatGeometry seat =
+            new SeatGeometry(pan, s.back(), s.headRest(), s.foot(), s.hand(), s.width());
+        double nm = Balance.of(body, seat, OnSeat.seated(body, seat)).hipNm();
+        first = Double.isNaN(first) ? nm : first;
+        // the posture itself moves a little with the sink
+        assertThat(nm).as(peg + ", " + mm).isLessThan(last + 0.25);
+        last = nm;
+      }
+      assertThat(last).isLessThan(first - 2);
+    }
+  }
+
   /**
    * Nothing leans on a back that leans forward; hips hold the trunk, and what is too much is left.
    */
   @Test
   void withoutABackTheHipsHoldTheTrunk() {
     Body body = OnSeat.man();
-    SeatGeometry seat = SettleTest.seat(5, -8, 5);
+    SeatGeometry seat =
+        feet(SettleTest.seat(5, -12, 5), new FootContact.BallOnPeg(new PointMm(1250, 250)));
     SeatOutcome.Seated s = OnSeat.seated(body, seat);
     assertThat(s.load().backN()).isZero();
     Balance b = Balance.of(body, seat, s);

@@ -50,7 +50,7 @@ public final class CushionPicture {
   private static final double HEAD_MM = 9.5;
 
   private static final List<String> ROWS =
-      List.of(Support.DESIGN, Support.LIKELY, "leaves", "peak pressure", "mean pressure");
+      List.of(Support.DESIGN, Support.LIKELY, "leaves", "most, evened across", "mean pressure");
 
   private final CushionStack stack;
   private final int picked;

@@ -15,6 +15,7 @@ import org.longlow.constraints.check.person.BoardFindings;
 import org.longlow.constraints.check.person.ContactFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.LongRideFindings;
+import org.longlow.constraints.check.person.Rucksack;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.seat.Sitting;
@@ -25,6 +26,7 @@ import org.longlow.rider.pose.JointReading;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.LongRide;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
@@ -45,7 +47,8 @@ final class PeopleTables {
           "Design sink",
           "Foam left then",
           "Mean",
-          "Peak");
+          "Most, evened across",
+          "Under sit bones");
 
   private static final List<String> OWN_HEADINGS = List.of("What", Html.VERDICT, "Figure", "Limit");
 
@@ -139,6 +142,10 @@ final class PeopleTables {
     }
     SeatOutcome.Seated seated = (SeatOutcome.Seated) s.outcome();
     reach(h, figures, seated.pose());
+    String rucksack = Rucksack.words(s).in(figures.units()).strip();
+    if (!rucksack.isEmpty()) {
+      h.element("p class=\"quiet\"", rucksack);
+    }
     own(h, study, s);
     posture(h, s, seated.pose().posture());
     cushions(h, study, s, seated);
@@ -256,7 +263,10 @@ final class PeopleTables {
             figures.mm(load.safeSinkMm()) + " ±20 %",
             figures.mm(load.remainingMm()),
             figures.says(load.meanKPa(), FigureUnit.KPA),
-            figures.says(load.peakKPa(), FigureUnit.KPA)));
+            figures.says(load.peakKPa(), FigureUnit.KPA),
+            name.equals(s.parts().pan().name())
+                ? "about " + figures.says(LongRide.sitBonesKPa(load), FigureUnit.KPA)
+                : "–"));
   }
 
   private static void loads(Html h, FigureWords figures, SeatLoad.Shares load) {

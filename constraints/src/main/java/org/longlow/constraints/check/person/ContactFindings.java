@@ -20,6 +20,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.effort.Vibration;
 import org.longlow.rider.pose.FootContact;
+import org.longlow.rider.seat.LongRide;
 import org.longlow.rider.seat.PanRate;
 import org.longlow.rider.seat.SeatGeometry;
 import org.longlow.rider.seat.SeatLoad;
@@ -38,11 +39,8 @@ public final class ContactFindings {
   public static final FindingKind VIBRATION =
       new FindingKind("vibration", FindingGroup.EFFORT, Rests.ON_DRAWING);
 
-  /**
-   * Mean pressure on the rear half of seats under 15 able-bodied sitters, kPa: up to 8.1 (BioMed
-   * Eng OnLine 2018, s12938-018-0621-2, Table 2).
-   */
-  static final double MEAN_KPA = 8.1;
+  /** What sitters in a study had. */
+  static final double MEAN_KPA = LongRide.STUDIED_MEAN_KPA;
 
   /** Sit bones over the peak in the side view; common practice, "order of". */
   private static final double BONES = 2;

@@ -20,6 +20,7 @@ import org.longlow.constraints.check.person.Effort.Held;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
@@ -109,14 +110,22 @@ public final class EffortFindings {
   private final Posture posture;
   private final Condition stance;
   private final Effort effort;
+  private final Places places;
+  private final String screen;
   private final List<Basis> demands;
 
-  private EffortFindings(Layout layout, Sitting sitting, Condition stance, Effort effort) {
+  private EffortFindings(
+      Layout layout, Sitting sitting, Condition stance, Effort effort, Places places) {
     this.sitting = sitting;
     seated = sitting.seated().orElseThrow();
     posture = seated.pose().posture();
     this.stance = stance;
     this.effort = effort;
+    this.places = places;
+    screen =
+        layout.parts(ShellPart.class).findAny().isPresent()
+            ? "raise the screen or cowl ahead of it"
+            : "put a screen ahead of it";
     demands =
         List.of(Sources.of(layout, Demands.Key.SPEED), Sources.of(layout, Demands.Key.BRAKING));
   }
@@ -130,7 +139,7 @@ public final class EffortFindings {
     }
     EffortFindings all =
         new EffortFindings(
-            layout, sitting, Standing.under(sitting.occupant(), standings), effort.get());
+            layout, sitting, Standing.under(sitting.occupant(), standings), effort.get(), places);
     return Stream.of(Region.values()).map(all::finding).toList();
   }
 
@@ -316,17 +325,20 @@ public final class EffortFindings {
               falls
                   ? "lean the back a little farther, or wear a lighter helmet"
                   : sitting.parts().head().isPresent()
-                      ? "bring the head rest to the head, or raise the screen ahead of it"
-                      : "give the head a rest, or raise the screen ahead of it");
+                      ? "bring the head rest to the head, or " + screen
+                      : "give the head a rest, or " + screen);
       case SHOULDER -> falls ? arms(held) : Words.of("raise the grips");
       case ELBOW ->
           Words.of(falls ? "rest the forearms, or lower the grips" : "raise the grips a little");
       case HIP ->
-          Words.of(
-              falls
-                  ? "lower the foot rests or raise the front of the pan, so that the thighs lie on it,"
-                      + " or give the feet something to push against"
-                  : "lean the back farther, or make it longer");
+          held.brief()
+              ? Words.of("lean the back farther, or give the feet something to push against")
+              : HipRelief.of(sitting, places)
+                  .map(r -> r.words(held.weak()))
+                  .orElse(
+                      Words.of(
+                          "no change tried of pan, foot rests or back alone helps: give the feet"
+                              + " something to push against"));
       case KNEE ->
           Words.of(
               falls

@@ -117,11 +117,11 @@ public final class FootrestFindings {
 
   private static String advice(boolean board, boolean back) {
     return !board
-        ? ". Muscles hold it all day: move the peg so that the foot stands squarer on it, or fit a"
+        ? ". Muscles would have to hold it all day, and they tire: move the peg so that the foot stands squarer on it, or fit a"
             + " board."
         : back
-            ? ". Muscles hold it all day: give the board an edge for the heel (heelStop), or less"
+            ? ". Muscles would have to hold it all day, and they tire: give the board an edge for the heel (heelStop), or less"
                 + " slope."
-            : ". Muscles hold it all day: give the board more slope.";
+            : ". Muscles would have to hold it all day, and they tire: give the board more slope.";
   }
 }

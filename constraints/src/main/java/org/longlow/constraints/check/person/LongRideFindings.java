@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
@@ -15,12 +16,17 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.ByPlaces;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Spreads;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.seat.FoamLayer;
+import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.LongRide;
+import org.longlow.rider.seat.SeatGeometry;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.words.Words;
 
@@ -53,6 +59,25 @@ public final class LongRideFindings {
           Basis.practice(
               "that a tight cover which gives less bridges the hollow is common practice"));
 
+  /** By how much layers are thought thicker, mm. */
+  private static final double THICKER_MM = 20;
+
+  /**
+   * A layer that is worth being thicker.
+   *
+   * @param name of the layer
+   * @param kPa about what is left under the sit bones then
+   */
+  private record Thicker(String name, double kPa) {
+    Words words() {
+      return Say.format(
+          ": make %s %s thicker, for about %s then", name, Say.wholeMm(THICKER_MM), Say.kpa(kPa));
+    }
+  }
+
+  private static final ByPlaces<Sitting, Optional<Thicker>> THICKER =
+      new ByPlaces<>(32, 2, LongRideFindings::thicker);
+
   private LongRideFindings() {}
 
   public static List<Finding> of(Sitting sitting, Condition stance, Places places) {
@@ -64,14 +89,15 @@ public final class LongRideFindings {
     CushionPart pan = sitting.parts().pan();
     double width = Spreads.of(pan.base(), places).stream().mapToDouble(Interval::length).sum();
     double give = LongRide.coverGiveMm(sitting.body(), s.pan().sinkMm(), width);
-    List<Finding> findings = new ArrayList<>(List.of(pressure(sitting, stance, pan, s, give)));
+    List<Finding> findings = new ArrayList<>(List.of(pressure(sitting, stance, places, s, give)));
     pan.coverGive()
         .ifPresent(g -> findings.add(cover(sitting, stance, pan, s, give, places.value(g))));
     return findings;
   }
 
   private static Finding pressure(
-      Sitting sitting, Condition stance, CushionPart pan, SeatOutcome.Seated s, double give) {
+      Sitting sitting, Condition stance, Places places, SeatOutcome.Seated s, double give) {
+    CushionPart pan = sitting.parts().pan();
     double kPa = LongRide.sitBonesKPa(s.pan());
     Figures figures = Figures.atMost(kPa, LongRide.MOST_KPA, FigureUnit.KPA);
     boolean soft = figures.verdict() == Verdict.PASS;
@@ -94,8 +120,10 @@ public final class LongRideFindings {
                     Say.kpa(LongRide.MOST_KPA)),
                 soft
                     ? "."
-                    : ": split the top layer and make its upper half softer, or make the pan"
-                        + " thicker; the cushion bench tries each.",
+                    : Words.of(
+                        THICKER.of(sitting, places).map(Thicker::words).orElse(Words.NONE),
+                        "; the cushion bench tries other foam too (What next?)."),
+                Rucksack.words(sitting),
                 pan.coverGive().isPresent()
                     ? Words.NONE
                     : Say.format(
@@ -103,6 +131,28 @@ public final class LongRideFindings {
                             + " hollow.",
                         Say.wholeMm(give))))
         .at(s.pan().centre());
+  }
+
+  /** The layer that helps most where it is thicker; empty where none does. */
+  private static Optional<Thicker> thicker(Sitting sitting, Places places) {
+    SeatOutcome.Seated seated = sitting.seated().orElseThrow();
+    SeatGeometry seat = Seats.geometry(sitting.parts(), places).orElseThrow();
+    List<FoamLayer> layers = seat.pan().foam().layers();
+    List<Thicker> all = new ArrayList<>();
+    for (int i = 0; i < layers.size(); i++) {
+      FoamLayer layer = layers.get(i);
+      List<FoamLayer> other = new ArrayList<>(layers);
+      other.set(i, new FoamLayer(layer.thicknessMm() + THICKER_MM, layer.foam()));
+      FoamStack stack = new FoamStack(other);
+      String called = sitting.parts().pan().layers().get(i).name();
+      all.add(
+          new Thicker(
+              "layer " + (i + 1) + (called.isEmpty() ? "" : " (" + called + ")"),
+              LongRide.sitBonesKPa(sitting.body(), seat, seated, stack)));
+    }
+    return all.stream()
+        .min(Comparator.comparingDouble(Thicker::kPa))
+        .filter(t -> t.kPa() < LongRide.sitBonesKPa(seated.pan()));
   }
 
   private static Finding cover(

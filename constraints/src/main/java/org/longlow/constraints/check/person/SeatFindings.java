@@ -243,7 +243,7 @@ public final class SeatFindings {
                 Figures.atMost(load.safeSinkMm(), limit, FigureUnit.MM),
                 FOAM,
                 Say.format(
-                    "%s on %s, %s thick: %s %s; %s %s, leaves %s, %s.%s %s",
+                    "%s on %s, %s thick: %s %s; %s %s, leaves %s, %s.%s %s%s",
                     who(sitting),
                     part.name(),
                     Say.mm(thickness),
@@ -254,7 +254,8 @@ public final class SeatFindings {
                     Say.mm(load.remainingMm()),
                     support.advice(),
                     later,
-                    FoamStack.SINK_CAUTION))
+                    FoamStack.SINK_CAUTION,
+                    Rucksack.words(sitting)))
             .at(load.centre()));
   }
 
