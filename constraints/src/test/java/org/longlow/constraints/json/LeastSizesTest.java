@@ -32,7 +32,7 @@ class LeastSizesTest {
         sizes.add(path);
         assertThat(q.range().allows(1e-300)).as(path).isFalse();
         assertThat(q.range().allows(NOTHING_MM)).as(path).isFalse();
-        assertThat(q.range().allows(2000)).as(path).isTrue();
+        assertThat(q.range().allows(1000)).as(path).isTrue();
       }
     } else if (type instanceof Type.Maybe<?> maybe) {
       walk(path, maybe.inner());
