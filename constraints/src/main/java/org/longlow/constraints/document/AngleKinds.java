@@ -80,14 +80,19 @@ final class AngleKinds {
     int points = solid.outline().count();
     String said = Integer.toString(edge);
     if (edge < 1 || edge > points) {
-      at.fault(
-          "angle", said, "is no edge of its outline", "write 1 to " + points + " for its edge");
+      at.itemFault(
+          "angle",
+          "edge",
+          said,
+          "is no edge of its outline",
+          "write 1 to " + points + " for its edge");
       return;
     }
     List<Boolean> smooth = solid.outline().smooth();
     if (smooth.get(edge - 1) || smooth.get(edge % points)) {
-      at.fault(
+      at.itemFault(
           "angle",
+          "edge",
           said,
           "is an edge that ends at a smooth point, which cannot be folded",
           "take an edge between two corners");

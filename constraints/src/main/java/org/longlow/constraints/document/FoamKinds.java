@@ -14,12 +14,24 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.FoamTrial;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.seat.DiscTest;
+import org.longlow.rider.seat.FoamLayer;
 
 /** Layers of foam: figures of their data sheets, or a builder's own test. */
 final class FoamKinds {
 
   /** Judgement: no foam is thinner, mm. */
   private static final double LEAST_FOAM_MM = 0.1;
+
+  /** No open-cell foam sold for seats is softer, kPa, N; judgement: less is a slip of the unit. */
+  private static final double LEAST_CV40_KPA = 0.3;
+
+  private static final double LEAST_IFD_N = 5;
+
+  /** No closed-cell foam is softer, kPa; judgement. */
+  private static final double LEAST_STRESS25_KPA = 1;
+
+  /** What such foam carries under the disc at the least, kg; judgement. */
+  private static final double LEAST_LOAD_KG = 0.5;
 
   private static final Kind<FoamTrial.Press> PRESS =
       Kind.of(
@@ -34,7 +46,7 @@ final class FoamKinds {
                       "How deep the disc is in the foam."),
                   s.need(
                       "load",
-                      MASS.positive(),
+                      MASS.atLeast(LEAST_LOAD_KG),
                       FoamTrial.Press::load,
                       "What the scale shows after a minute.")));
 
@@ -78,11 +90,15 @@ final class FoamKinds {
   private static FoamSpec foam(Source<FoamSpec> s) {
     return new FoamSpec(
         s.text("name", FoamSpec::name, "For people, such as medium HR."),
-        s.need("thickness", LENGTH.atLeast(LEAST_FOAM_MM), FoamSpec::thickness, "Free thickness."),
+        s.need(
+            "thickness",
+            LENGTH.between(LEAST_FOAM_MM, FoamLayer.MOST_MM),
+            FoamSpec::thickness,
+            "Free thickness."),
         s.need("density", DENSITY.positive(), FoamSpec::density, "Density of the foam."),
         s.may(
             "ifd25",
-            FORCE.positive(),
+            FORCE.atLeast(LEAST_IFD_N),
             FoamSpec::ifd25,
             "Indentation force at 25 % (IFD, ILD), open-cell foam."),
         s.may(
@@ -103,12 +119,12 @@ final class FoamKinds {
             "Density of the solid polymer, closed-cell foam."),
         s.may(
             "cv40",
-            PRESSURE.positive(),
+            PRESSURE.atLeast(LEAST_CV40_KPA),
             FoamSpec::cv40,
             "Compression stress at 40 % (CV40), open-cell foam, in place of ifd25."),
         s.may(
             "stress25",
-            PRESSURE.positive(),
+            PRESSURE.atLeast(LEAST_STRESS25_KPA),
             FoamSpec::stress25,
             "Stress at 25 % deflection (ASTM D1056), closed-cell foam, in place of wallStress."),
         s.or(

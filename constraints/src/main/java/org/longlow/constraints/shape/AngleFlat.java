@@ -14,7 +14,6 @@ import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.machine.shop.SheetFold;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /**
@@ -104,29 +103,49 @@ public record AngleFlat(
     legs.fold(FOLD_RAD);
     legs.on(legMm, sheetMm / 2);
     legs.corner();
-    List<Words> all = new ArrayList<>(legs.faults());
-    all.addAll(foldedHoles());
+    return legs.faults();
+  }
+
+  /** Returns whether a part has a second leg whose edge has no length to fold it along. */
+  public static boolean lacksEdge(Part part, Places places) {
+    if (!(part instanceof SolidPart solid) || solid.angle().sheet().isEmpty()) {
+      return false;
+    }
+    List<PointMm> corners = Outlines.vertices(solid.frame(), solid.outline(), places);
+    int edge = solid.angle().edge();
+    return !(corners.get(edge - 1).distance(corners.get(edge % corners.size())) > 0);
+  }
+
+  /** Returns what stands round its holes, and what between each and the heel. */
+  public List<HoleRoom> rooms() {
+    List<HoleRoom> all = new ArrayList<>(HoleRoom.of(within, holes, part.base().material()));
+    double need = SheetFold.setBackMm(sheetMm, FOLD_RAD);
+    holes.forEach(hole -> all.add(HoleRoom.fold(hole, heelMm(hole), need)));
     return all;
   }
 
-  /** Holes that the fold would pull out of shape. */
-  private List<Words> foldedHoles() {
-    List<Words> all = new ArrayList<>();
-    Geometry bent =
-        Opening.polygon(
-            List.of(
-                at(bendsFromMm()), at(bendsFromMm(), to), at(bendsToMm(), to), at(bendsToMm())));
-    for (Holes.Placed hole : holes) {
-      double stands = hole.opening().core().distance(bent) - hole.opening().radiusMm();
-      if (stands < 0) {
-        all.add(
-            Words.of(
-                "hole " + (hole.index() + 1) + " runs into the fold by ",
-                Words.figure(-stands, FigureSort.LENGTH),
-                "; move it away"));
+  /**
+   * How far a hole stays from the heel on its own leg, mm; less than 0 by how far it runs past it.
+   */
+  private double heelMm(Holes.Placed hole) {
+    Geometry core = hole.opening().core();
+    double r = hole.opening().radiusMm();
+    boolean onLeg = hole.index() >= part.outline().holes().size();
+    double length = from.distance(to);
+    PointMm along = to.minus(from).times(1 / length);
+    double past = Double.NEGATIVE_INFINITY;
+    double least = Double.POSITIVE_INFINITY;
+    for (Coordinate c : core.getCoordinates()) {
+      PointMm p = new PointMm(c.x, c.y).minus(from);
+      least = Math.min(least, out.dot(p));
+      if (along.dot(p) > 0 && along.dot(p) < length) {
+        past = Math.max(past, out.dot(p));
       }
     }
-    return all;
+    if (onLeg) {
+      return least + SheetFold.deductionMm(sheetMm, FOLD_RAD) - r;
+    }
+    return past > 0 ? -past - r : core.distance(line(0)) - r;
   }
 
   private PointMm at(double mm) {

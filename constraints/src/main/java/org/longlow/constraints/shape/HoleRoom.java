@@ -21,8 +21,9 @@ import org.longlow.constraints.machine.shop.Drill;
  * @param needMm what should, mm
  * @param between what it stands between, in words
  * @param hole the hole it is asked of
+ * @param folded whether it stands towards a fold, which pulls what is too near out of shape
  */
-public record HoleRoom(double webMm, double needMm, String between, Opening hole) {
+public record HoleRoom(double webMm, double needMm, String between, Opening hole, boolean folded) {
 
   private static final double LEAST_WEB_MM = 3;
   private static final double EDGE = 1.5;
@@ -45,7 +46,8 @@ public record HoleRoom(double webMm, double needMm, String between, Opening hole
               hole.webMm(within),
               d > 0 ? Math.max(LEAST_WEB_MM, edge - d / 2) : LEAST_WEB_MM,
               name(placed) + " and the edge",
-              hole));
+              hole,
+              false));
       for (int k = 0; k < i; k++) {
         Holes.Placed other = holes.get(k);
         double its = boltMm(other);
@@ -58,10 +60,16 @@ public record HoleRoom(double webMm, double needMm, String between, Opening hole
                 name(other)
                     + " and "
                     + (other.index() == placed.index() ? "its image" : name(placed)),
-                hole));
+                hole,
+                false));
       }
     }
     return all;
+  }
+
+  /** Returns what stands between a hole and the heel that its sheet is folded at. */
+  static HoleRoom fold(Holes.Placed hole, double webMm, double needMm) {
+    return new HoleRoom(webMm, needMm, name(hole) + " and the heel", hole.opening(), true);
   }
 
   /** Returns the one that lacks most; empty where each has what it should. */

@@ -102,6 +102,17 @@ class MachineFaultsTest {
         });
   }
 
+  /** What lies on the middle plane would have to go out by its own breadth: it is one part. */
+  @Test
+  void whatLiesAcrossTheMiddleIsNotSentOut() {
+    Finding f =
+        TestMachine.runabout()
+            .part("grips", "y", "'0 mm'")
+            .finding("gap.grips.grips")
+            .orElseThrow();
+    assertThat(f.text()).doesNotContain("farther out").contains("make it one part");
+  }
+
   @Test
   void aBoxOnBothSidesIsNotInItself() {
     String box =

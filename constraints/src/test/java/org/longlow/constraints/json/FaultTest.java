@@ -77,7 +77,9 @@ class FaultTest {
           ["300 mm", "0 mm"], ["300 mm", "100 mm"], ["0 mm", "100 mm"] ~ ["300 mm"], ["300 mm", "100 mm"] ~ $.parts.silencer.outline.points[1] ~ is no vertex
           "left": "230 mm", "right": "-120 mm" ~ "left": "230 mm", "right": "-230 mm" ~ $.parts.silencer.right ~ leaves no width
           "left": "230 mm", "right": "-120 mm" ~ "left": "230 mm"      ~ $.parts.silencer.right ~ is missing
-          "thickness": "25 mm"          ~ "thickness": "0 mm"          ~ $.parts.pan.layers[0].thickness ~ must be at least 0.1 mm
+          "thickness": "25 mm"          ~ "thickness": "0 mm"          ~ $.parts.pan.layers[0].thickness ~ must be from 0.1 to 1000 mm
+          "thickness": "25 mm"          ~ "thickness": "5 m"           ~ $.parts.pan.layers[0].thickness ~ must be from 0.1 to 1000 mm
+          "cv40": "4 kPa"               ~ "cv40": "0.2 kPa"            ~ $.parts.pan.layers[2].cv40 ~ must be at least 0.3 kPa
           "thickness": "25 mm"          ~ "thicknes": "25 mm"          ~ $.parts.pan.layers[0].thicknes ~ did you mean thickness?
           "layers": [{"thickness": "30 mm", "density": "50 kg/m^3", "ifd25": "180 N", "supportFactor": 2.2}] ~ "layers": [] ~ $.parts.back.layers ~ needs at least 1
           "wallStress": "8 kPa",        ~ ``                           ~ $.parts.pan.layers[1].wallStress ~ closed-cell foam needs it
@@ -146,8 +148,8 @@ class FaultTest {
     assertThat(Plank.faults(text))
         .extracting(Fault::line)
         .containsExactly(
-            "$.parts.pan.layers[0].thickness = \"0 mm\": must be at least 0.1 mm; write another"
-                + " value");
+            "$.parts.pan.layers[0].thickness = \"0 mm\": must be from 0.1 to 1000 mm; write"
+                + " another value");
   }
 
   @Test

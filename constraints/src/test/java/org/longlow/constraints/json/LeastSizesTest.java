@@ -32,7 +32,8 @@ class LeastSizesTest {
         sizes.add(path);
         assertThat(q.range().allows(1e-300)).as(path).isFalse();
         assertThat(q.range().allows(NOTHING_MM)).as(path).isFalse();
-        assertThat(q.range().allows(2000)).as(path).isTrue();
+        // a layer of foam is no thicker than 1000, a person no shorter
+        assertThat(q.range().allows(1000) || q.range().allows(2000)).as(path).isTrue();
       }
     } else if (type instanceof Type.Maybe<?> maybe) {
       walk(path, maybe.inner());

@@ -67,6 +67,11 @@ final class BodyNotes {
     return notes;
   }
 
+  private static String years(double years) {
+    long whole = Math.round(years);
+    return whole == 1 ? "1 year" : whole + " years";
+  }
+
   /** Returns what is odd about an age. */
   static Optional<String> age(double years) {
     double young = AgeEffect.YOUNGEST;
@@ -77,12 +82,12 @@ final class BodyNotes {
     return Optional.of(
         String.format(
             Locale.ROOT,
-            "Age %.0f is outside the survey (%.0f to %.0f years) by %.0f years: children grow in"
+            "Age %.0f is outside the survey (%.0f to %.0f years) by %s: children grow in"
                 + " other proportions and the old shrink, so measure this person.",
             years,
             young,
             old,
-            Math.max(young - years, years - old)));
+            years(Math.max(young - years, years - old))));
   }
 
   /**

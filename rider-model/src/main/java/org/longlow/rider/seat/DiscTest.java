@@ -87,8 +87,8 @@ public record DiscTest(Foam foam, double ifd25N, double supportFactor, double re
       throw new OutOfRange(
           String.format(
               Locale.ROOT,
-              "presses must reach from at most %.0f to at least %.0f mm deep in %.0f mm, got %.0f to"
-                  + " %.0f; press to about 25, 45 and 65 %% of the thickness",
+              "presses must reach from at most %.1f to at least %.1f mm deep in %.0f mm, got %.1f to"
+                  + " %.1f; press to about 25, 45 and 65 %% of the thickness",
               SHALLOW * thicknessMm,
               DEEP * thicknessMm,
               thicknessMm,

@@ -142,7 +142,14 @@ class BodyMeasuresTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"16.9, 'by 0 years'", "17, ''", "58, ''", "58.1, 'by 0 years'", "12, 'by 5 years'"})
+  @CsvSource({
+    "16.9, 'by 0 years'",
+    "17, ''",
+    "58, ''",
+    "58.1, 'by 0 years'",
+    "12, 'by 5 years'",
+    "16, 'by 1 year:'"
+  })
   void whoIsYoungerOrOlderThanTheSurveyIsNoted(double years, String by) {
     BodyMeasures person = BodyMeasures.of(Sex.FEMALE, 1600, 60, OptionalDouble.of(years), Map.of());
     assertThat(person.isDoubtful()).isEqualTo(!by.isEmpty());

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.longlow.constraints.document.Varied;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Counted;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.Comparison;
@@ -86,7 +87,10 @@ final class CompareCommand implements Callable<Integer> {
     table("came out otherwise", comparison.came(), text);
     comparison.verdicts().forEach(v -> text.println(v.line(shown)));
     if (comparison.figures() > 0) {
-      text.println(comparison.figures() + " more findings have another figure, same verdict");
+      text.println(
+          Counted.of(comparison.figures(), "more finding")
+              + (comparison.figures() == 1 ? " has" : " have")
+              + " another figure, same verdict");
     }
     if (comparison.isEmpty()) {
       text.println("nothing changed");

@@ -115,7 +115,7 @@ public final class Longlow implements Runnable {
       err.println(
           "longlow: cannot write "
               + OneLine.of(meant(refused))
-              + "; check the folder and free space");
+              + (advises(refused) ? "" : "; check the folder and free space"));
       return ExitCodes.BAD_INPUT;
     }
     if (e instanceof java.io.IOException) {
@@ -140,6 +140,11 @@ public final class Longlow implements Runnable {
   }
 
   /** The file, or the folder where it was to be written under a passing name. */
+  /** Whether a reason, which is ours then, says already what to do. */
+  private static boolean advises(FileSystemException refused) {
+    return refused.getReason() != null && refused.getReason().contains("; ");
+  }
+
   private static String meant(FileSystemException refused) {
     Path path = Path.of(refused.getFile());
     if (Leftovers.isUnfinished(path)) {

@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.shape.Allowance;
 import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.FlatPiece;
 import org.longlow.constraints.shape.Places;
@@ -14,7 +15,6 @@ import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
-import org.longlow.sketcher.template.Allowance;
 
 /** What parts of sheet are cut from: true sizes where it lies flat, else what formers are for. */
 final class SheetCuts {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.longlow.constraints.layout.AngleLeg;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.machine.shop.SheetFold;
+import org.longlow.constraints.shape.Allowance;
 import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -25,7 +26,7 @@ final class AngleTemplate {
             allowance.cut(flat.outline()),
             "up",
             "forward");
-    allowance.mark(sheet, flat.outline());
+    CutWords.mark(allowance, sheet, flat.outline());
     double from = flat.bendsFromMm();
     double to = flat.bendsToMm();
     sheet.mark(flat.line((from + to) / 2), TemplateLine.FOLD);
@@ -61,10 +62,10 @@ final class AngleTemplate {
             + " of the sheet: common practice, from memory; fold a scrap first");
     flat.faults()
         .forEach(f -> lines.addAll(TemplateWords.wrapped("TAKE CARE, " + f.in(figures.units()))));
-    lines.add(allowance.line(figures));
-    lines.addAll(HoleMarks.lines(flat.within(), flat.holes(), part.base().material(), figures));
+    lines.add(CutWords.line(allowance, figures));
+    lines.addAll(HoleMarks.lines(flat.rooms(), figures));
     lines.add(TemplateWords.massLine(shape, figures));
-    lines.addAll(TemplateWords.cutLines(figures));
+    lines.addAll(CutWords.side(allowance, figures));
     return sheet.with(TemplateWords.fileName(part.name()) + "-flat", part.name(), lines, List.of());
   }
 }

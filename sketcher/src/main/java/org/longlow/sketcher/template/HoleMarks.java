@@ -63,22 +63,19 @@ final class HoleMarks {
         || !outlined.outline().closed()) {
       return List.of();
     }
-    return lines(
-        Outlines.within(outlined.frame(), outlined.outline(), places),
-        Holes.of(outlined.frame(), outlined.outline(), places),
-        part.base().material(),
-        figures);
+    Geometry within = Outlines.within(outlined.frame(), outlined.outline(), places);
+    List<Holes.Placed> holes = Holes.of(outlined.frame(), outlined.outline(), places);
+    return lines(HoleRoom.of(within, holes, part.base().material()), figures);
   }
 
-  /** As the other, of holes within an edge. */
-  static List<String> lines(
-      Geometry within, List<Holes.Placed> holes, String material, TemplateFigures figures) {
-    if (holes.isEmpty()) {
+  /** As the other, of what stands round holes. */
+  static List<String> lines(List<HoleRoom> rooms, TemplateFigures figures) {
+    if (rooms.isEmpty()) {
       return List.of();
     }
     List<String> lines = new ArrayList<>();
     lines.add("holes: cut inside their lines; Ø and slots are drilled at the crosses");
-    for (HoleRoom room : HoleRoom.of(within, holes, material)) {
+    for (HoleRoom room : rooms) {
       if (room.isTight()) {
         lines.addAll(
             TemplateWords.wrapped(

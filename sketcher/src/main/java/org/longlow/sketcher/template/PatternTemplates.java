@@ -5,6 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.shop.SheetFold;
+import org.longlow.constraints.shape.Allowance;
 import org.longlow.constraints.shape.FlatPiece;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -40,7 +41,7 @@ final class PatternTemplates {
             allowance.cut(pattern.outline()),
             strip ? "left side" : wrap ? "forward" : "up",
             strip ? "along" : wrap ? "round" : wall ? "left side" : "forward");
-    allowance.mark(sheet, pattern.outline());
+    CutWords.mark(allowance, sheet, pattern.outline());
     for (FlatPiece.Fold f : pattern.folds()) {
       sheet.mark(f.line(), TemplateLine.FOLD);
       Coordinate at = f.line().getCoordinate();
@@ -72,7 +73,7 @@ final class PatternTemplates {
         .faults()
         .forEach(f -> lines.addAll(TemplateWords.wrapped("TAKE CARE, " + f.in(figures.units()))));
     if (allowance.mm() != 0) {
-      lines.add(allowance.line(figures));
+      lines.add(CutWords.line(allowance, figures));
     }
     if (strip) {
       lines.add("from left to right it follows the outline from its first point on");
@@ -100,7 +101,7 @@ final class PatternTemplates {
               + SheetFold.NEUTRAL_FACTOR
               + " of the sheet: common practice, from memory; fold a scrap first");
     }
-    lines.addAll(TemplateWords.cutLines(figures));
+    lines.addAll(CutWords.side(allowance, figures));
     return sheet.with(
         TemplateWords.fileName(name) + "-" + TemplateWords.fileName(pattern.what()),
         name,

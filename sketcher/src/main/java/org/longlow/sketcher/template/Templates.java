@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Allowance;
 import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -169,7 +170,7 @@ public final class Templates {
     TemplateSheet sheet =
         new TemplateSheet(
             part.name(), TemplateWords.titled(part), allowance.cut(net), "up", "forward");
-    allowance.mark(sheet, net);
+    CutWords.mark(allowance, sheet, net);
     sheet.datum(DatumLine.of(shape, figures));
     HoleMarks.add(sheet, part, places, figures);
     HoleMarks.pins(sheet, shape, places);
@@ -184,7 +185,7 @@ public final class Templates {
                   ? "; net outline is the outside of the sheet"
                   : "; its line is the middle of the sheet"));
       if (!strip) {
-        lines.add(allowance.line(figures));
+        lines.add(CutWords.line(allowance, figures));
       }
     } else {
       lines.add(TemplateWords.makeLine(shape));
@@ -197,12 +198,12 @@ public final class Templates {
       }
       lines.addAll(CentreLengths.lines(part, places, figures));
       BreadthWords.even(shape, figures).ifPresent(lines::add);
-      lines.add(allowance.line(figures));
+      lines.add(CutWords.line(allowance, figures));
     }
     lines.addAll(HoleMarks.lines(part, places, figures));
     lines.addAll(FormerTemplates.lines(part, places, figures));
     lines.add(TemplateWords.massLine(shape, figures));
-    lines.addAll(TemplateWords.cutLines(figures));
+    lines.addAll(CutWords.side(allowance, figures));
     return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());
   }
 

@@ -123,7 +123,7 @@ final class FormatPage implements Type.Cases<Void, String> {
 
   /** Returns what is said of a value without its verb. */
   private static String bare(String words) {
-    return words.replaceFirst("^must (be )?", "");
+    return words.replace("must not be negative", "0 or more").replaceFirst("^must (be )?", "");
   }
 
   @Override

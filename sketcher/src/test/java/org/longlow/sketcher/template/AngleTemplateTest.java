@@ -118,8 +118,11 @@ class AngleTemplateTest {
         .doesNotContain("TAKE CARE");
     // the fold ends 6 from the heel: 6 and 3.3, less and more
     String near = HOLE.replace("22", "9.2");
-    assertThat(said(flat(study("", near)))).contains("hole 2 runs into the fold by 0.1 mm");
-    assertThat(said(flat(study("", HOLE.replace("22", "9.4"))))).doesNotContain("into the fold");
+    assertThat(said(flat(study("", near)))).contains("5.9 mm between hole 2 and the heel: 6 mm");
+    assertThat(said(flat(study("", HOLE.replace("22", "9.4"))))).doesNotContain("the heel:");
+    // past the heel, where there is no leg
+    assertThat(said(flat(study("", HOLE.replace("22", "-10")))))
+        .contains("0 mm between hole 2 and the heel");
     // 1.5 diameters from the edge at 40: 9.9
     assertThat(said(flat(study("", HOLE.replace("22", "30.2"))))).contains("hole 2 and the edge");
     assertThat(said(flat(study("", HOLE.replace("22", "30"))))).doesNotContain("and the edge");
@@ -139,7 +142,9 @@ class AngleTemplateTest {
               mm > 0
                   ? "lies 1.5 mm outside the net outline, holes are as much smaller"
                   : "lies 2 mm inside the net outline, holes are as much larger")
-          .contains("net outline");
+          .contains(mm > 0 ? "cut ON the outer line" : "cut ON the inner line")
+          .contains("net outline")
+          .doesNotContain("LINE STAYS");
     }
   }
 

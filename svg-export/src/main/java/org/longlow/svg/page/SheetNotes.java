@@ -19,7 +19,7 @@ final class SheetNotes {
   static final double WIDTH_MM = 104;
 
   static final String ACTUAL_SIZE = "Print at actual size (100 %)";
-  static final String LINE_STAYS = "The line stays: cut in the waste";
+  static final String LINE_STAYS = "The line stays, unless it says cut ON it";
 
   /** Letters of the line that names a printer, under everything else in the block. */
   private static final double NAMED_MM = 1.8;

@@ -302,7 +302,7 @@ public final class EffortFindings {
         held.brief()
             ? Say.format("; %s is enough for a stop: ", Say.percent(held.limit()))
             : Say.format(
-                "; %s is held all day, the %s about %s: ",
+                "; %s is held all day, the %s %s: ",
                 Say.percent(held.limit()), held.joint().word(), time(held)),
         advice(held),
         ".");
@@ -311,10 +311,10 @@ public final class EffortFindings {
   private static String time(Held held) {
     double s = held.heldS();
     return s < S_PER_MIN
-        ? "less than a minute"
+        ? "for less than a minute"
         : s > S_PER_MIN * S_PER_MIN
-            ? "an hour or more"
-            : Say.number(Math.rint(s / S_PER_MIN)) + " min";
+            ? "for an hour or more"
+            : "about " + Say.number(Math.rint(s / S_PER_MIN)) + " min";
   }
 
   private Words advice(Held held) {

@@ -22,11 +22,13 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Allowance;
 import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.HoleRoom;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Unrolled;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
@@ -48,6 +50,11 @@ public final class EdgeFindings {
                   + " 3 from another (in plywood 4 and 25 mm, and 4), is common practice, from memory")
           .fromMemory();
 
+  private static final Basis FOLD =
+      Basis.practice(
+          "that sheet is folded round one thickness of it, and that no opening reaches into the"
+              + " fold, is common practice, from memory");
+
   private static final Basis PLANE = Basis.model("plane geometry of the drawn edge");
 
   private EdgeFindings() {}
@@ -61,14 +68,13 @@ public final class EdgeFindings {
         Optional<AngleFlat> angle = AngleFlat.of(part, places);
         if (angle.isPresent()) {
           if (!angle.get().holes().isEmpty()) {
-            findings.add(
-                holes(
-                    name, About.parts(name), angle.get().within(), angle.get().holes(), material));
+            findings.add(holes(name, About.parts(name), angle.get().holes(), angle.get().rooms()));
           }
         } else {
           of(outlined.frame(), outlined.outline(), About.parts(name), name, material, places)
               .ifPresent(findings::add);
         }
+        tooMuch(part, angle, places).ifPresent(findings::add);
         int number = 1;
         for (FurtherBody body : outlined.bodies()) {
           number++;
@@ -95,7 +101,46 @@ public final class EdgeFindings {
             () ->
                 holes.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(holes(what, about, within, holes, material)));
+                    : Optional.of(holes(what, about, holes, HoleRoom.of(within, holes, material))));
+  }
+
+  /** Reports a line to cut that nothing is left within, or that closes holes or parts it. */
+  private static Optional<Finding> tooMuch(Part part, Optional<AngleFlat> angle, Places places) {
+    Allowance allowance = Allowance.of(part, places);
+    if (allowance.mm() == 0) {
+      return Optional.empty();
+    }
+    List<Geometry> nets = new ArrayList<>();
+    if (angle.isPresent()) {
+      nets.add(angle.get().outline());
+    } else {
+      if (part instanceof Part.Outlined o && isWhole(o, places)) {
+        nets.add(Outlines.area(o.frame(), o.outline(), places));
+      }
+      Unrolled.of(part, places)
+          .ifPresent(u -> u.patterns().forEach(pattern -> nets.add(pattern.outline())));
+    }
+    return nets.stream().allMatch(net -> !net.isValid() || allowance.leavesAll(net))
+        ? Optional.empty()
+        : Optional.of(
+            Finding.note(
+                EDGE,
+                About.parts(part.name()),
+                Verdict.FAIL,
+                PLANE,
+                Say.format(
+                    "The line to cut of %s, %s %s its net outline, %s: write a smaller allowance.",
+                    part.name(),
+                    Say.tenths(Math.abs(allowance.mm())),
+                    allowance.mm() < 0 ? "inside" : "outside",
+                    allowance.mm() < 0
+                        ? "leaves nothing of it, cuts it in two or opens a hole"
+                        : "closes a hole or a notch")));
+  }
+
+  private static boolean isWhole(Part.Outlined part, Places places) {
+    return part.outline().closed()
+        && Outlines.within(part.frame(), part.outline(), places).isValid();
   }
 
   private static Optional<Finding> crossed(String what, About about, Geometry area) {
@@ -117,14 +162,13 @@ public final class EdgeFindings {
   }
 
   private static Finding holes(
-      String part, About about, Polygon within, List<Holes.Placed> holes, String material) {
+      String part, About about, List<Holes.Placed> holes, List<HoleRoom> all) {
     for (Holes.Placed hole : holes) {
       if (!hole.opening().core().isValid()) {
         String what = "hole " + (hole.index() + 1) + " of " + part;
         return crossed(what, about, hole.opening().core()).orElseThrow();
       }
     }
-    List<HoleRoom> all = HoleRoom.of(within, holes, material);
     HoleRoom least = HoleRoom.least(all);
     boolean stands = least.webMm() > 0;
     Optional<HoleRoom> thin = stands ? HoleRoom.tightest(all) : Optional.empty();
@@ -141,7 +185,7 @@ public final class EdgeFindings {
             Optional.empty(),
             thin.isPresent() ? Verdict.CAUTION : figures.verdict(),
             figures,
-            List.of(thin.isPresent() ? WEB : PLANE),
+            List.of(thin.isEmpty() ? PLANE : told.folded() ? FOLD : WEB),
             said(part, told, stands, thin.isPresent()))
         .at(new PointMm(at.x, at.y));
   }
@@ -155,8 +199,13 @@ public final class EdgeFindings {
     }
     return thin
         ? Say.format(
-            "%s keeps %s between %s; so little tears out or burns through: leave %s.",
-            part, Say.tenths(told.webMm()), told.between(), Words.atLeast(told.needMm()))
+            told.folded()
+                ? "%s keeps %s between %s; the fold pulls what is so near out of shape: leave %s."
+                : "%s keeps %s between %s; so little tears out or burns through: leave %s.",
+            part,
+            Say.tenths(told.webMm()),
+            told.between(),
+            Words.atLeast(told.needMm()))
         : Say.format(
             "%s keeps %s at least round its holes, between %s; whether that carries the load is not"
                 + " looked at.",

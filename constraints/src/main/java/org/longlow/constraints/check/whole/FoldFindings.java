@@ -39,6 +39,19 @@ public final class FoldFindings {
   public static List<Finding> of(Layout layout, Places places) {
     List<Finding> findings = new ArrayList<>();
     for (Part part : layout.parts().values()) {
+      if (AngleFlat.lacksEdge(part, places)) {
+        findings.add(
+            Finding.note(
+                FOLDS,
+                About.parts(part.name()),
+                Verdict.FAIL,
+                Basis.model("the drawn edge"),
+                Words.of(
+                    "The edge that the second leg of "
+                        + part.name()
+                        + " is turned along has no length, so it has no such leg: move its two"
+                        + " points apart, or name another edge.")));
+      }
       List<Words> lines = FAULTS.of(part, places);
       if (!lines.isEmpty()) {
         findings.add(

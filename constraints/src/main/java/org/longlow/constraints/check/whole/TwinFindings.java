@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.rider.words.Words;
 
 /** Parts that there are two of, one on each side: they may not be in each other. */
 public final class TwinFindings {
@@ -26,14 +27,14 @@ public final class TwinFindings {
         Interval one = shape.prisms().get(0).across();
         double apart = one.gap(one.mirrored());
         if (apart < 0) {
-          findings.add(inEachOther(shape, -apart));
+          findings.add(inEachOther(shape, -apart, one.middle() > 0));
         }
       }
     }
     return findings;
   }
 
-  private static Finding inEachOther(PartShape shape, double mm) {
+  private static Finding inEachOther(PartShape shape, double mm, boolean aside) {
     String name = shape.part().name();
     return Finding.held(
             GapFindings.GAP,
@@ -41,10 +42,10 @@ public final class TwinFindings {
             Optional.empty(),
             Figures.atLeast(-mm, 0, FigureUnit.MM),
             List.of(Basis.model("the two sides of one part across the machine")),
-            Say.format(
-                "The left and the right %s are %s in each other: set each of them %s farther out,"
-                    + " or make it one part across the middle.",
-                name, Say.mm(mm), Say.mm(mm / 2)))
+            Words.of(
+                Say.format("The left and the right %s are %s in each other: ", name, Say.mm(mm)),
+                aside ? Say.format("set each of them %s farther out, or ", Say.mm(mm / 2)) : "",
+                "make it one part across the middle."))
         .at(shape.centre());
   }
 }

@@ -50,6 +50,87 @@ class EdgeFindingsTest {
                 : "nothing is left between hole 1 and the edge");
   }
 
+  /**
+   * Sheet of 3 folded round 3, so the fold ends 6 from the heel, on both legs. A hole of 6 keeps 9
+   * to the heel and 3 * 1.5 to the edges, and its own half.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 9.1, PASS",
+    "20, 8.9, CAUTION",
+    "20, 1, FAIL",
+    "20, -10, FAIL",
+    "9.1, 20, PASS",
+    "8.9, 20, CAUTION",
+    "20, 39, FAIL"
+  })
+  void aHoleKeepsOffTheFoldOfItsLeg(double onPlate, double onLeg, Verdict verdict) {
+    String hole = "[{'hole': 'round', 'at': [50, %s], 'diameter': 6}]";
+    Finding f =
+        TestMachine.runabout()
+            .pin("plateAt", 300, 1500)
+            .with(
+                "parts",
+                "plate",
+                "{'kind': 'bracket', 'frame': 'plateAt', 'left': 20, 'right': 20, 'material':"
+                    + " 'steel', 'outline': {'points': [[0, 0], [100, 0], [100, 60], [0, 60]],"
+                    + " 'holes': "
+                    + hole.formatted(onPlate)
+                    + "}, 'angle': {'sheet': 3, 'holes': "
+                    + hole.formatted(onLeg)
+                    + "}}")
+            .finding("holes.plate")
+            .orElseThrow();
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(f.text().contains("and the heel")).isEqualTo(onLeg < 39);
+  }
+
+  /** Pins that lie in one place as the solver leaves them: no fault of the file. */
+  @Test
+  void aLegAlongAnEdgeWithoutLengthFails() {
+    TestMachine machine =
+        TestMachine.runabout()
+            .pin("plateAt", 300, 1500)
+            .with(
+                "parts",
+                "plate",
+                "{'kind': 'bracket', 'frame': 'plateAt', 'left': 20, 'right': 20, 'material':"
+                    + " 'steel', 'outline': {'points': [[0, 0], [0, 0], [100, 60], [0, 60]]},"
+                    + " 'angle': {'edge': 1, 'sheet': 3}}");
+    assertThat(machine.verdict("folds.plate")).isEqualTo(Verdict.FAIL);
+    assertThat(machine.finding("folds.plate").orElseThrow().text())
+        .contains("second leg of plate", "has no length");
+  }
+
+  /** A plate of 10 by 10 with a hole of 4: 5 mm all round, 3 between hole and edge, 2 in it. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.5, ''",
+    "1.9, ''",
+    "2.1, outside",
+    "-1.4, ''",
+    "-1.6, inside",
+    "-5, inside",
+    "-20, inside"
+  })
+  void anAllowanceLeavesAPieceWithItsHoles(double mm, String side) {
+    Optional<Finding> f =
+        TestMachine.runabout()
+            .pin("plateAt", 300, 1500)
+            .with(
+                "parts",
+                "plate",
+                "{'kind': 'bracket', 'frame': 'plateAt', 'left': 2, 'right': 2, 'material':"
+                    + " 'steel', 'allowance': "
+                    + mm
+                    + ", 'outline': {'points': [[0, 0], [10, 0], [10, 10], [0, 10]], 'holes':"
+                    + " [{'hole': 'round', 'at': [5, 5], 'diameter': 4}]}}")
+            .finding("edge.plate");
+    assertThat(f.map(Finding::verdict))
+        .isEqualTo(side.isEmpty() ? Optional.empty() : Optional.of(Verdict.FAIL));
+    f.ifPresent(x -> assertThat(x.text()).contains(side + " its net outline"));
+  }
+
   @Test
   void aHoleInABulgeOnlyChordsWouldRefuse() {
     // the smooth corner bulges beyond the chord from (0, 60) to (100, 60)

@@ -1,10 +1,9 @@
-package org.longlow.sketcher.template;
+package org.longlow.constraints.shape;
 
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.shape.Places;
 
 /**
  * How far the line to cut of a part lies outside its net outline: edges grow by it and holes
@@ -17,7 +16,7 @@ public record Allowance(double mm) {
   /** Corners stay sharp up to so many times the allowance. */
   private static final double MITRE = 5;
 
-  static final Allowance NONE = new Allowance(0);
+  public static final Allowance NONE = new Allowance(0);
 
   public static Allowance of(Part part, Places places) {
     return new Allowance(part.base().allowance().map(places::value).orElse(0.0));
@@ -28,27 +27,28 @@ public record Allowance(double mm) {
     if (mm == 0 || net.getDimension() < 2) {
       return net;
     }
-    BufferParameters sharp =
-        new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE);
-    Geometry cut = BufferOp.bufferOp(net, mm, sharp);
+    Geometry cut = offset(net);
     return cut.isEmpty() ? net : cut;
   }
 
-  /** Marks the net outline where the line to cut is another. */
-  void mark(TemplateSheet sheet, Geometry net) {
-    if (mm != 0) {
-      sheet.mark(net.getBoundary(), TemplateLine.NET);
-    }
+  private Geometry offset(Geometry net) {
+    BufferParameters sharp =
+        new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE);
+    return BufferOp.bufferOp(net, mm, sharp);
   }
 
-  /** Returns what a template says of its line. */
-  String line(TemplateFigures figures) {
+  /** Returns whether the line to cut has every piece and every hole of the net outline. */
+  public boolean leavesAll(Geometry net) {
     return mm == 0
-        ? "line is the net outline, nothing added"
-        : "line to cut lies "
-            + figures.mm(Math.abs(mm))
-            + (mm > 0
-                ? " outside the net outline, holes are as much smaller"
-                : " inside the net outline, holes are as much larger");
+        || net.getDimension() < 2
+        || rings(offset(net)) == rings(net) && pieces(offset(net)) == pieces(net);
+  }
+
+  private static int pieces(Geometry area) {
+    return area.isEmpty() ? 0 : area.getNumGeometries();
+  }
+
+  private static int rings(Geometry area) {
+    return area.isEmpty() ? 0 : area.getBoundary().getNumGeometries();
   }
 }
