@@ -110,7 +110,10 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
                 (field, inner) -> {
                   Object now = field.type().by(this, here.with(inner));
                   // what hung on something does not hang in the air instead
-                  boolean hangs = field.required() || field.type() instanceof Type.Maybe;
+                  boolean hangs =
+                      field.required()
+                          || field.type() instanceof Type.Maybe<?> maybe
+                              && !(maybe.inner() instanceof Type.Nested);
                   if (now == null && (hangs || isWhole(here.group()))) {
                     stands[0] = false;
                     return inner;

@@ -66,7 +66,7 @@ class AddingTest {
       assertThat(after.parts()).hasSize(WREN.parts().size() + 1);
       assertThat(after.parts()).containsAllEntriesOf(WREN.parts());
       assertThat(after.pins()).containsAllEntriesOf(WREN.pins());
-      assertThat(after.pins()).hasSize(WREN.pins().size() + part.pins().size());
+      assertThat(after.pins()).hasSize(WREN.pins().size() + part.ownPins().size());
     } else {
       assertThat(after.parts()).hasSameSizeAs(WREN.parts());
     }

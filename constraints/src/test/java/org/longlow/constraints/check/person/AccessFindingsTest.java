@@ -89,10 +89,10 @@ class AccessFindingsTest {
   /** The only way out is worth what opens it: a canopy that a hand lifts, and one it cannot. */
   @Test
   void aWayOutThatNoHandOpensIsNone() {
-    Finding light = of(lidded(", 'opens': {'wayOut': true}", 0.001), "get-out.Joss.out");
+    Finding light = of(lidded(", 'wayOut': true", 0.001), "get-out.Joss.out");
     assertThat(light.verdict()).isEqualTo(Verdict.PASS);
     assertThat(light.text()).contains("no way but through canopy");
-    TestMachine heavy = lidded(", 'opens': {'wayOut': true}", 120);
+    TestMachine heavy = lidded(", 'wayOut': true", 120);
     Finding stuck = of(heavy, "get-out.Joss.out");
     Finding hand = of(heavy, "way-out.canopy");
     assertThat(hand.verdict()).isEqualTo(Verdict.FAIL);
