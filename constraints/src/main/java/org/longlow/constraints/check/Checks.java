@@ -157,7 +157,7 @@ public final class Checks {
                         .all())
             .fork();
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
-    findings.addAll(CrewFindings.of(layout));
+    findings.addAll(CrewFindings.of(layout, placed.places(), sittings));
     for (Sitting sitting : sittings) {
       findings.addAll(ofPerson(layout, sitting, standings, placed.places()));
     }

@@ -218,13 +218,17 @@ public final class AccessFindings {
     double inside = sitting.body().measures().get("crotchheight") + sitting.body().gear().heelMm();
     boolean easy = sill <= EASY_STEP_MM;
     boolean held = !new Handholds(layout, places).beside(sitting).isEmpty();
-    Figures figures = Figures.atMost(sill, easy ? EASY_STEP_MM : inside, FigureUnit.MM);
     // whoever sits behind climbs up by a foot rest while somebody holds the machine
     boolean climbs = !sitting.occupant().rides();
     Verdict verdict =
         easy || sill <= HELD_STEP_MM && held
             ? Verdict.PASS
             : sill > inside && !climbs ? Verdict.FAIL : Verdict.CAUTION;
+    double decides =
+        easy || sill <= HELD_STEP_MM && !held
+            ? EASY_STEP_MM
+            : verdict == Verdict.FAIL ? inside : HELD_STEP_MM;
+    Figures figures = Figures.atMost(sill, decides, FigureUnit.MM);
     Words text =
         Words.of(
             sitting.occupant().words() + " steps over ",
@@ -259,21 +263,28 @@ public final class AccessFindings {
 
   // --- out
 
-  /** Places of the trunk as it sits. */
-  private static PointMm[] trunk(Posture posture) {
-    return new PointMm[] {posture.hip().towards(posture.shoulder(), TRUNK_AT), posture.shoulder()};
+  /** Places of the trunk as it sits; a rucksack takes the room behind it, so it gives none. */
+  private static PointMm[] trunk(Sitting sitting) {
+    Posture posture = sitting.posture().orElseThrow();
+    PointMm up = posture.shoulder().minus(posture.hip());
+    PointMm back = up.left().times(sitting.body().gear().rucksackMm() / up.length());
+    return new PointMm[] {
+      posture.hip().towards(posture.shoulder(), TRUNK_AT).plus(back), posture.shoulder().plus(back)
+    };
   }
 
-  /** How deep a trunk and the helmet are, mm. */
+  /** How deep a trunk, with what is on its back, and the helmet are, mm. */
   private static double trunkMm(Body body) {
     return Math.max(
-        body.measures().get("abdominalextensiondepthsitting") + body.gear().backClothingMm(),
+        body.measures().get("abdominalextensiondepthsitting")
+            + body.gear().backClothingMm()
+            + body.gear().rucksackMm(),
         2 * body.head().radiusMm());
   }
 
   private Finding out(Sitting sitting, Condition stance, Access access, Optional<String> jammed) {
     Posture posture = sitting.posture().orElseThrow();
-    PointMm[] trunk = trunk(posture);
+    PointMm[] trunk = trunk(sitting);
     double atLeft = access.trunkMm(true, trunk);
     double atRight = access.trunkMm(false, trunk);
     boolean left = atLeft >= atRight;
@@ -296,7 +307,11 @@ public final class AccessFindings {
                 + (atLeft == atRight ? "to either side" : "to the " + side(left))
                 + " through ",
             Say.mm(figures.value()),
-            byLegs ? " at the legs, which need " : " at the trunk, which with the helmet needs ",
+            byLegs
+                ? " at the legs, which need "
+                : sitting.body().gear().rucksackMm() > 0
+                    ? " at the trunk, which with the rucksack on needs "
+                    : " at the trunk, which with the helmet needs ",
             Say.mm(figures.limit()),
             verdict == Verdict.PASS
                 ? "."

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -23,6 +24,7 @@ import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.lock.Steered;
 import org.longlow.constraints.lock.SteeringAxis;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -45,8 +47,20 @@ public final class ControlFindings {
 
   private static final Basis SPAN = Basis.model("distance as drawn, lever let go");
 
+  /**
+   * From the front of a grip forward to the front of its lever, let go, mm: the lever, its travel
+   * and the fingers that stay on the grip; common practice without a source.
+   */
+  static final double LEAST_AHEAD_MM = 30;
+
+  private static final Basis AHEAD =
+      Basis.practice("30 mm from grip to lever: common practice, no source");
+
   private static final Basis HAND =
       Basis.published(Known.CHECKED, "hand length of the survey, bare");
+
+  /** A body so near to a pad is one that it is on, mm. */
+  private static final double AT_PAD_MM = 1;
 
   private final Wheels wheels;
   private final Places places;
@@ -90,7 +104,17 @@ public final class ControlFindings {
     double hand = sitting.body().measures().get("handlength");
     double share = places.value(wheels.layout().demands().limit(Demands.Key.LEVER_SPAN));
     Figures figures = Figures.atMost(reach, share * hand, FigureUnit.MM);
-    boolean beside = ends(grips).gap(near(part, grips)) > 0;
+    Interval grip = ends(grips);
+    Interval blade = blade(part, grips, pad);
+    double aside = grip.gap(blade);
+    boolean beside = aside > 0;
+    double ahead = pad.x() - places.pin(grips.at()).x() - places.value(grips.diameter()) / 2;
+    boolean close = ahead < LEAST_AHEAD_MM;
+    // what fails by its span is measured by that, else what is too close by its clearance
+    Figures decides =
+        close && figures.margin() >= 0
+            ? Figures.atLeast(ahead, LEAST_AHEAD_MM, FigureUnit.MM)
+            : figures;
     Words text =
         Words.of(
             "From the back of the grip to the front of " + part.name() + " are ",
@@ -101,17 +125,30 @@ public final class ControlFindings {
             Say.mm(share * hand),
             " with force",
             beside
-                ? ". But no finger lies on it: it stands beside the grip; move it outwards."
-                : figures.margin() < 0
-                    ? Words.of(". Bring its front ", Words.atLeast(-figures.margin()), " nearer.")
-                    : ".");
+                ? Words.of(
+                    ". But no finger lies on it: it stands beside the grip; move it ",
+                    Words.atLeast(aside),
+                    blade.from() > grip.to() ? " inwards." : " outwards.")
+                : close
+                    ? Words.of(
+                        ". But its front is ",
+                        Say.mm(Math.abs(ahead)),
+                        ahead < 0
+                            ? " behind the front of the grip; lever, travel and the fingers on the grip need "
+                            : " ahead of the grip; lever, travel and the fingers on the grip need ",
+                        Say.mm(LEAST_AHEAD_MM),
+                        ": set it farther ahead.")
+                    : figures.margin() < 0
+                        ? Words.of(
+                            ". Bring its front ", Words.atLeast(-figures.margin()), " nearer.")
+                        : ".");
     Finding f =
         Finding.held(
             LEVER,
             about(sitting, part),
             Optional.of(stance),
-            figures,
-            List.of(Sources.of(wheels.layout(), Demands.Key.LEVER_SPAN), SPAN, HAND),
+            decides,
+            List.of(Sources.of(wheels.layout(), Demands.Key.LEVER_SPAN), SPAN, HAND, AHEAD),
             text);
     return turning(beside ? f.withVerdict(Verdict.FAIL) : f, grips, part).at(pad);
   }
@@ -175,11 +212,33 @@ public final class ControlFindings {
     return new Interval(y - half, y + half);
   }
 
+  /**
+   * What of a lever the fingers lie on: the broadest of its bodies at the pad, as if at the left.
+   */
+  private Interval blade(SolidPart part, RestPart grips, PointMm pad) {
+    List<Prism> prisms = shapes.get(part.name()).prisms();
+    Geometry at = Curves.bar(pad, pad, 2 * AT_PAD_MM);
+    double most =
+        prisms.stream()
+            .filter(p -> p.outline().intersects(at))
+            .mapToDouble(p -> p.across().length())
+            .max()
+            .orElse(0);
+    return nearest(
+        prisms.stream()
+            .filter(p -> most == 0 || p.outline().intersects(at) && p.across().length() == most)
+            .toList(),
+        ends(grips));
+  }
+
   /** The body of a part that is nearest to a grip across the machine, as if at the left. */
   private Interval near(SolidPart part, RestPart grips) {
-    Interval grip = ends(grips);
+    return nearest(shapes.get(part.name()).prisms(), ends(grips));
+  }
+
+  private static Interval nearest(List<Prism> prisms, Interval grip) {
     Interval best = null;
-    for (Prism prism : shapes.get(part.name()).prisms()) {
+    for (Prism prism : prisms) {
       for (Interval i : List.of(prism.across(), prism.across().mirrored())) {
         if (best == null || i.gap(grip) < best.gap(grip)) {
           best = i;

@@ -46,7 +46,21 @@ record GroundLeg(
       String part, Coordinate[] edge, double leftMm, double rightMm, boolean seat) {}
 
   /** A leg on each side. */
-  record Pair(GroundLeg left, GroundLeg right) {}
+  record Pair(GroundLeg left, GroundLeg right) {
+
+    /** The one with more of a leg to spare for a whole foot. */
+    GroundLeg better() {
+      return left.flatMm <= right.flatMm ? left : right;
+    }
+
+    GroundLeg worse() {
+      return left.flatMm <= right.flatMm ? right : left;
+    }
+
+    String side(GroundLeg leg) {
+      return leg == left ? "left" : "right";
+    }
+  }
 
   /** A corner of the string, mm: out and up from the road. */
   record Corner(double y, double z) {}

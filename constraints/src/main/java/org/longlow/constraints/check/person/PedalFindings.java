@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -55,6 +56,12 @@ public final class PedalFindings {
 
   /** How far a foot turns about its heel without taking the knee along, rad; judgement. */
   private static final double ASIDE_RAD = Math.toRadians(15);
+
+  /** How far a pedal is moved to see whether that helps, mm. */
+  private static final double TRY_MM = 10;
+
+  /** Less than this is no help, rad. */
+  private static final double HELPS_RAD = Math.toRadians(0.5);
 
   /** Places of a board where a heel is tried. */
   private static final int HEELS = 24;
@@ -120,22 +127,48 @@ public final class PedalFindings {
       }
     }
     About about = About.person(sitting.occupant(), part.name(), part.name()).on(part.name());
+    double arm = pad.distance(places.pin(worked.pivot().orElseThrow()));
+    Figures swing = Figures.atMost(places.value(worked.travel().orElseThrow()), arm, FigureUnit.MM);
+    if (swing.margin() < 0) {
+      return tooFar(stance, part, about, swing).at(pad);
+    }
     double aside = aside(sitting, part, best);
-    Finding f = judged(sitting, stance, part, about, best, aside);
+    Finding f = judged(sitting, stance, part, worked, about, best, aside);
     return f.at(pad);
+  }
+
+  /** A rubber that goes farther than its arm is long turns by more than a right angle can show. */
+  private static Finding tooFar(Condition stance, SolidPart part, About about, Figures swing) {
+    return Finding.held(
+        PEDAL,
+        about,
+        Optional.of(stance),
+        swing,
+        BASIS,
+        Words.of(
+            "The rubber of " + part.name() + " is to go ",
+            Say.mm(swing.value()),
+            " and is ",
+            Say.mm(swing.limit()),
+            " from its pivot, so it would turn ",
+            Say.deg(Math.toDegrees(Math.min(2 * Math.PI, swing.value() / swing.limit()))),
+            swing.value() / swing.limit() > 2 * Math.PI ? " and more" : "",
+            "; a foot follows no travel longer than the arm: give it less travel."));
   }
 
   private Finding judged(
       Sitting sitting,
       Condition stance,
       SolidPart part,
+      Control worked,
       About about,
       PedalSweep sweep,
       double asideRad) {
     double off = off(sitting.body(), sweep);
     if (off > 0 || sweep.missMm() > 0) {
-      boolean far = sweep.missMm() > 0 || sweep.padMm() > sitting.body().foot().ballMm();
-      double mm = Math.max(off, sweep.missMm());
+      boolean behind = sweep.padMm() < sitting.body().foot().ballMm();
+      boolean far = !(behind && off > 0);
+      double mm = far ? Math.max(off, sweep.missMm()) : off;
       return Finding.held(
           PEDAL,
           about,
@@ -180,11 +213,7 @@ public final class PedalFindings {
             Say.deg(Math.toDegrees(beyond ? JointLimits.ANKLE_LOW : EASY_LEAST)),
             Say.deg(Math.toDegrees(beyond ? JointLimits.ANKLE_HIGH : EASY_MOST)),
             beyond ? "is as far as ankles go" : "is easy",
-            verdict == Verdict.PASS || figures.margin() >= 0
-                ? "."
-                : low
-                    ? ": set the pedal farther from the sole, or give it less travel."
-                    : ": set the pedal nearer to the sole, or give it less travel.",
+            figures.margin() >= 0 ? "." : cures(sitting, part, worked, sweep),
             turned
                 ? Say.format(
                     " The foot must turn %s aside for it: bring it in line with the foot rest.",
@@ -193,20 +222,66 @@ public final class PedalFindings {
     return new Finding(PEDAL, about, Optional.of(stance), verdict, figures, BASIS, text);
   }
 
+  /** What makes the ankle stray less from what is easy, each tried by itself. */
+  private String cures(Sitting sitting, SolidPart part, Control worked, PedalSweep sweep) {
+    PointMm pad = places.pin(worked.pad());
+    PointMm to = pad.minus(sweep.rest());
+    PointMm along = to.times(TRY_MM / Math.max(1, to.length()));
+    double now = strays(sweep);
+    List<String> helps = new ArrayList<>();
+    BiFunction<PointMm, Double, PedalSweep> tried =
+        (moved, share) -> sweep(sitting, sweep.rest(), pad, worked, moved, share);
+    if (strays(tried.apply(along.left(), 1.0)) < now - HELPS_RAD) {
+      helps.add("set it with its pivot nearer to the shin");
+    } else if (strays(tried.apply(along.left().times(-1), 1.0)) < now - HELPS_RAD) {
+      helps.add("set it with its pivot farther from the shin");
+    }
+    PedalSweep ahead = tried.apply(along, 1.0);
+    if (off(sitting.body(), ahead) == 0 && strays(ahead) < now - HELPS_RAD) {
+      helps.add("set it with its pivot farther ahead of the heel");
+    }
+    if (strays(tried.apply(PointMm.ORIGIN, 0.5)) < now - HELPS_RAD) {
+      helps.add("give it less travel");
+    }
+    return ": "
+        + (helps.isEmpty()
+            ? "move the seat or where the foot rests; neither moving "
+                + part.name()
+                + " a little nor less travel helps"
+            : String.join(", or ", helps))
+        + ".";
+  }
+
+  private static double strays(PedalSweep sweep) {
+    return beyond(sweep.leastRad(), sweep.mostRad(), EASY_LEAST, EASY_MOST) + sweep.missMm();
+  }
+
   private PedalSweep sweep(Sitting sitting, PointMm rest, PointMm pad, Control worked) {
+    return sweep(sitting, rest, pad, worked, PointMm.ORIGIN, 1);
+  }
+
+  /**
+   * Follows a foot.
+   *
+   * @param moved how pedal and pivot are moved for it
+   * @param share of its travel
+   */
+  private PedalSweep sweep(
+      Sitting sitting, PointMm rest, PointMm at, Control worked, PointMm moved, double share) {
+    PointMm pad = at.plus(moved);
     Body body = sitting.body();
     boolean board = sitting.parts().feet().orElseThrow().type().board();
-    double d = pad.distance(rest);
+    double d = PedalSweep.alongMm(sitting.posture().orElseThrow(), rest, pad);
     // over a peg the foot slides until its ball is on the pedal, as far as heel and toes let it
     double sole = board ? 0 : Math.max(0, Math.min(body.foot().ballMm() - d, body.foot().ballMm()));
-    double travel = places.value(worked.travel().orElseThrow());
+    double travel = share * places.value(worked.travel().orElseThrow());
     return PedalSweep.of(
         body,
         sitting.posture().orElseThrow(),
         rest,
         sole,
         pad,
-        places.pin(worked.pivot().orElseThrow()),
+        places.pin(worked.pivot().orElseThrow()).plus(moved),
         travel,
         worked.by() == Control.By.TOES ? travel : 0);
   }

@@ -11,7 +11,7 @@ import org.longlow.rider.pose.Posture;
  *
  * @param rest where the sole rests: its heel on a board, else where it meets the peg
  * @param soleMm from the heel along the sole to there
- * @param padMm from the heel along the sole to the pedal
+ * @param padMm from the heel along the sole to the pedal; negative behind the heel
  * @param leastRad least angle of shank and sole on the way
  * @param mostRad greatest
  * @param turnRad how far the foot turns on the way
@@ -31,6 +31,12 @@ record PedalSweep(
 
   /** Places of the way that are looked at; angles turn one way between its ends. */
   private static final int STEPS = 4;
+
+  /** How far a pedal is from where the sole rests, mm; negative behind it, where no toes are. */
+  static double alongMm(Posture posture, PointMm rest, PointMm pad) {
+    PointMm to = pad.minus(rest);
+    return to.dot(posture.ball().minus(posture.heel())) < 0 ? -to.length() : to.length();
+  }
 
   /**
    * Follows a foot.
@@ -76,6 +82,7 @@ record PedalSweep(
         miss = Math.max(miss, foot.missMm());
       }
     }
-    return new PedalSweep(rest, soleMm, soleMm + pad.distance(rest), least, most, high - low, miss);
+    return new PedalSweep(
+        rest, soleMm, soleMm + alongMm(posture, rest, pad), least, most, high - low, miss);
   }
 }

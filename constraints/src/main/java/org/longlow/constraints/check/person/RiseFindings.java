@@ -23,6 +23,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.JointLimits;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** Whether whoever sits rises from the seat: knees, and hands that push. */
@@ -83,11 +84,13 @@ public final class RiseFindings {
     boolean low = seat < LOW_SEAT_MM;
     boolean easy = seat >= EASY_SEAT_MM;
     boolean knees = rising.kneeRad() >= JointLimits.KNEE_LOW;
+    GroundLeg leg = GroundLeg.of(sitting, standing, 0).better();
+    boolean foot = leg.ballMm() <= 0;
     // one handhold is one on each side, so two hands push where one would do
     Verdict verdict =
         !knees || rising.share() > 1
             ? Verdict.FAIL
-            : easy || !holds.isEmpty() ? Verdict.PASS : Verdict.CAUTION;
+            : foot && (easy || !holds.isEmpty()) ? Verdict.PASS : Verdict.CAUTION;
     List<Basis> basis = new ArrayList<>(BASIS);
     if (!easy) {
       basis.add(PUSHES);
@@ -99,9 +102,17 @@ public final class RiseFindings {
             " over the road with the knees at ",
             Say.deg(Math.toDegrees(rising.kneeRad())),
             Say.format(
-                " and %.0f Nm in each, %s of what weak knees give",
-                rising.kneeNm(), Say.percent(rising.share())),
+                " and %s in each, %s of what weak knees give",
+                Words.figure(rising.kneeNm(), FigureSort.TORQUE), Say.percent(rising.share())),
             easy ? "." : Words.of("; ", pushed(body.massKg() * G, holds)),
+            foot
+                ? Words.NONE
+                : Words.of(
+                    " That is with the feet on the road beside the seat, and none comes there"
+                        + (leg.past().isEmpty() ? "" : " past " + leg.past())
+                        + ": it is ",
+                    Say.mm(leg.ballMm()),
+                    " short. Whether they rise is not known; open a section there, or try it."),
             knees
                 ? Words.NONE
                 : Words.of(

@@ -20,8 +20,8 @@ record Rising(double hipMm, double kneeRad, double kneeNm, double strengthNm) {
   static final double ABOVE_KNEES = 0.878;
 
   /**
-   * Least knee extension of older people, Nm/kg, mid-range, lower end of the confidence of the mean
-   * (Sarabon 2021, fphys 767941, checked).
+   * Least knee extension of older people, N m/kg, mid-range, lower end of the confidence of the
+   * mean (Sarabon 2021, fphys 767941, checked).
    */
   static final double MALE_NM_KG = 1.74;
 
@@ -37,7 +37,7 @@ record Rising(double hipMm, double kneeRad, double kneeNm, double strengthNm) {
   }
 
   /**
-   * Returns the moment of each knee as somebody leaves a seat, Nm.
+   * Returns the moment of each knee as somebody leaves a seat, N m.
    *
    * @param runM from the knees back to what they carry, m
    */

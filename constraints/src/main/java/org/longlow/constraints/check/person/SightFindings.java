@@ -154,6 +154,23 @@ public final class SightFindings {
                 standing
                     .ground()
                     .toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing, 0);
+    GroundLeg better = legs.better();
+    if (f.verdict() == Verdict.PASS && better.flatMm() > limit) {
+      return nowhere(f, sitting, better, limit);
+    }
+    GroundLeg worse = legs.worse();
+    if (f.verdict() == Verdict.PASS && worse.flatMm() > limit) {
+      return f.withVerdict(Verdict.CAUTION)
+          .withText(
+              Words.of(
+                  f.words(),
+                  " That is at the " + legs.side(better) + "; at the " + legs.side(worse),
+                  past(worse),
+                  " the leg is ",
+                  Say.mm(worse.flatMm()),
+                  " short."));
+    }
     Optional<PartShape> wide = besideLeg(posture.hip(), side, sitting, standing);
     double down = hip - sitting.body().foot().ankle().z();
     boolean barred =
@@ -181,6 +198,25 @@ public final class SightFindings {
                             + " over or round it.",
                         wide.get().part().name(), Say.mm(halfMm(wide.get())))))
         : f;
+  }
+
+  /** A leg that is long enough beside the pan goes out past what stands there, on either side. */
+  private static Finding nowhere(Finding f, Sitting sitting, GroundLeg leg, double limitMm) {
+    boolean ball = leg.ballMm() <= 0;
+    return f.withVerdict(ball ? Verdict.CAUTION : Verdict.FAIL)
+        .measured(Figures.atMost(leg.flatMm(), limitMm, FigureUnit.MM))
+        .withText(
+            Words.of(
+                sitting.person()
+                    + (ball ? " stands on the ball of the foot" : " cannot reach the ground"),
+                past(leg),
+                ", the leg ",
+                Say.mm(leg.flatMm()),
+                " short at a stop: lower the seat, or make narrower what is beside it."));
+  }
+
+  private static String past(GroundLeg leg) {
+    return leg.past().isEmpty() ? "" : " past " + leg.past();
   }
 
   private static double outRad(double sideMm, double downMm) {

@@ -152,12 +152,41 @@ public final class StopFindings {
     // what is not in the middle falls to its own side
     double toLeft = footN(total.massKg(), up, slopeRad, left.outMm(), total.yMm());
     double toRight = footN(total.massKg(), up, slopeRad, right.outMm(), -total.yMm());
-    boolean atLeft = toLeft >= toRight;
-    double force = Math.max(0, Math.max(toLeft, toRight));
+    // a foot in the air holds nothing, however far out it is
+    int lacks = Integer.compare(reach(left), reach(right));
+    boolean atLeft = lacks != 0 ? lacks > 0 : toLeft >= toRight;
+    double force = Math.max(0, atLeft ? toLeft : toRight);
     GroundLeg foot = atLeft ? left : right;
     double own = sitting.body().massInGearKg() * G;
-    Figures figures = Figures.atMost(force, force <= LEG_N ? LEG_N : own, FigureUnit.NEWTON);
-    Verdict verdict = force <= LEG_N ? Verdict.PASS : force <= own ? Verdict.CAUTION : Verdict.FAIL;
+    Verdict verdict =
+        reach(foot) == 2 || force > own
+            ? Verdict.FAIL
+            : reach(foot) == 1 || force > LEG_N ? Verdict.CAUTION : Verdict.PASS;
+    Figures figures =
+        reach(foot) > 0
+            ? Figures.atMost(reach(foot) == 2 ? foot.ballMm() : foot.slopeMm(), 0, FigureUnit.MM)
+            : Figures.atMost(force, force > own ? own : LEG_N, FigureUnit.NEWTON);
+    boolean alike = lacks == 0 && (reach(foot) > 0 || Math.abs(toLeft - toRight) < 1);
+    Words start =
+        Words.of(
+            "Where the road falls ",
+            Say.deg(Math.toDegrees(slopeRad)),
+            alike ? " to either side" : " to the " + (atLeft ? "left" : "right"));
+    Words text =
+        reach(foot) > 0
+            ? Words.of(
+                start,
+                " no foot of " + sitting.person() + " holds the machine of ",
+                Say.kg(total.massKg()),
+                ": the ball of the foot is ",
+                Say.mm(figures.value()),
+                " short of the road",
+                foot.past().isEmpty() ? "" : " past " + foot.past(),
+                reach(foot) == 2
+                    ? "; lower the seat, or make narrower what is beside it."
+                    : " as it stands square to it, so it leans until the foot meets it; lower the"
+                        + " seat.")
+            : Words.of(start, " and ", holds(sitting, total, foot, force, own, verdict));
     return new Finding(
             HOLD_UP,
             About.person(sitting.occupant(), "holding the machine", "slope"),
@@ -170,33 +199,36 @@ public final class StopFindings {
                 Basis.published(
                     Known.TRANSCRIBED, "EN 1005-3 force limits of legs, as a summary has them"),
                 Basis.judgement("a leg that is nearly straight carries its owner")),
-            Words.of(
-                "Where the road falls ",
-                Say.deg(Math.toDegrees(slopeRad)),
-                (Math.abs(toLeft - toRight) < 1
-                        ? " to either side"
-                        : " to the " + (atLeft ? "left" : "right"))
-                    + " and the machine of ",
-                Say.kg(total.massKg()),
-                " with " + sitting.person() + " stands square to it, the foot there holds ",
-                Say.newton(force),
-                ", ",
-                Say.mm(foot.outMm()),
-                " out; ",
-                verdict == Verdict.PASS
-                    ? Words.of(Say.newton(LEG_N), " are little trouble for most.")
-                    : verdict == Verdict.CAUTION
-                        ? Words.of(
-                            Say.newton(LEG_N),
-                            " are little trouble for most. Hold it upright instead, or set the mass"
-                                + " lower or the foot farther out.")
-                        : Words.of(
-                            Say.newton(own),
-                            " is as much as "
-                                + sitting.person()
-                                + " weighs, so it falls over: set the mass lower or the foot farther"
-                                + " out.")))
+            text)
         .at(foot.foot(), (atLeft ? 1 : -1) * foot.outMm());
+  }
+
+  /**
+   * 0 where the ball of a foot reaches a road that falls to its side, 1 only a level one, else 2.
+   */
+  private static int reach(GroundLeg leg) {
+    return leg.ballMm() > 0 ? 2 : leg.slopeMm() > 0 ? 1 : 0;
+  }
+
+  private static Words holds(
+      Sitting sitting, MassPoint total, GroundLeg foot, double force, double own, Verdict verdict) {
+    return Words.of(
+        "the machine of ",
+        Say.kg(total.massKg()),
+        " with " + sitting.person() + " stands square to it, the foot there holds ",
+        Say.newton(force),
+        ", ",
+        Say.mm(foot.outMm()),
+        " out; ",
+        Say.newton(verdict == Verdict.FAIL ? own : LEG_N),
+        verdict == Verdict.PASS
+            ? " are little trouble for most."
+            : verdict == Verdict.CAUTION
+                ? " are little trouble for most. Hold it upright instead, or set the mass lower or"
+                    + " the foot farther out."
+                : " is as much as "
+                    + sitting.person()
+                    + " weighs, so it falls over: set the mass lower or the foot farther out.");
   }
 
   /**

@@ -84,6 +84,39 @@ class ControlFindingsTest {
         .isEqualTo(Verdict.FAIL);
   }
 
+  /**
+   * Behind the grip, inside it, and both sides of 30 mm before its front, 16 mm from its middle.
+   */
+  @ParameterizedTest
+  @CsvSource({"-51, FAIL", "12, FAIL", "20, FAIL", "45, FAIL", "47, PASS"})
+  void aLeverLiesAheadOfItsGrip(double ahead, Verdict verdict) {
+    Finding f = lever(ahead, "'left': '330 mm', 'right': '-290 mm'");
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(f.text().contains("set it farther ahead")).isEqualTo(verdict == Verdict.FAIL);
+    assertThat(f.margin() < 0).isEqualTo(verdict == Verdict.FAIL);
+  }
+
+  private static Finding lever(double ahead, String breadth) {
+    return with("fingers", grip().plus(new PointMm(ahead, 0)), breadth, "")
+        .part("lever", "steered", "true")
+        .part(
+            "lever",
+            "bodies",
+            "[{'name': 'perch', 'outline': {'points': [['-60 mm', '-6 mm'], ['0 mm', '-6 mm'], ['0"
+                + " mm', '6 mm'], ['-60 mm', '6 mm']]}, 'left': '300 mm', 'right': '-284 mm'}]")
+        .finding("lever.Joss.lever")
+        .orElseThrow();
+  }
+
+  /** By its blade, whatever its perch is beside, and to where the grip is. */
+  @ParameterizedTest
+  @CsvSource({"690, 600, inwards", "100, 20, outwards"})
+  void aLeverBesideItsGripIsMovedToIt(double left, double right, String way) {
+    Finding f = lever(50, "'left': '" + left + " mm', 'right': '-" + right + " mm'");
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).contains("it stands beside the grip").contains(" " + way + ".");
+  }
+
   /** Inner ends of the grips are 250 mm out: 3-4-5 triangles, on either side. */
   @ParameterizedTest
   @CsvSource({"true, 36, 202, PASS", "false, 36, 202, PASS", "true, 39, 198, FAIL"})
@@ -147,5 +180,42 @@ class ControlFindingsTest {
     assertThat(far.text()).contains("too far ahead of the heel");
     Finding farther = pedal("sole", 950, 0, true, 20);
     assertThat(farther.value() - far.value()).isCloseTo(50, within(1.0));
+  }
+
+  /** One behind the heel is not too far ahead of it. */
+  @Test
+  void aPedalBehindTheHeelIsSetFartherAhead() {
+    Finding f = pedal("sole", -900, 0, true, 20);
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).contains("set it farther ahead").doesNotContain("bring it nearer");
+  }
+
+  /** The arm is √(120² + 60²) = 134.2 mm long. */
+  @ParameterizedTest
+  @CsvSource({"134, false", "135, true", "5000, true"})
+  void noTravelIsLongerThanItsArm(double travel, boolean refused) {
+    Finding f = pedal("sole", posture().ball().distance(posture().heel()), 0, true, travel);
+    assertThat(f.text().contains("no travel longer than the arm")).isEqualTo(refused);
+    assertThat(refused && f.verdict() != Verdict.FAIL).isFalse();
+  }
+
+  /**
+   * Toes that come from over to under a pedal turn more than its travel: less of that is no cure.
+   */
+  @Test
+  void onlyWhatHelpsIsAdvised() {
+    double ball = posture().ball().distance(posture().heel());
+    Finding little = pedal("toes", ball, 0, true, 5);
+    Finding more = pedal("toes", ball, 0, true, 20);
+    assertThat(more.value()).isCloseTo(little.value(), within(1e-9));
+    assertThat(more.verdict()).isNotEqualTo(Verdict.PASS);
+    assertThat(more.text()).doesNotContain("less travel").contains("set it with its pivot");
+    // nearer to the shin the ankle bends more, farther less
+    Finding sole = pedal("sole", ball, 60, true, 5);
+    assertThat(sole.verdict()).isNotEqualTo(Verdict.PASS);
+    assertThat(sole.text()).contains("farther from the shin").doesNotContain("nearer to the shin");
+    // a long way down does stray by its travel
+    Finding far = pedal("sole", ball, 0, true, 120);
+    assertThat(far.text()).contains("give it less travel");
   }
 }

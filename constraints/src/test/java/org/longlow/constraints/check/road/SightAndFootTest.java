@@ -186,6 +186,14 @@ class SightAndFootTest {
         }
         Finding f = found.get();
         double off = shortMm(study, person, 180);
+        Finding down = only(study, "feet-down." + person + ".feet");
+        if (off <= 40 && down.value() > 40) {
+          // over the pan the leg is too short for either foot: the two may not contradict each other
+          assertThat(f.value()).isCloseTo(down.value(), within(1.0));
+          assertThat(f.verdict()).isNotEqualTo(Verdict.PASS);
+          assertThat(f.text()).contains(" past pan");
+          continue;
+        }
         assertThat(f.value()).isCloseTo(Math.max(0, off), within(1e-6));
         assertThat(f.limit()).isEqualTo(40);
         assertThat(f.verdict()).isEqualTo(off > 40 ? Verdict.FAIL : Verdict.PASS);
@@ -220,7 +228,9 @@ class SightAndFootTest {
     Study right = high.part("pan", "left", "'180 mm'").part("pan", "right", "'260 mm'").study();
     double off = shortMm(left, "Nell", 260);
     assertThat(off).isPositive();
-    assertThat(only(left, "foot.Nell").value()).isCloseTo(off, within(1e-6));
-    assertThat(only(right, "foot.Nell").value()).isCloseTo(off, within(1e-6));
+    assertThat(only(left, "foot.Nell").value()).isGreaterThanOrEqualTo(off - 1e-6);
+    // the stand alone is not alike on both sides
+    assertThat(only(right, "foot.Nell").value())
+        .isCloseTo(only(left, "foot.Nell").value(), within(1.0));
   }
 }
