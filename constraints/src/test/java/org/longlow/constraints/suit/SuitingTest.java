@@ -86,6 +86,10 @@ class SuitingTest {
         .toList();
   }
 
+  /** What is an estimate at best, or is not what places are sought by. */
+  private static final List<String> AT_BEST_CARE =
+      List.of("effort", "vibration", "contact", "board", "footrest", "rise", "foot");
+
   @Test
   void badPegsAndGripsBecomeOnesWhereBothPassAndAreAtEase() {
     Layout bad = with(with(trestle, "peg", 1640, 440), "grip", 1180, 760);

@@ -152,7 +152,7 @@ public final class AccessFindings {
     double room = Math.max(atLeft, atRight);
     double needs = legMm(sitting.body());
     Figures figures = Figures.atLeast(room, needs, FigureUnit.MM);
-    Verdict verdict = verdict(figures);
+    Verdict verdict = ofLegs(sitting, figures);
     double near = access.legMm(left, foot);
     double far = access.farLegMm(left, foot);
     Words text =
@@ -188,6 +188,12 @@ public final class AccessFindings {
     return figures.margin() < 0
         ? Verdict.FAIL
         : figures.margin() < CARE_MM ? Verdict.CAUTION : Verdict.PASS;
+  }
+
+  /** As the other; whoever sits behind swings legs in from above, which no way here tells. */
+  private static Verdict ofLegs(Sitting sitting, Figures figures) {
+    Verdict verdict = verdict(figures);
+    return verdict == Verdict.FAIL && !sitting.occupant().rides() ? Verdict.CAUTION : verdict;
   }
 
   // --- stepping over
@@ -298,7 +304,7 @@ public final class AccessFindings {
         byLegs
             ? Figures.atLeast(legs, needsLegs, FigureUnit.MM)
             : Figures.atLeast(most, needs, FigureUnit.MM);
-    Verdict verdict = verdict(figures);
+    Verdict verdict = byLegs ? ofLegs(sitting, figures) : verdict(figures);
     Words text =
         Words.of(
             jammed.map(name -> "With " + name + " jammed shut, ").orElse(""),

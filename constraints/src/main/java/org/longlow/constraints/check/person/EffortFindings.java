@@ -114,6 +114,9 @@ public final class EffortFindings {
   private final String screen;
   private final List<Basis> demands;
 
+  /** Whether it is somebody of the crew; what helps one of a crowd is not sought, it takes long. */
+  private final boolean known;
+
   private EffortFindings(
       Layout layout, Sitting sitting, Condition stance, Effort effort, Places places) {
     this.sitting = sitting;
@@ -122,6 +125,7 @@ public final class EffortFindings {
     this.stance = stance;
     this.effort = effort;
     this.places = places;
+    known = layout.crew().containsKey(sitting.person());
     screen =
         layout.parts(ShellPart.class).findAny().isPresent()
             ? "raise the screen or cowl ahead of it"
@@ -331,7 +335,7 @@ public final class EffortFindings {
       case ELBOW ->
           Words.of(falls ? "rest the forearms, or lower the grips" : "raise the grips a little");
       case HIP ->
-          held.brief()
+          held.brief() || !known
               ? Words.of("lean the back farther, or give the feet something to push against")
               : HipRelief.of(sitting, places)
                   .map(r -> r.words(held.weak()))
