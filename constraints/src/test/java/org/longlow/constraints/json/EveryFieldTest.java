@@ -150,7 +150,8 @@ class EveryFieldTest {
                 "linePoint",
                 "titleBlock",
                 "revision",
-                "span"));
+                "span",
+                "worked"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.check.person.StopFindings;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.Answers.Box;
@@ -108,6 +110,10 @@ class ContradictionsTest {
         .contains("put the drive elsewhere");
   }
 
+  /** What a box as broad as this one takes off legs, and a short rider off the bars. */
+  private static final List<FindingKind> BESIDE_A_BOX =
+      List.of(HandFindings.HANDS, SightFindings.FOOT, StopFindings.FEET_DOWN, StopFindings.HOLD_UP);
+
   /** Under the seat a drive is no higher than lets the shortest leg down; what is said does. */
   @Test
   void aDriveThatLiftsFeetOffTheGroundIsRefused() {
@@ -129,7 +135,7 @@ class ContradictionsTest {
     FirstMachine.Made made = (FirstMachine.Made) lower;
     assertThat(made.study().findings())
         .filteredOn(f -> f.verdict() == Verdict.FAIL)
-        .allMatch(f -> f.kind() == HandFindings.HANDS || f.kind() == StopFindings.FEET_DOWN)
+        .allMatch(f -> BESIDE_A_BOX.contains(f.kind()))
         .allSatisfy(f -> assertThat(made.yours()).contains(f.text()));
   }
 

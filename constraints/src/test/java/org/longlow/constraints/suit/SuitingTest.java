@@ -100,8 +100,8 @@ class SuitingTest {
     // a trestle is no whole machine and steers nothing, and that is all that depends on places
     assertThat(best.study().findings())
         .filteredOn(f -> f.verdict() == Verdict.CAUTION)
-        .filteredOn(
-            f -> !List.of("effort", "vibration", "board", "footrest").contains(f.kind().word()))
+        .filteredOn(f -> f.basis().stream().noneMatch(Basis::decidesFromMemory))
+        .filteredOn(f -> !AT_BEST_CARE.contains(f.kind().word()))
         .extracting(Finding::id)
         .containsExactlyInAnyOrder("completeness.machine", "lock.steering");
     assertThat(best.comfort()).allSatisfy((who, cost) -> assertThat(cost).isZero());

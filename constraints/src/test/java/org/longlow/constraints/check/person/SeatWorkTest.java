@@ -159,7 +159,7 @@ class SeatWorkTest {
       assertThat(f.value()).isCloseTo(2 * pan.peakKPa(), within(1e-12));
       // thirty is from memory, so neither passes
       assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
-      assertThat(f.text().contains("split the top layer")).isEqualTo(f.value() > 30);
+      assertThat(f.text().contains("the cushion bench tries")).isEqualTo(f.value() > 30);
     }
     assertThat(LongRideFindings.of(nell(hard), Sat.STANCE, hard.placed().places()).get(0).verdict())
         .isEqualTo(Verdict.CAUTION);
