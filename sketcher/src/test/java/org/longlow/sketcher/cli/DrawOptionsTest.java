@@ -101,7 +101,7 @@ class DrawOptionsTest {
     Set<String> rest = layers(drawn("--view", "all", "--layers", "no-person, no-notes"));
     assertThat(all).containsAll(rest);
     all.removeAll(rest);
-    assertThat(all).containsExactly("front-person", "notes", "person", "plan-person");
+    assertThat(all).containsExactly("front-person", "notes", "person", "plan-person", "sight");
   }
 
   @Test

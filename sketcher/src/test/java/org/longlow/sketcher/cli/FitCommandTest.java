@@ -106,7 +106,7 @@ class FitCommandTest {
         "--women 101|--women is 101.0; give 0 to 100",
         "--from ducks|--from is 'ducks'; use soldiers or adults",
         "--wearing hat|--wearing says 'hat'; use helmet, boots, clothes or nothing alone",
-        "--without lean|--without says 'lean', which is not judged here; kinds are body",
+        "--without lean|--without says 'lean', which is not judged here; kinds are board, body",
         "--threads 0|--threads is 0; give 1 to 256",
         "--measured nowhere.csv|which is no file",
       })

@@ -53,6 +53,7 @@ class TicketStaysWalkTest extends Walk {
     begin(Wren.layout());
     pick("part:engine");
     for (String pin : List.of("backTop", "frontAxle", "gripPin")) {
+      hands.settle();
       Bounds lay = ticket();
       Hands.onFx(
           () -> {

@@ -147,7 +147,7 @@ class PersonInkTest {
       }
       Manikin m = Scenes.manikin(sitting).orElseThrow();
       for (RestPart rest : study.layout().parts(RestPart.class).toList()) {
-        if (!rest.seat().equals(sitting.seat())) {
+        if (!rest.seat().equals(sitting.seat()) || rest.type() == RestPart.Kind.HANDHOLD) {
           continue;
         }
         Geometry outline = study.shapes().get(rest.name()).outline();

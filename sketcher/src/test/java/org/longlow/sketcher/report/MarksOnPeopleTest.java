@@ -107,9 +107,19 @@ class MarksOnPeopleTest {
     String family = f.id().substring(0, f.id().indexOf('.'));
     return switch (family) {
       case "gap", "open", "heat" -> Math.max(0, f.value()) + DRAWN_MM;
-      case "sink" -> CUSHION_MM;
+      case "sink", "pressure", "cover", "board", "contact", "vibration" -> CUSHION_MM;
       case "reach" -> Math.max(0, f.value()) + 60; // a rest is held by hand or sole round it
-      case "sight", "foot" -> 1500; // what hides the road, and the road under the foot
+      // what hides the road, the road under the foot, and what hands and feet work
+      case "sight",
+          "foot",
+          "footrest",
+          "feet-down",
+          "hold-up",
+          "screen-edge",
+          "own-body",
+          "lever",
+          "pedal" ->
+          1500;
       default -> DRAWN_MM;
     };
   }

@@ -319,7 +319,7 @@ class ReportTest {
               .findFirst()
               .orElseThrow();
       wanted.put(
-          "Sight, foot, hands and contact of " + name,
+          "Sight, foot, hands and seat of " + name,
           String.format(Locale.ROOT, "%.1f mm", sight.value()));
     }
     assertThat(seen).isEqualTo(wanted);

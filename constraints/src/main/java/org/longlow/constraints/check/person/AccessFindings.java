@@ -206,18 +206,19 @@ public final class AccessFindings {
     About about = about(sitting, "step over", "step");
     if (Double.isNaN(atLeft) && Double.isNaN(atRight)) {
       return new Finding(
-          STEP,
-          about,
-          Optional.of(stance),
-          Verdict.CAUTION,
-          Figures.NONE,
-          List.of(WAYS, bands),
-          Words.of(
-              "How high "
-                  + sitting.occupant().words()
-                  + " must step to get in is not known: no way for a leg of ",
-              Say.mm(Access.LEG_MM),
-              " leads from either side to the foot rests. Open a section there."));
+              STEP,
+              about,
+              Optional.of(stance),
+              Verdict.CAUTION,
+              Figures.NONE,
+              List.of(WAYS, bands),
+              Words.of(
+                  "How high "
+                      + sitting.occupant().words()
+                      + " must step to get in is not known: no way for a leg of ",
+                  Say.mm(Access.LEG_MM),
+                  " leads from either side to the foot rests. Open a section there."))
+          .at(sitting.posture().orElseThrow().hip());
     }
     boolean left = Double.isNaN(atRight) || atLeft <= atRight;
     double sill = left ? atLeft : atRight;
@@ -258,7 +259,8 @@ public final class AccessFindings {
                             ? ": swing the leg over with a hand on something firm, or make it lower there."
                             : ": give the machine a handhold within reach there, or make it lower.");
     return new Finding(
-        STEP, about, Optional.of(stance), verdict, figures, List.of(WAYS, bands, BODY), text);
+            STEP, about, Optional.of(stance), verdict, figures, List.of(WAYS, bands, BODY), text)
+        .at(sitting.posture().orElseThrow().hip());
   }
 
   private static Words other(double sill, boolean left) {

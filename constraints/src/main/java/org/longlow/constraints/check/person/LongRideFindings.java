@@ -48,7 +48,7 @@ public final class LongRideFindings {
               "twice that under the sit bones is an order of magnitude, common practice"),
           Basis.published(
               Known.FROM_MEMORY,
-              "drivers' seats aim at 10 to 30 kPa there (Diebschlag 1988, Reed 2000, from memory)"));
+              "what drivers' seats aim at there (Diebschlag 1988, Reed 2000, from memory)"));
 
   private static final List<Basis> COVERED =
       List.of(

@@ -1,7 +1,6 @@
 package org.longlow.constraints.machine.shop;
 
 import java.util.Optional;
-import org.longlow.constraints.layout.Material;
 
 /**
  * How stiff and how strong boards of a material are, on the weak side of what is sold.
@@ -17,7 +16,7 @@ public record BoardMaterial(
 
   public static final BoardMaterial PLYWOOD =
       new BoardMaterial(
-          Material.PLYWOOD.word(),
+          "plywood",
           6860,
           37.6,
           true,
@@ -26,7 +25,7 @@ public record BoardMaterial(
 
   static final BoardMaterial STEEL =
       new BoardMaterial(
-          Material.STEEL.word(),
+          "steel",
           205_000,
           235,
           false,
@@ -35,7 +34,7 @@ public record BoardMaterial(
 
   static final BoardMaterial ALUMINIUM =
       new BoardMaterial(
-          Material.ALUMINIUM.word(),
+          "aluminium",
           69_000,
           80,
           false,
@@ -44,7 +43,7 @@ public record BoardMaterial(
 
   static final BoardMaterial LAMINATE =
       new BoardMaterial(
-          Material.LAMINATE.word(),
+          "laminate",
           6000,
           100,
           false,
@@ -54,20 +53,16 @@ public record BoardMaterial(
   /**
    * Returns that of a cushion's board.
    *
-   * @param material the cushion's, empty where it says none: then, and where it is that of the
-   *     foam, the board is taken to be plywood
+   * @param material the word of the cushion's, empty where it says none: then, and where it is that
+   *     of the foam, the board is taken to be plywood
    * @return empty where nothing is known of it
    */
   public static Optional<BoardMaterial> of(String material) {
-    Optional<Material> named = Material.named(material);
-    if (named.isEmpty()) {
-      return Optional.of(PLYWOOD);
-    }
-    return switch (named.get()) {
-      case PLYWOOD, FOAM -> Optional.of(PLYWOOD);
-      case STEEL -> Optional.of(STEEL);
-      case ALUMINIUM -> Optional.of(ALUMINIUM);
-      case LAMINATE -> Optional.of(LAMINATE);
+    return switch (material) {
+      case "", "plywood", "foam" -> Optional.of(PLYWOOD);
+      case "steel" -> Optional.of(STEEL);
+      case "aluminium" -> Optional.of(ALUMINIUM);
+      case "laminate" -> Optional.of(LAMINATE);
       default -> Optional.empty();
     };
   }
