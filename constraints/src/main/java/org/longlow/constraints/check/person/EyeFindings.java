@@ -67,7 +67,8 @@ final class EyeFindings {
   private static final List<Basis> SCREEN =
       List.of(
           Basis.model("straight line from the eye"),
-          Basis.judgement("judgement: an edge before the road from 20 m on is looked at"));
+          Basis.judgement(
+              "judgement: an edge before the road where one mostly looks is looked at"));
 
   private static final List<Basis> CRESTS =
       List.of(
