@@ -1,5 +1,6 @@
 package org.longlow.constraints.space;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
@@ -72,6 +73,26 @@ public abstract class Piece implements Convex {
    * any two.
    */
   public abstract List<double[][]> rings();
+
+  /** A ring of a round bar: at which end, how far beyond it along the bar, and its radius, mm. */
+  interface BarRing {
+    double[][] at(boolean atTo, double on, double radiusMm);
+  }
+
+  /** Returns the rings of a round bar; a round end is held by the eight-sided outline about it. */
+  static List<double[][]> ofBar(double radiusMm, boolean roundFrom, boolean roundTo, BarRing ring) {
+    double narrow = radiusMm * (Math.sqrt(2) - 1);
+    List<double[][]> all = new ArrayList<>();
+    if (roundFrom) {
+      all.add(ring.at(false, -radiusMm, narrow));
+    }
+    all.add(ring.at(false, roundFrom ? -narrow : 0, radiusMm));
+    all.add(ring.at(true, roundTo ? narrow : 0, radiusMm));
+    if (roundTo) {
+      all.add(ring.at(true, radiusMm, narrow));
+    }
+    return all;
+  }
 
   /** Corners about a circle: this many, half a percent of the radius outside of it. */
   private static final int ROUND = 32;

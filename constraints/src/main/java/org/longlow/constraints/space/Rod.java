@@ -1,6 +1,5 @@
 package org.longlow.constraints.space;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
@@ -69,18 +68,7 @@ public final class Rod extends Piece {
 
   @Override
   public List<double[][]> rings() {
-    double narrow = radius * (Math.sqrt(2) - 1);
-    List<double[][]> all = new ArrayList<>();
-    // a round end is held by the eight-sided outline about it
-    if (roundFrom) {
-      all.add(ring(from, -radius, narrow));
-    }
-    all.add(ring(from, roundFrom ? -narrow : 0, radius));
-    all.add(ring(to, roundTo ? narrow : 0, radius));
-    if (roundTo) {
-      all.add(ring(to, radius, narrow));
-    }
-    return all;
+    return ofBar(radius, roundFrom, roundTo, (atTo, on, r) -> ring(atTo ? to : from, on, r));
   }
 
   private double[][] ring(PointMm end, double on, double radiusMm) {
