@@ -2,7 +2,6 @@ package org.longlow.constraints.suit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,20 +15,15 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.seat.SeatParts;
-import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.problem.SolverLimit;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.words.Progress;
-import org.longlow.rider.pose.Comfort;
 
 /** Finds places of seats, pegs and grips that suit the whole crew. */
 public final class Suiting {
 
   /** Places whose pins all lie this near each other are one alternative, mm. */
-  private static final double SAME_MM = 20;
-
-  private static final double RESTING_MM = 1e-4;
+  static final double SAME_MM = 20;
 
   private final LayoutProblem problem;
   private final Study before;
@@ -38,6 +32,7 @@ public final class Suiting {
   private final List<String> pins;
   private final SuitSettings settings;
   private final Progress progress;
+  private final Alternatives seen;
 
   private final AtomicInteger measured = new AtomicInteger();
   private volatile boolean cutShort;
@@ -51,6 +46,7 @@ public final class Suiting {
     this.pins = groups.values().stream().flatMap(List::stream).toList();
     this.settings = settings;
     this.progress = progress;
+    seen = new Alternatives(before, pins);
   }
 
   /**
@@ -74,7 +70,8 @@ public final class Suiting {
       Layout layout, List<String> moves, SuitSettings settings, Progress progress) {
     Study before = Study.of(layout);
     if (before.contradicts()) {
-      return new SuitReport(before, comfort(before), List.of(), Optional.empty(), List.of(), true);
+      return new SuitReport(
+          before, Alternatives.comfort(before), List.of(), Optional.empty(), List.of(), true);
     }
     return new Suiting(before, new Movable(before.placed()).resolve(moves), settings, progress)
         .report();
@@ -110,13 +107,13 @@ public final class Suiting {
     Search.Trial shared = kept.get(0);
     kept.removeIf(t -> t != shared && (t == present || merit(t, aim) > worst));
     List<SuitReport.Alternative> alternatives = new ArrayList<>();
-    kept.forEach(t -> alternatives.add(alternative(t)));
+    kept.forEach(t -> alternatives.add(seen.at(t.x())));
     // margins are measured on the way, verdicts only here: a place may lose one and be easier
     alternatives.sort(
         Comparator.comparing((SuitReport.Alternative a) -> a.isWorseThan(before))
             .thenComparingLong(a -> a.study().failing()));
     if (alternatives.get(0).isWorseThan(before)) {
-      alternatives.add(0, alternative(present));
+      alternatives.add(0, seen.at(present.x()));
       alternatives
           .subList(Math.min(alternatives.size(), settings.alternatives()), alternatives.size())
           .clear();
@@ -129,7 +126,7 @@ public final class Suiting {
             : Optional.empty();
     return new SuitReport(
         before,
-        comfort(before),
+        Alternatives.comfort(before),
         alternatives,
         adjustment,
         limiting(alternatives.get(0).study()),
@@ -199,86 +196,11 @@ public final class Suiting {
     return before.layout();
   }
 
-  private SuitReport.Alternative alternative(Search.Trial trial) {
-    Layout moved = problem.withPlaces(trial.x());
-    Study study = Study.of(moved);
-    Places was = before.placed().places();
-    Places now = study.placed().places();
-    List<SuitReport.Move> moves =
-        pins.stream().map(p -> new SuitReport.Move(p, was.pin(p), now.pin(p))).toList();
-    return new SuitReport.Alternative(
-        moved, study, moves, comfort(study), changes(before, study), resting(trial.x()));
-  }
-
-  /** Limits of the layout that some moved pin rests against. */
-  private List<String> resting(double[] x) {
-    List<Integer> own = new ArrayList<>();
-    for (String pin : pins) {
-      for (int v : problem.variables(pin)) {
-        own.add(v);
-      }
-    }
-    List<String> names = new ArrayList<>();
-    for (SolverLimit limit : problem.problem().limits()) {
-      boolean ours =
-          limit.gaps().stream()
-              .flatMapToInt(gap -> IntStream.of(gap.variables()))
-              .anyMatch(own::contains);
-      if (ours && limit.roomMm(x) < RESTING_MM) {
-        names.add(limit.name());
-      }
-    }
-    return names;
-  }
-
-  /** Discomfort by the name that findings use. */
-  static Map<String, Double> comfort(Study study) {
-    Map<String, Double> costs = new LinkedHashMap<>();
-    for (Sitting s : study.sittings()) {
-      double cost =
-          s.posture().map(p -> Comfort.cost(p.angles(), s.body().sex())).orElse(Double.NaN);
-      costs.put(s.occupant().name(), cost);
-    }
-    return costs;
-  }
-
-  /** Findings whose verdict differs, those that got worse first. */
-  static List<SuitReport.Change> changes(Study before, Study after) {
-    Map<String, Finding> old = byId(before);
-    Map<String, Finding> now = byId(after);
-    List<SuitReport.Change> changes = new ArrayList<>();
-    now.forEach((id, f) -> change(changes, old.get(id), f, f));
-    old.forEach(
-        (id, f) -> {
-          if (!now.containsKey(id)) {
-            change(changes, f, null, f);
-          }
-        });
-    changes.sort(
-        Comparator.comparing(SuitReport.Change::after).thenComparing(c -> -c.before().ordinal()));
-    return changes;
-  }
-
-  private static void change(
-      List<SuitReport.Change> into, Finding before, Finding after, Finding shown) {
-    Verdict was = before == null ? Verdict.PASS : before.verdict();
-    Verdict is = after == null ? Verdict.PASS : after.verdict();
-    if (was != is) {
-      into.add(new SuitReport.Change(was, is, shown));
-    }
-  }
-
-  private static Map<String, Finding> byId(Study study) {
-    Map<String, Finding> map = new LinkedHashMap<>();
-    study.findings().forEach(f -> map.putIfAbsent(f.id(), f));
-    return map;
-  }
-
   /** For each person the worst failing finding about them, or the one with least to spare. */
   private List<SuitReport.Limiting> limiting(Study study) {
     List<SuitReport.Limiting> limiting = new ArrayList<>();
     Set<String> others = seatsThatStay(study);
-    Map<String, Finding> old = byId(before);
+    Map<String, Finding> old = Alternatives.byId(before);
     for (String person : layout().crew().keySet()) {
       study.findings().stream()
           .filter(f -> Concerns.person(f, person) && Tightness.known(f))

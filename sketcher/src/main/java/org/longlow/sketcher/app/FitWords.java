@@ -61,11 +61,17 @@ public final class FitWords {
                   + " outside the survey, whose other measures are extrapolated: none of them"
                   + " passes outright."));
     }
+    List<String> said = new ArrayList<>(lines.stream().map(w -> w.in(units)).toList());
+    said.addAll(failing(report, units));
+    return said;
+  }
+
+  /** Returns what sets those apart who do not fit; no line if nothing does. */
+  public static List<String> failing(FitReport report, Units units) {
     List<Telling> failing = report.failing();
-    if (!failing.isEmpty()) {
-      lines.add(Words.of("Who fails: ", who(failing), "."));
-    }
-    return lines.stream().map(w -> w.in(units)).toList();
+    return failing.isEmpty()
+        ? List.of()
+        : List.of(Words.of("Who fails: ", who(failing), ".").in(units));
   }
 
   /** Returns who they are, most telling first. */

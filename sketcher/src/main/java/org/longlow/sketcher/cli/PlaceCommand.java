@@ -10,6 +10,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.suit.CrowdReport;
+import org.longlow.constraints.suit.CrowdSettings;
+import org.longlow.constraints.suit.CrowdSuiting;
 import org.longlow.constraints.suit.SuitReport;
 import org.longlow.constraints.suit.SuitSettings;
 import org.longlow.constraints.suit.Suiting;
@@ -25,7 +29,10 @@ import picocli.CommandLine.Spec;
 /** {@code longlow place}: positions that suit the whole crew. */
 @Command(
     name = "place",
-    description = "Finds seat, peg and grip positions (or any free pins) that suit the whole crew.")
+    description = {
+      "Finds seat, peg and grip positions (or any free pins) that suit the whole crew, or with",
+      "--people or --measured those at which most of a crowd fit the rider's seat."
+    })
 final class PlaceCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -49,43 +56,86 @@ final class PlaceCommand implements Callable<Integer> {
       description = "Where to save the layout with the best positions.")
   private Path out;
 
+  @Mixin private CrowdOptions crowds;
+
   @Mixin private UnitsOption units;
 
   @Override
   public Integer call() throws IOException {
+    boolean many = crowds.areAsked();
     Layout layout = Loading.layout(file);
-    Loading.study(layout, file);
+    Study before = Loading.study(layout, file);
     if (out != null) {
       checkFolder();
     }
-    SuitReport report;
+    PrintWriter text = spec.commandLine().getOut();
+    Study best;
     try {
-      try (ProgressLine line = ProgressLine.onTerminal()) {
-        report =
-            Suiting.of(
-                layout,
-                moves.stream().map(String::strip).toList(),
-                SuitSettings.DEFAULT,
-                line::show);
-      }
+      best = many ? forMany(before, text) : forCrew(layout, text);
     } catch (UnknownNames e) {
       throw new Refusal(e.lines().stream().map(l -> "--move: " + l).toList());
     }
-    PrintWriter text = spec.commandLine().getOut();
+    text.flush();
+    return ExitCodes.of(best);
+  }
+
+  private List<String> moves() {
+    return moves.stream().map(String::strip).toList();
+  }
+
+  private Study forCrew(Layout layout, PrintWriter text) throws IOException {
+    SuitReport report;
+    try (ProgressLine line = ProgressLine.onTerminal()) {
+      report = Suiting.of(layout, moves(), SuitSettings.DEFAULT, line::show);
+    }
     if (report.best().isEmpty()) {
-      text.println(report.before().summary());
-      text.println("no place was looked for: mend the ties first; longlow check names them");
-      text.flush();
-      return ExitCodes.of(report.before());
+      return contradicts(report.before(), text);
     }
     new PlaceText(report, units.of(layout)).lines().forEach(text::println);
+    save(report.best().get(), text);
+    return report.best().get().study();
+  }
+
+  private Study forMany(Study before, PrintWriter text) throws IOException {
+    if (before.contradicts()) {
+      return contradicts(before, text);
+    }
+    CrowdSuiting.People people =
+        new CrowdSuiting.People(
+            crowds.crowd(),
+            crowds.gear(),
+            crowds.without(),
+            Runtime.getRuntime().availableProcessors());
+    Optional<CrowdReport> report;
+    try (ProgressLine line = ProgressLine.onTerminal()) {
+      report = CrowdSuiting.of(before, moves(), people, CrowdSettings.DEFAULT, line::show);
+    }
+    if (report.isEmpty()) {
+      throw new Refusal(file + ": " + CrowdOptions.NOBODY_SITS);
+    }
+    new PlaceForMany(report.get(), units.of(before.layout())).lines().forEach(text::println);
+    Optional<SuitReport.Alternative> best =
+        report.get().places().stream().findFirst().map(CrowdReport.Place::alternative);
+    if (best.isPresent()) {
+      save(best.get(), text);
+    } else if (out != null) {
+      text.println("nothing was saved");
+    }
+    return best.map(SuitReport.Alternative::study).orElse(before);
+  }
+
+  private static Study contradicts(Study before, PrintWriter text) {
+    text.println(before.summary());
+    text.println("no place was looked for: mend the ties first; longlow check names them");
+    return before;
+  }
+
+  private void save(SuitReport.Alternative best, PrintWriter text) throws IOException {
     if (out != null) {
-      Optional<Path> kept = save(report.best().get().layout());
+      Optional<Path> kept = save(best.layout());
       text.println("saved with alternative 1: " + out);
       kept.ifPresent(k -> text.println(Outputs.kept(k)));
     }
-    text.flush();
-    return ExitCodes.of(report.best().get().study());
   }
 
   /** The search takes a while; say at once what would only come out at the end. */

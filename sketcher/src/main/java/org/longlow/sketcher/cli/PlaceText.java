@@ -20,9 +20,6 @@ import org.longlow.rider.words.Units.Rounding;
 /** What {@code longlow place} says. */
 final class PlaceText {
 
-  /** A pin that moved less stayed, mm. */
-  private static final double STAYED_MM = 0.05;
-
   private final SuitReport report;
   private final Units units;
   private final List<String> lines = new ArrayList<>();
@@ -66,7 +63,7 @@ final class PlaceText {
   }
 
   private void alternative(int number, SuitReport.Alternative alternative) {
-    boolean stays = alternative.moves().stream().allMatch(m -> m.mm() < STAYED_MM);
+    boolean stays = alternative.moves().stream().allMatch(m -> m.mm() < PlaceLines.STAYED_MM);
     lines.add(
         "alternative "
             + number
@@ -76,33 +73,19 @@ final class PlaceText {
             + (alternative.isWorseThan(report.before())
                 ? "; of worse verdicts than the present place"
                 : ""));
-    for (SuitReport.Move move : alternative.moves()) {
-      lines.add("  " + way(move));
-    }
-    lines.addAll(new PlaceChanges(report.before(), alternative, units).lines());
+    PlaceLines told = new PlaceLines(report.before(), alternative, units);
+    lines.addAll(told.ways());
     serves(alternative);
     if (!alternative.comfort().isEmpty()) {
       lines.add("  discomfort: " + comfort(alternative.comfort()));
     }
-    for (SuitReport.Change change : alternative.changes()) {
-      lines.add(
-          format(
-              "  %s -> %s  %s%s: %s",
-              change.before().says(),
-              change.after().says(),
-              change.finding().id(),
-              change.finding().when(),
-              (change.finding().verdict() == change.after() ? "" : "no longer there; it was: ")
-                  + change.finding().text(units)));
-    }
+    lines.addAll(told.changes());
     alternative.study().findings().stream()
         .filter(f -> f.verdict() == Verdict.FAIL)
         .filter(f -> alternative.changes().stream().noneMatch(c -> c.finding() == f))
         .sorted(Comparator.comparing(Finding::id))
         .forEach(f -> lines.add("  still fails  " + f.id() + f.when() + ": " + f.text(units)));
-    if (!alternative.atLimits().isEmpty()) {
-      lines.add("  rests against " + String.join(", ", alternative.atLimits()));
-    }
+    lines.addAll(told.rests());
   }
 
   /** Whom the place serves, and what stops the others there. */
@@ -124,19 +107,6 @@ final class PlaceText {
         "  serves "
             + (served.isEmpty() ? "nobody" : String.join(", ", served))
             + (stopped.isEmpty() ? "" : "; " + String.join("; ", stopped)));
-  }
-
-  private String way(SuitReport.Move move) {
-    if (move.mm() < STAYED_MM) {
-      return format("%s stays at %s", move.pin(), at(move.to()));
-    }
-    return format(
-        "%s moves %s (forward %s, up %s) to %s",
-        move.pin(),
-        units.says(move.mm(), FigureSort.LENGTH_IN_TENTHS),
-        units.signed(move.to().x() - move.from().x()),
-        units.signed(move.to().z() - move.from().z()),
-        at(move.to()));
   }
 
   private String comfort(Map<String, Double> after) {
@@ -179,7 +149,7 @@ final class PlaceText {
                     units.says(Math.ceil(travel.mm()), FigureSort.WHOLE_LENGTH, Rounding.AWAY),
                     along(travel))
                 + travel.places().entrySet().stream()
-                    .map(e -> e.getKey() + " at " + at(e.getValue()))
+                    .map(e -> e.getKey() + " at " + PlaceLines.at(e.getValue(), units))
                     .collect(Collectors.joining(", "))
                 + " ("
                 + travel.pin()
@@ -224,13 +194,6 @@ final class PlaceText {
     return format(
         "on a slope of %.0f°, front %s",
         Math.abs(Math.toDegrees(most.angleRad())), most.z() > 0 ? "up" : "down");
-  }
-
-  private String at(PointMm p) {
-    return format(
-        "(%s, %s)",
-        units.bare(p.x(), FigureSort.LENGTH_IN_TENTHS),
-        units.bare(p.z(), FigureSort.LENGTH_IN_TENTHS));
   }
 
   private static String format(String pattern, Object... values) {

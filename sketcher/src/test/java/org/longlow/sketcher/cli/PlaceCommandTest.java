@@ -202,4 +202,33 @@ class PlaceCommandTest {
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("--move");
   }
+
+  @Test
+  void aCrowdIsAskedForWholeOrNotAtAll() throws IOException {
+    Path file = Demos.copy("dunlin", folder);
+    assertThat(Ran.of("place", file, "--move", "grips", "--women", "30"))
+        .satisfies(
+            ran -> {
+              assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+              assertThat(ran.err()).contains("say --people or --measured too");
+            });
+    Files.writeString(folder.resolve("club.csv"), "name,sex,stature,mass\nIda,female,1640,64\n");
+    Path out = folder.resolve("roomier.json");
+    Ran ran =
+        Ran.of(
+            "place",
+            file,
+            "--move",
+            "grips",
+            "--measured",
+            folder.resolve("club.csv"),
+            "--without",
+            "hands,gap",
+            "--out",
+            out);
+    // whoever fits already needs no other place, and then nothing is written
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).contains("1 person measured.", "now: of 100 % ", "no place was found");
+    assertThat(out).doesNotExist();
+  }
 }
