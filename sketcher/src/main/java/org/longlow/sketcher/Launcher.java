@@ -1,6 +1,9 @@
 package org.longlow.sketcher;
 
+import java.io.Console;
+import java.io.File;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import org.longlow.sketcher.cli.ExitCodes;
 import org.longlow.sketcher.cli.Longlow;
@@ -20,11 +23,17 @@ public final class Launcher {
       // commands draw into memory and never look for a screen
       System.setProperty("java.awt.headless", "true");
     }
-    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    PrintWriter out = new PrintWriter(System.out, false, letters());
+    PrintWriter err = new PrintWriter(System.err, true, letters());
     int code = Longlow.run(out, err, args);
     if (code != ExitCodes.STAY_OPEN) {
       System.exit(code);
     }
+  }
+
+  /** Returns UTF-8, but for a Windows console, which reads letters by its own code page. */
+  private static Charset letters() {
+    Console console = File.separatorChar == '\\' ? System.console() : null;
+    return console == null ? StandardCharsets.UTF_8 : console.charset();
   }
 }

@@ -27,10 +27,9 @@ import picocli.CommandLine.Spec;
 /** {@code longlow draw}: dimensioned views. */
 @Command(
     name = "draw",
-    description = {
-      "Draws the dimensioned elevation, front view or plan, or all three, with whom and in which",
-      "stance you say."
-    })
+    description =
+        "Draws the dimensioned elevation, front view or plan, or all three, with whom and in which"
+            + " stance you say.")
 final class DrawCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;

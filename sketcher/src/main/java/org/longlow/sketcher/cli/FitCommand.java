@@ -36,8 +36,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "fit",
     description = {
-      "Seats thousands of people in the machine, sampled from the survey or measured by you: what",
-      "share fits, what stops the rest, what adjustment would take them in. Ends with 0 whoever fits."
+      "Seats thousands of people in the machine, sampled from the survey or measured by you: what"
+          + " share fits, what stops the rest, what adjustment would take them in.",
+      "Ends with 0 whoever fits."
     })
 final class FitCommand implements Callable<Integer> {
 

@@ -24,10 +24,9 @@ import picocli.CommandLine.Spec;
 /** {@code longlow list}: what to buy and how to cut it. */
 @Command(
     name = "list",
-    description = {
-      "Makes lists for the shop: what to buy, parts and materials, tube and sheet with cutting",
-      "plans, foam, fasteners, lamps; and a page to fill in at two scales."
-    })
+    description =
+        "Makes lists for the shop: what to buy, parts and materials, tube and sheet with cutting"
+            + " plans, foam, fasteners, lamps; and a page to fill in at two scales.")
 final class ListCommand implements Callable<Integer> {
 
   /** Widest a column gets on a terminal. */

@@ -80,7 +80,9 @@ public final class Longlow implements Runnable {
     Longlow root = new Longlow();
     CommandLine line = new CommandLine(root);
     // true of the program alone; what stands in its annotation every command inherits
-    line.getCommandSpec().usageMessage().footer("Without arguments the window opens.");
+    line.getCommandSpec()
+        .usageMessage()
+        .footer("Without arguments the window opens. The guide is in it: F1, then Guide.");
     NewCommand.addQuestions(line.getSubcommands().get("new").getCommandSpec());
     line.setOut(out).setErr(err).setColorScheme(plain());
     // a file called @thing is a file, not more arguments

@@ -86,6 +86,10 @@ final class StartPage extends StackPane {
     page.getChildren().setAll(heading());
     page.getChildren()
         .addAll(
+            Bits.wrapped(
+                "How to do each thing is in the guide: open or make a machine, press F1, choose"
+                    + " Guide.",
+                "bench-note"),
             found,
             Bits.label("A layout file of yours", "start-heading"),
             fileLine(),

@@ -259,13 +259,12 @@ class CommandTest {
   }
 
   @Test
-  void theExampleOfTheReadmeIsALayout() throws IOException {
-    String readme = Files.readString(Path.of("..", "README.md"));
-    int start = readme.indexOf("```json") + "```json".length();
-    Path file = file("mine.json", readme.substring(start, readme.indexOf("```", start)));
-    Ran ran = Ran.of("check", file);
-    assertThat(ran.code()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
-    assertThat(ran.out()).contains("mine: ");
+  void helpSaysOfEachCommandAWholeSentence() {
+    String help = Ran.of("--help").out();
+    String list = help.substring(help.indexOf("Commands:\n") + 10, help.indexOf("\nExit codes:"));
+    assertThat(list.split("\n(?=  \\w)"))
+        .hasSizeGreaterThan(10)
+        .allMatch(c -> c.strip().endsWith("."));
   }
 
   @Test

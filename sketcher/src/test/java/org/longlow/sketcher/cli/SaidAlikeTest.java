@@ -25,7 +25,7 @@ class SaidAlikeTest {
 
   @Test
   void onlyTheProgramAloneOpensAWindow() {
-    assertThat(out("--help")).contains("Without arguments the window opens.");
+    assertThat(out("--help")).contains("Without arguments the window opens.", "F1, then Guide");
     for (String command : List.of("check", "place", "figure", "draw")) {
       assertThat(out(command, "--help")).contains("Exit codes").doesNotContain("Without arguments");
     }

@@ -102,8 +102,8 @@ final class FindingsPage {
             # Every finding there is
 
             The name of a finding begins with its kind. *Rests on* says what its figures come from besides the drawing
-            and the people, and the sorts of ground that findings of this kind had on the shipped machines; their
-            full source stands beside each in the report. What is decided from memory never passes; what is from memory and
+            and the people, and the sorts of ground that findings of this kind had on the shipped machines, and on others
+            made to be at fault; their full source stands beside each in the report. What is decided from memory never passes; what is from memory and
             only a side remark is not counted here.
 
             """);
@@ -129,7 +129,7 @@ final class FindingsPage {
       said.add(same.stream().allMatch(FindingKind::weighed) ? "masses" : "masses, for some");
     }
     Set<String> seen = bases.getOrDefault(word, Set.of());
-    said.add(seen.isEmpty() ? "not met on the shipped machines" : String.join(", ", seen));
+    said.add(seen.isEmpty() ? "not met on any of them" : String.join(", ", seen));
     return String.join("; ", said);
   }
 

@@ -110,7 +110,8 @@ final class TypedAlong {
     return text.strip().replaceAll("\\s+", " ");
   }
 
-  private static void put(Path file, ObjectNode change) throws IOException {
+  /** Puts a change into a file: objects are merged, null takes out, all else replaces. */
+  static void put(Path file, ObjectNode change) throws IOException {
     ObjectNode all =
         Files.exists(file)
             ? (ObjectNode) JSON.readTree(Files.readString(file))
@@ -124,6 +125,8 @@ final class TypedAlong {
       if (e.getValue() instanceof ObjectNode inner
           && into.get(e.getKey()) instanceof ObjectNode there) {
         merge(there, inner);
+      } else if (e.getValue().isNull()) {
+        into.remove(e.getKey());
       } else {
         into.set(e.getKey(), e.getValue());
       }
