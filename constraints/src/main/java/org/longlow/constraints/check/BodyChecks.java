@@ -70,6 +70,7 @@ public final class BodyChecks {
   private final Weights weights;
   private final SpringCare springs;
   private final List<Finding> wayOuts;
+  private final Checks.Reached reached;
 
   /**
    * @param seat whose rider is judged
@@ -88,6 +89,7 @@ public final class BodyChecks {
     weights = Weights.of(shapes.values());
     springs = SpringCare.of(wheels);
     wayOuts = wayOuts();
+    reached = new Checks.Reached(layout, shapes, wheels);
   }
 
   private BodyChecks(BodyChecks other, Places places, Map<String, PartShape> instead) {
@@ -103,6 +105,7 @@ public final class BodyChecks {
     weights = other.weights;
     springs = other.springs;
     wayOuts = wayOuts();
+    reached = new Checks.Reached(layout, shapes, wheels);
   }
 
   /** They open as the machine stands with nobody on it. */
@@ -166,8 +169,7 @@ public final class BodyChecks {
     }
     List<Finding> findings = new ArrayList<>(Checks.ofPerson(layout, sitting, standings, places));
     findings.addAll(HandFindings.of(wheels, List.of(sitting), standings));
-    findings.addAll(
-        Checks.controlAndWays(layout, shapes, List.of(sitting), wheels, standings, wayOuts));
+    findings.addAll(Checks.controlAndWays(reached, List.of(sitting), standings, wayOuts));
     Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));

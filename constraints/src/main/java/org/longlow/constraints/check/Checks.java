@@ -181,7 +181,8 @@ public final class Checks {
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     UnjudgedFindings.of(layout, sittings).ifPresent(findings::add);
     List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
-    findings.addAll(controlAndWays(layout, shapes, sittings, wheels, standings, wayOuts));
+    findings.addAll(
+        controlAndWays(new Reached(layout, shapes, wheels), sittings, standings, wayOuts));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(TyreFindings.sizes(placed));
@@ -275,30 +276,42 @@ public final class Checks {
     return findings;
   }
 
+  /** What of a machine is reached, worked and got out of, whoever rides it. For several threads. */
+  record Reached(
+      Layout layout,
+      Places places,
+      ControlFindings controls,
+      PedalFindings pedals,
+      AccessFindings ways) {
+
+    Reached(Layout layout, Map<String, PartShape> shapes, Wheels wheels) {
+      this(
+          layout,
+          wheels.drawn(),
+          new ControlFindings(wheels, shapes),
+          new PedalFindings(layout, wheels.drawn(), shapes),
+          new AccessFindings(layout, wheels.drawn(), shapes));
+    }
+  }
+
   /**
    * Returns what riders reach and work, whether they stand at a stop, and get in and out.
    *
    * @param wayOuts what a hand needs to open the sections that are ways out
    */
   static List<Finding> controlAndWays(
-      Layout layout,
-      Map<String, PartShape> shapes,
-      List<Sitting> sittings,
-      Wheels wheels,
-      List<Standing> standings,
-      List<Finding> wayOuts) {
+      Reached reached, List<Sitting> sittings, List<Standing> standings, List<Finding> wayOuts) {
     List<Finding> findings = new ArrayList<>();
-    ControlFindings controls = new ControlFindings(wheels, shapes);
-    PedalFindings pedals = new PedalFindings(layout, wheels.drawn(), shapes);
-    AccessFindings ways = new AccessFindings(layout, wheels.drawn(), shapes);
+    Layout layout = reached.layout();
+    Places places = reached.places();
     for (Sitting sitting : sittings) {
       Condition stance = Standing.under(sitting.occupant(), standings);
-      findings.addAll(controls.of(sitting, stance));
-      findings.addAll(pedals.of(sitting, stance));
-      FootrestFindings.of(sitting, stance, wheels.drawn()).ifPresent(findings::add);
+      findings.addAll(reached.controls().of(sitting, stance));
+      findings.addAll(reached.pedals().of(sitting, stance));
+      FootrestFindings.of(sitting, stance, places).ifPresent(findings::add);
       findings.addAll(StopFindings.of(layout, sitting, standings));
-      findings.addAll(NeededWays.held(ways.of(sitting, standings), wayOuts));
-      RiseFindings.of(layout, sitting, standings, wheels.drawn()).ifPresent(findings::add);
+      findings.addAll(NeededWays.held(reached.ways().of(sitting, standings), wayOuts));
+      RiseFindings.of(layout, sitting, standings, places).ifPresent(findings::add);
     }
     return findings;
   }

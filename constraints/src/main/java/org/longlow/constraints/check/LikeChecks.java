@@ -93,7 +93,9 @@ public final class LikeChecks {
       List<Sitting> theirs =
           sittings.stream().filter(s -> f.who().filter(s.occupant()::equals).isPresent()).toList();
       List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
-      return held(Checks.controlAndWays(layout, shapes, theirs, wheels, standings, wayOuts));
+      return held(
+          Checks.controlAndWays(
+              new Checks.Reached(layout, shapes, wheels), theirs, standings, wayOuts));
     }
     if (Checks.MOVING.contains(f.kind())) {
       if (wheels.stands()) {

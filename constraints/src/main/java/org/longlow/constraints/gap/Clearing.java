@@ -23,6 +23,7 @@ public final class Clearing {
   public record Position(Solid still, Solid moved) {}
 
   private final Shifts shifts;
+  private List<WayClear.Pair> pairs;
   private WayClear elevation;
 
   /**
@@ -48,8 +49,8 @@ public final class Clearing {
 
   /** Returns the smallest shift in the elevation in tenths of mm, if one near the smallest does. */
   public Optional<PointMm> elevationInTenths() {
-    List<WayClear.Pair> pairs = shifts.pairs();
-    return Tenths.near(elevation(), shift -> WayClear.clears(pairs, shift));
+    PointMm exact = elevation();
+    return Tenths.near(exact, shift -> WayClear.clears(pairs, shift));
   }
 
   /** Returns how far they touch in the elevation from where they are, mm. */
@@ -59,7 +60,8 @@ public final class Clearing {
 
   private WayClear solved() {
     if (elevation == null) {
-      elevation = WayClear.of(shifts.pairs());
+      pairs = shifts.pairs();
+      elevation = WayClear.of(pairs);
     }
     return elevation;
   }

@@ -1,8 +1,10 @@
 package org.longlow.constraints.law;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.words.Names;
 
@@ -32,6 +34,9 @@ public record Row(
     String text,
     List<LawSource> sources) {
 
+  /** Each edit asks for them; there are as many as texts in the tables. */
+  private static final Map<String, FieldOfView> FIELDS = new ConcurrentHashMap<>();
+
   /** Which half of the wheelbase a lamp is in. */
   public enum Zone {
     ANYWHERE,
@@ -46,7 +51,7 @@ public record Row(
 
   /** Returns from where its lamps have to be seen, if it is about that. */
   public FieldOfView field() {
-    return FieldOfView.read(text);
+    return FIELDS.computeIfAbsent(text, FieldOfView::read);
   }
 
   /** Returns whether this row asks for a least figure. */

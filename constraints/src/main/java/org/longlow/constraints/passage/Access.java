@@ -3,10 +3,7 @@ package org.longlow.constraints.passage;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.StandPart;
@@ -79,7 +76,6 @@ public final class Access {
 
   private final Side left;
   private final Side right;
-  private final Map<Asked, Integer> answers = new ConcurrentHashMap<>();
 
   private Access(Side left, Side right) {
     this.left = left;
@@ -92,24 +88,25 @@ public final class Access {
    * @param shapes every part where it is
    */
   public static Optional<Access> of(SeatParts seat, Places places, Collection<PartShape> shapes) {
-    return seat.feet().isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            KNOWN.of(
-                new Same(
-                    seat,
-                    shapes.stream()
-                        .filter(shape -> concerns(seat, places, shape))
-                        .toArray(PartShape[]::new)),
-                () -> found(seat, places, shapes)));
+    if (seat.feet().isEmpty()) {
+      return Optional.empty();
+    }
+    Lattice lattice = lattice(seat, places);
+    PartShape[] concerned =
+        shapes.stream().filter(shape -> concerns(lattice, shape)).toArray(PartShape[]::new);
+    return Optional.of(
+        KNOWN.of(new Same(seat, concerned), () -> found(seat, places, lattice, concerned)));
   }
 
   /** Returns whether a body reaches to where these ways are looked for. */
   public static boolean concerns(SeatParts seat, Places places, PartShape shape) {
-    return seat.feet().isPresent()
-        && !(shape.part() instanceof StandPart)
+    return seat.feet().isPresent() && concerns(lattice(seat, places), shape);
+  }
+
+  private static boolean concerns(Lattice lattice, PartShape shape) {
+    return !(shape.part() instanceof StandPart)
         && shape.part().traits().duty() != Traits.Duty.CONTROL // moved, or stepped over
-        && lattice(seat, places).sees(shape.outline());
+        && lattice.sees(shape.outline());
   }
 
   private static Lattice lattice(SeatParts seat, Places places) {
@@ -126,16 +123,12 @@ public final class Access {
     return rest.to().map(to -> at.towards(places.pin(to), 0.5)).orElse(at).plus(up);
   }
 
-  private static Access found(SeatParts seat, Places places, Collection<PartShape> shapes) {
-    Lattice lattice = lattice(seat, places);
+  private static Access found(SeatParts seat, Places places, Lattice lattice, PartShape[] shapes) {
     List<Part> own = seat.parts();
     List<Prism> others = new ArrayList<>();
     List<Prism> cushions = new ArrayList<>();
     List<Prism> rests = new ArrayList<>();
     for (PartShape shape : shapes) {
-      if (!concerns(seat, places, shape)) {
-        continue;
-      }
       boolean rest = seat.feet().filter(shape.part()::equals).isPresent();
       boolean cushion =
           !rest && shape.part() != seat.hands().orElse(null) && own.contains(shape.part());
@@ -157,7 +150,7 @@ public final class Access {
             hip,
             foot,
             y,
-            lattice.clearMm(lattice.filled(others, TRUNK)));
+            lattice.filled(others, TRUNK));
     Side left = rooms.side(true);
     return new Access(left, isEven(withCushions, rests) ? left : rooms.side(false));
   }
@@ -190,7 +183,7 @@ public final class Access {
       PointMm hip,
       PointMm foot,
       double y,
-      int[] trunkMm) {
+      boolean[] atTrunk) {
 
     Side side(boolean left) {
       Interval near = new Interval(Math.max(0, y - FOOT_HALF_MM), y + FOOT_HALF_MM);
@@ -201,10 +194,10 @@ public final class Access {
       int at = lattice.cell(foot);
       double sill = Math.max(leg.sillMm(at, radius), over.sillMm(at, radius));
       LimbWays body =
-          new LimbWays(
+          LimbWays.of(
               lattice,
-              trunkMm,
-              lattice.clearMm(lattice.filled(others, out(left, TRUNK.from()))),
+              atTrunk,
+              lattice.filled(others, out(left, TRUNK.from())),
               lattice.filled(cushions, TRUNK));
       return new Side(leg, over, body, sill);
     }
@@ -221,15 +214,12 @@ public final class Access {
      */
     private LimbWays leg(boolean left, Interval band) {
       Interval own = left ? band : band.mirrored();
-      boolean[] within = lattice.filled(withCushions, own);
-      boolean[] outside = lattice.filled(withCushions, out(left, band.from()));
-      boolean[] rest = lattice.filled(rests, own);
-      int[] leaves = lattice.clearMm(outside).clone();
-      boolean[] seen = lattice.seen(outside, hip);
-      for (int i = 0; i < leaves.length; i++) {
-        leaves[i] = seen[i] ? leaves[i] : 0;
-      }
-      return new LimbWays(lattice, lattice.clearMm(within), leaves, rest);
+      return LimbWays.ofLeg(
+          lattice,
+          lattice.filled(withCushions, own),
+          lattice.filled(withCushions, out(left, band.from())),
+          lattice.filled(rests, own),
+          hip);
     }
   }
 
@@ -261,27 +251,12 @@ public final class Access {
   }
 
   /** What sits there has room there: only how it goes on from the freest of its places counts. */
-  private double widestMm(LimbWays ways, PointMm... from) {
-    Asked asked = new Asked(ways, Stream.of(from).map(ways.lattice()::cell).toList());
-    return 2.0 * answers.computeIfAbsent(asked, Asked::widestMm);
-  }
-
-  /** From which cells a way out was looked for. */
-  private record Asked(LimbWays ways, List<Integer> from) {
-
-    int widestMm() {
-      return ways.widestMm(from.stream().mapToInt(i -> i).toArray());
+  private static double widestMm(LimbWays ways, PointMm... from) {
+    int[] cells = new int[from.length];
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = ways.lattice().cell(from[i]);
     }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Asked a && a.ways == ways && a.from.equals(from);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * System.identityHashCode(ways) + from.hashCode();
-    }
+    return 2.0 * ways.widestMm(cells);
   }
 
   /**

@@ -114,10 +114,9 @@ record Lattice(double x0, double z0, int columns, int rows) {
     return filled;
   }
 
-  /** Returns the cells that a point of the window sees past filled ones, on straight lines. */
-  boolean[] seen(boolean[] filled, PointMm from) {
+  /** Returns the cells that one of them sees past filled ones, on straight lines. */
+  boolean[] seen(boolean[] filled, int at) {
     boolean[] seen = new boolean[cells()];
-    int at = cell(from);
     int column = at % columns;
     int row = at / columns;
     for (int c = 0; c < columns; c++) {

@@ -1,58 +1,150 @@
 package org.longlow.constraints.passage;
 
 import java.util.Arrays;
+import org.longlow.constraints.shape.Memo;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * The widest way from a cell to where a limb leaves the machine sideways: a disc goes within the
  * band of its limb, through cells that it has room in, to one where nothing stands between that
- * band and the open.
- *
- * @param lattice the cells
- * @param freeMm room of the limb within its band, radius at each cell, mm
- * @param leavesMm room of it to leave sideways there, likewise; never more
- * @param walls cells that no disc's middle may be in
+ * band and the open. What was found is kept with it, for any number of threads.
  */
-record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) {
+final class LimbWays {
 
   /** Distances are whole millimetres up to this. */
   private static final int MOST_MM = 1200;
 
+  /** Ways by what is filled: what moves within its cells changes none. */
+  private static final Memo<Filled, LimbWays> KNOWN = new Memo<>(64, Filled::ways);
+
+  private final Lattice lattice;
+  private final int[] freeMm;
+  private final int[] leavesMm;
+  private final boolean[] walls;
+
+  /** Of each cell the widest way out, once asked for. */
+  private volatile int[] widestMm;
+
+  private volatile Sill sill;
+
+  /** The last answer of its kind. */
+  private record Sill(int from, int radiusMm, double mm) {}
+
   /**
-   * Returns the radius of the widest disc that gets out from one of these cells, mm: cells are gone
-   * through widest first, so that what is reached while wider than the best way out is all there
-   * is.
+   * @param lattice the cells
+   * @param freeMm room of the limb within its band, radius at each cell, mm
+   * @param leavesMm room of it to leave sideways there, likewise; never more
+   * @param walls cells that no disc's middle may be in
    */
+  LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) {
+    this.lattice = lattice;
+    this.freeMm = freeMm;
+    this.leavesMm = leavesMm;
+    this.walls = walls;
+  }
+
+  /**
+   * What bodies fill.
+   *
+   * @param hip the cell that what leaves must be seen from; -1 where that is not asked
+   */
+  private record Filled(
+      Lattice lattice, boolean[] within, boolean[] outside, boolean[] walls, int hip) {
+
+    LimbWays ways() {
+      int[] leaves = lattice.clearMm(outside);
+      if (hip >= 0) {
+        leaves = leaves.clone();
+        boolean[] seen = lattice.seen(outside, hip);
+        for (int i = 0; i < leaves.length; i++) {
+          leaves[i] = seen[i] ? leaves[i] : 0;
+        }
+      }
+      return new LimbWays(lattice, lattice.clearMm(within), leaves, walls);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Filled f
+          && f.hip == hip
+          && f.lattice.equals(lattice)
+          && Arrays.equals(f.within, within)
+          && Arrays.equals(f.outside, outside)
+          && Arrays.equals(f.walls, walls);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * Arrays.hashCode(within) + Arrays.hashCode(outside);
+    }
+  }
+
+  /**
+   * Returns the ways of a limb that leaves wherever it has room to.
+   *
+   * @param within cells filled within its band
+   * @param outside cells filled between that band and the open
+   * @param walls cells that no disc's middle may be in
+   */
+  static LimbWays of(Lattice lattice, boolean[] within, boolean[] outside, boolean[] walls) {
+    return KNOWN.of(new Filled(lattice, within, outside, walls, -1));
+  }
+
+  /** Returns the same of a leg, which leaves only where its hip sees it. */
+  static LimbWays ofLeg(
+      Lattice lattice, boolean[] within, boolean[] outside, boolean[] walls, PointMm hip) {
+    return KNOWN.of(new Filled(lattice, within, outside, walls, lattice.cell(hip)));
+  }
+
+  Lattice lattice() {
+    return lattice;
+  }
+
+  /** Returns the radius of the widest disc that gets out from one of these cells, mm. */
   int widestMm(int... from) {
+    int[] widest = widestMm;
+    if (widest == null) {
+      widest = widest();
+      widestMm = widest;
+    }
+    int most = 0;
+    for (int i : from) {
+      most = Math.max(most, widest[i]);
+    }
+    return most;
+  }
+
+  /**
+   * Goes from where limbs leave to all cells, widest first, so that each is left by its widest way
+   * when its turn comes.
+   */
+  private int[] widest() {
     int n = lattice.cells();
     int columns = lattice.columns();
-    int[] reached = new int[n];
+    int[] widest = new int[n];
     // cells by the radius they are reached with
     int[] head = new int[MOST_MM + 1];
     Arrays.fill(head, -1);
-    int[] next = new int[4 * n + from.length];
-    int[] cellOf = new int[4 * n + from.length];
+    int[] next = new int[5 * n];
+    int[] cellOf = new int[5 * n];
     int used = 0;
     int top = 0;
-    for (int i : from) {
-      if (!walls[i] && freeMm[i] > reached[i]) {
-        reached[i] = freeMm[i];
-        top = Math.max(top, freeMm[i]);
-        next[used] = head[freeMm[i]];
+    for (int i = 0; i < n; i++) {
+      int leaves = walls[i] ? 0 : Math.min(freeMm[i], leavesMm[i]);
+      if (leaves > 0) {
+        widest[i] = leaves;
+        top = Math.max(top, leaves);
+        next[used] = head[leaves];
         cellOf[used] = i;
-        head[freeMm[i]] = used++;
+        head[leaves] = used++;
       }
     }
-    int out = 0;
-    for (int mm = top; mm > out; mm--) {
+    for (int mm = top; mm > 0; mm--) {
       while (head[mm] >= 0) {
         int i = cellOf[head[mm]];
         head[mm] = next[head[mm]];
-        if (reached[i] != mm) {
+        if (widest[i] != mm) {
           continue;
-        }
-        out = Math.max(out, Math.min(mm, leavesMm[i]));
-        if (out == mm) {
-          break;
         }
         int c = i % columns;
         for (int side = 0; side < 4; side++) {
@@ -66,8 +158,8 @@ record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) 
             continue;
           }
           int through = Math.min(mm, freeMm[j]);
-          if (through > reached[j]) {
-            reached[j] = through;
+          if (through > widest[j]) {
+            widest[j] = through;
             next[used] = head[through];
             cellOf[used] = j;
             head[through] = used++;
@@ -75,7 +167,7 @@ record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) 
         }
       }
     }
-    return out;
+    return widest;
   }
 
   /**
@@ -84,6 +176,15 @@ record LimbWays(Lattice lattice, int[] freeMm, int[] leavesMm, boolean[] walls) 
    * @return the height of the disc's lower edge, mm; NaN where it does not get out
    */
   double sillMm(int from, int radiusMm) {
+    Sill known = sill;
+    if (known == null || known.from != from || known.radiusMm != radiusMm) {
+      known = new Sill(from, radiusMm, lowestMm(from, radiusMm));
+      sill = known;
+    }
+    return known.mm;
+  }
+
+  private double lowestMm(int from, int radiusMm) {
     if (walls[from] || freeMm[from] < radiusMm) {
       return Double.NaN;
     }

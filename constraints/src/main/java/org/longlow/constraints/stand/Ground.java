@@ -1,5 +1,6 @@
 package org.longlow.constraints.stand;
 
+import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.ride.GroundPlane;
 import org.longlow.rider.geom.PointMm;
@@ -39,6 +40,16 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
   /** Returns how high a point of the frame is above the road, mm. */
   public double heightMm(PointMm p) {
     return along().cross(p.minus(rearContact));
+  }
+
+  /** Returns how high points of the elevation are above the road, mm. */
+  public double[] heightsMm(Coordinate[] points) {
+    PointMm along = along();
+    double[] heights = new double[points.length];
+    for (int i = 0; i < heights.length; i++) {
+      heights[i] = along.cross(new PointMm(points[i].x, points[i].y).minus(rearContact));
+    }
+    return heights;
   }
 
   /** Returns a point of the frame in the axes of the road: x from the rear contact, z up. */

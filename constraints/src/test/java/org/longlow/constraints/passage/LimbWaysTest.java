@@ -159,7 +159,7 @@ class LimbWaysTest {
   @Test
   void whatIsBehindAPostIsNotSeen() {
     boolean[] filled = WINDOW.filled(List.of(box(400, 500, 0, 400, 100, 200)), LIMB);
-    boolean[] seen = WINDOW.seen(filled, new PointMm(100, 700));
+    boolean[] seen = WINDOW.seen(filled, WINDOW.cell(new PointMm(100, 700)));
     assertThat(seen[WINDOW.cell(new PointMm(700, 100))]).isFalse();
     assertThat(seen[WINDOW.cell(new PointMm(300, 100))]).isTrue();
     assertThat(seen[WINDOW.cell(new PointMm(900, 600))]).isTrue();

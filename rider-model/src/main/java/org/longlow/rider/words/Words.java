@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -74,6 +75,16 @@ public sealed interface Words {
   /** Returns all with {@code between} between them. */
   static Words join(String between, Collection<? extends Words> all) {
     return new Joined(between, List.copyOf(all));
+  }
+
+  /**
+   * Returns words that are found once somebody reads them, and then kept; for what takes long and
+   * is read of few of many findings.
+   *
+   * @param found gives them; follows from nothing that changes, for any thread
+   */
+  static Words later(Supplier<Words> found) {
+    return new Later(found);
   }
 
   /**
@@ -308,6 +319,57 @@ public sealed interface Words {
     @Override
     public String toString() {
       return in(Units.MM);
+    }
+  }
+
+  /** Words that nobody has read so far, or that were found since. */
+  final class Later implements Words {
+
+    /** Null once they are found. */
+    private Supplier<Words> found;
+
+    private Words words;
+
+    private Later(Supplier<Words> found) {
+      this.found = found;
+    }
+
+    private synchronized Words words() {
+      if (found != null) {
+        words = found.get();
+        found = null;
+      }
+      return words;
+    }
+
+    @Override
+    public String in(Units units) {
+      return words().in(units);
+    }
+
+    @Override
+    public List<String> saying(double value, Units units) {
+      return words().saying(value, units);
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int more) {
+      return words().finer(values, more);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Later later && later.words().equals(words());
+    }
+
+    @Override
+    public int hashCode() {
+      return words().hashCode();
+    }
+
+    @Override
+    public String toString() {
+      return words().toString();
     }
   }
 

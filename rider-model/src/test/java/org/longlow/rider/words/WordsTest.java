@@ -3,6 +3,8 @@ package org.longlow.rider.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +26,29 @@ class WordsTest {
     assertThat(said.in(Units.IN))
         .isEqualTo("set it 1/2 in out, 15 3/4 in of 3 at 0.3; a, 185.2 lb");
     assertThat(said).hasToString(said.in(Units.MM));
+  }
+
+  @Test
+  void whatIsFoundLaterIsFoundOnceAndReadAsIfItWereThere() {
+    AtomicInteger asked = new AtomicInteger();
+    Words later =
+        Words.later(
+            () -> {
+              asked.incrementAndGet();
+              return Words.of("by ", HALF);
+            });
+    Words said = Words.of("set it out ", later);
+    assertThat(asked).hasValue(0);
+    assertThat(said.in(Units.IN)).isEqualTo("set it out by 1/2 in");
+    assertThat(said).hasToString("set it out by 12.7 mm");
+    assertThat(said.saying(12.7, Units.MM)).containsExactly("12.7 mm");
+    assertThat(asked).hasValue(1);
+    Words fine = Words.later(() -> Words.figure(12.74, FigureSort.LENGTH));
+    assertThat(fine.in(Units.MM)).isEqualTo("12.7 mm");
+    assertThat(fine.finer(Set.of(12.74), 1).in(Units.MM)).isEqualTo("12.74 mm");
+    assertThat(later).isEqualTo(Words.later(() -> Words.of("by ", HALF)));
+    assertThat(later).hasSameHashCodeAs(Words.later(() -> Words.of("by ", HALF)));
+    assertThat(later).isNotEqualTo(Words.later(() -> HALF));
   }
 
   // 400 / 25.4 = 15.748: one must go 15 3/4, and may go 15 11/16

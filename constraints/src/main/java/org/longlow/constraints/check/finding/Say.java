@@ -58,6 +58,11 @@ public final class Say {
     return Words.figure(share, FigureSort.SHARE);
   }
 
+  /** Returns how far a section is open, in whole per cent. */
+  public static Words open(double share) {
+    return Words.format("%.0f %%", share * 100);
+  }
+
   /** Returns an acceleration in that of gravity. */
   public static Words gravity(double g) {
     return Words.figure(g, FigureSort.GRAVITY);

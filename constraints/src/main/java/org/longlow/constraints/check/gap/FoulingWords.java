@@ -1,7 +1,6 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -47,9 +46,9 @@ public final class FoulingWords {
                 + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close"),
             (fouling.first() == 0
                 ? " from shut on"
-                : " from " + percent(fouling.first()) + " open on"),
+                : Words.of(" from ", Say.open(fouling.first()), " open on")),
             (deep ? "; where it is " : "; worst at "),
-            percent(fouling.worst()),
+            Say.open(fouling.worst()),
             (deep ? " open they are some " : ", where they are "),
             (gap < 0 ? Words.of(Say.mm(-gap), " in each other") : Words.of(Say.mm(gap), " apart")),
             deep
@@ -72,9 +71,5 @@ public final class FoulingWords {
 
   private static Basis coarsely(double withinMm) {
     return Basis.model(Words.of("how close they come here, to within ", Say.mm(withinMm)));
-  }
-
-  private static String percent(double opening) {
-    return String.format(Locale.ROOT, "%.0f %%", opening * 100);
   }
 }

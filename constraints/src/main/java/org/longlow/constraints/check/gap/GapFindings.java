@@ -242,7 +242,8 @@ public final class GapFindings {
             : gapMm == 0
                 ? Words.of(both + " touch; ")
                 : Words.of(both + " are ", Say.mm(gapMm), " apart; ");
-    return Words.of(state, Words.atLeast(limitMm), " are asked between them: ", advice.get(), ".");
+    return Words.of(
+        state, Words.atLeast(limitMm), " are asked between them: ", Words.later(advice), ".");
   }
 
   private Finding summary(int near) {

@@ -19,7 +19,9 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.passage.Access;
+import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
@@ -29,7 +31,10 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.words.Words;
 
-/** Whether whoever sits gets in and out: legs and trunk, with each section jammed shut. */
+/**
+ * Whether whoever sits gets in and out: legs and trunk, with each section jammed shut. For several
+ * threads.
+ */
 public final class AccessFindings {
 
   /** The narrowest place on the way of the legs. */
@@ -66,6 +71,12 @@ public final class AccessFindings {
   private final Map<String, PartShape> open;
   private final Map<String, PartShape> shut;
 
+  /** By seat: it is the same for everybody on it. */
+  private final ByThing<SeatParts, Ways> ways = new ByThing<>(8, this::about);
+
+  /** The ways about a seat, with all sections open and with each jammed that matters to them. */
+  private record Ways(Optional<Access> open, Map<String, Access> jammed) {}
+
   /**
    * @param shapes every part as drawn, sections shut
    */
@@ -86,37 +97,43 @@ public final class AccessFindings {
     if (sitting.posture().isEmpty()) {
       return findings;
     }
-    Optional<Access> access = Access.of(sitting.parts(), places, open.values());
-    if (access.isEmpty()) {
+    Ways about = ways.of(sitting.parts());
+    if (about.open.isEmpty()) {
       return findings;
     }
+    Access access = about.open.get();
     Condition stance = Standing.under(sitting.occupant(), standings);
-    findings.add(legs(sitting, stance, access.get()));
-    findings.add(step(sitting, stance, access.get()));
-    findings.add(out(sitting, stance, access.get(), Optional.empty()));
-    layout
-        .sections()
-        .forEach(
-            (name, section) -> jammed(sitting, stance, name, section).ifPresent(findings::add));
+    findings.add(legs(sitting, stance, access));
+    findings.add(step(sitting, stance, access));
+    findings.add(out(sitting, stance, access, Optional.empty()));
+    about.jammed.forEach(
+        (name, with) -> findings.add(out(sitting, stance, with, Optional.of(name))));
     return findings;
   }
 
-  private Optional<Finding> jammed(
-      Sitting sitting, Condition stance, String name, Section section) {
+  private Ways about(SeatParts seat) {
+    Map<String, Access> jammed = new LinkedHashMap<>();
+    layout
+        .sections()
+        .forEach(
+            (name, section) -> jammed(seat, section).ifPresent(access -> jammed.put(name, access)));
+    return new Ways(Access.of(seat, places, open.values()), jammed);
+  }
+
+  private Optional<Access> jammed(SeatParts seat, Section section) {
     Map<String, PartShape> opened = OpenedParts.of(section, places, shut);
     boolean concerns =
         opened.values().stream()
             .anyMatch(
                 shape ->
-                    Access.concerns(sitting.parts(), places, shape)
-                        || Access.concerns(sitting.parts(), places, shut.get(shape.part().name())));
+                    Access.concerns(seat, places, shape)
+                        || Access.concerns(seat, places, shut.get(shape.part().name())));
     if (!concerns) {
       return Optional.empty();
     }
     Map<String, PartShape> all = new LinkedHashMap<>(open);
     opened.keySet().forEach(part -> all.put(part, shut.get(part)));
-    return Access.of(sitting.parts(), places, all.values())
-        .map(access -> out(sitting, stance, access, Optional.of(name)));
+    return Access.of(seat, places, all.values());
   }
 
   private static About about(Sitting sitting, String words, String... path) {

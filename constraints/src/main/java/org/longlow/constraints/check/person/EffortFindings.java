@@ -337,12 +337,7 @@ public final class EffortFindings {
       case HIP ->
           held.brief() || !known
               ? Words.of("lean the back farther, or give the feet something to push against")
-              : HipRelief.of(sitting, places)
-                  .map(r -> r.words(held.weak()))
-                  .orElse(
-                      Words.of(
-                          "no change tried of pan, foot rests or back alone helps: give the feet"
-                              + " something to push against"));
+              : Words.later(() -> relief(held));
       case KNEE ->
           Words.of(
               falls
@@ -354,6 +349,16 @@ public final class EffortFindings {
                   ? "let the foot lie flat on a board"
                   : "give the heels a rest, such as a footboard");
     };
+  }
+
+  /** What helps the hips takes seating anew on each change, so it waits until somebody reads it. */
+  private Words relief(Held held) {
+    return HipRelief.of(sitting, places)
+        .map(r -> r.words(held.weak()))
+        .orElse(
+            Words.of(
+                "no change tried of pan, foot rests or back alone helps: give the feet something to"
+                    + " push against"));
   }
 
   /** How much more must rest on each grip for the shoulders to hold nothing. */

@@ -6,8 +6,10 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
@@ -22,16 +24,18 @@ import org.longlow.rider.pose.JointLimits;
  *
  * @param flatMm leg that is missing for a whole foot on the ground, mm; negative to spare
  * @param ballMm the same for the ball of the foot
- * @param slopeMm the same for the ball where the road falls away to that side
  * @param foot where the foot stands
  * @param outMm from the middle plane to the middle of the foot, mm
  * @param past the part that keeps the foot out most; empty where it is none
+ * @param over what the string goes over
  */
-record GroundLeg(
-    double flatMm, double ballMm, double slopeMm, PointMm foot, double outMm, String past) {
+record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, String past, Over over) {
 
   /** Half the length of what a foot needs along the machine, mm. */
   private static final double ROOM_MM = 60;
+
+  /** An edge between two corners farther off than this on one side is beside no foot, mm. */
+  private static final double CLEAR_MM = ROOM_MM + 1;
 
   /** What is lower a foot stands over or beside; a judgement. */
   private static final double LOW_MM = 60;
@@ -41,9 +45,48 @@ record GroundLeg(
 
   private static final double BEHIND_MM = 60;
 
-  /** A body beside the legs: its outline and how far out it reaches at each side. */
+  /** Three findings ask for the same legs. */
+  private static final Memo<Same, Pair> KNOWN = new Memo<>(16);
+
+  /** The same person on the same machine: the same objects. */
+  private record Same(Sitting sitting, Standing standing) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Same s && s.sitting == sitting && s.standing == standing;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(sitting) + System.identityHashCode(standing);
+    }
+  }
+
+  /**
+   * A body beside the legs: its outline, how high its corners are, and how far out it reaches at
+   * each side.
+   */
   private record Beside(
-      String part, Coordinate[] edge, double leftMm, double rightMm, boolean seat) {}
+      String part, Coordinate[] edge, double[] upMm, double leftMm, double rightMm, boolean seat) {}
+
+  /**
+   * What a leg goes over on its way down.
+   *
+   * @param legMm how long it is
+   * @param raisedMm how high the ankle is with the foot on its ball
+   */
+  record Over(Corner from, List<Corner> corners, double aheadMm, double legMm, double raisedMm) {
+
+    /** Returns how much of a leg is missing for its ankle to be somewhere. */
+    private double lacksMm(double outMm, double upMm) {
+      return string(from, corners, new Corner(outMm, upMm), aheadMm) - legMm;
+    }
+  }
+
+  /** Returns the leg that is missing for the ball where the road falls away to that side, mm. */
+  double slopeMm(double slopeRad) {
+    return over.lacksMm(outMm, over.raisedMm - outMm * Math.tan(slopeRad));
+  }
 
   /** A leg on each side. */
   record Pair(GroundLeg left, GroundLeg right) {
@@ -54,7 +97,7 @@ record GroundLeg(
     }
 
     GroundLeg worse() {
-      return left.flatMm <= right.flatMm ? right : left;
+      return left.flatMm >= right.flatMm ? left : right;
     }
 
     String side(GroundLeg leg) {
@@ -65,12 +108,12 @@ record GroundLeg(
   /** A corner of the string, mm: out and up from the road. */
   record Corner(double y, double z) {}
 
-  /**
-   * Returns both legs.
-   *
-   * @param slopeRad how much the road falls away to the side of each
-   */
-  static Pair of(Sitting sitting, Standing standing, double slopeRad) {
+  /** Returns both legs. */
+  static Pair of(Sitting sitting, Standing standing) {
+    return KNOWN.of(new Same(sitting, standing), () -> found(sitting, standing));
+  }
+
+  private static Pair found(Sitting sitting, Standing standing) {
     PointMm hip = sitting.posture().orElseThrow().hip();
     double round = sitting.body().measures().get("calfcircumference") / (2 * Math.PI);
     Envelope window =
@@ -80,28 +123,30 @@ record GroundLeg(
             hip.z() - 2000,
             hip.z() + 200);
     List<Beside> beside = beside(sitting, standing, window, sitting.body().hipHalfMm() - round);
+    double up = standing.ground().heightMm(hip);
     GroundLeg left = null;
     GroundLeg right = null;
     for (double ahead : AHEAD_MM) {
       double[][] heights = new double[beside.size()][];
       for (int i = 0; i < heights.length; i++) {
-        heights[i] = heights(beside.get(i).edge, hip, ahead, standing);
+        heights[i] = heights(beside.get(i), hip.x(), ahead, up);
       }
-      GroundLeg atLeft = at(sitting, standing, beside, heights, true, ahead, round, slopeRad);
-      GroundLeg atRight = at(sitting, standing, beside, heights, false, ahead, round, slopeRad);
+      GroundLeg atLeft = at(sitting, standing, beside, heights, true, ahead, round);
+      GroundLeg atRight = at(sitting, standing, beside, heights, false, ahead, round);
       left = left == null || atLeft.flatMm < left.flatMm ? atLeft : left;
       right = right == null || atRight.flatMm < right.flatMm ? atRight : right;
     }
-    return new Pair(left, right);
+    return new Pair(left.onBall(), right.onBall());
   }
 
   private static List<Beside> beside(
       Sitting sitting, Standing standing, Envelope window, double inMm) {
     List<Beside> beside = new ArrayList<>();
+    List<Part> own = sitting.parts().parts();
     for (PartShape shape : standing.shapes().values()) {
       boolean seat = sitting.parts().pan().equals(shape.part());
       if (shape.part() instanceof StandPart
-          || !seat && sitting.parts().parts().contains(shape.part())
+          || !seat && own.contains(shape.part())
           || !shape.outline().getEnvelopeInternal().intersects(window)) {
         continue;
       }
@@ -111,10 +156,12 @@ record GroundLeg(
         Geometry outline = prism.outline();
         if (Math.max(left, right) > inMm && outline.getEnvelopeInternal().intersects(window)) {
           for (int i = 0; i < outline.getNumGeometries(); i++) {
+            Coordinate[] edge = outline.getGeometryN(i).getCoordinates();
             beside.add(
                 new Beside(
                     shape.part().name(),
-                    outline.getGeometryN(i).getCoordinates(),
+                    edge,
+                    standing.ground().heightsMm(edge),
                     left,
                     right,
                     seat));
@@ -132,8 +179,7 @@ record GroundLeg(
       double[][] allHeights,
       boolean left,
       double aheadMm,
-      double round,
-      double slopeRad) {
+      double round) {
     Body body = sitting.body();
     PointMm hip = sitting.posture().orElseThrow().hip();
     double up = standing.ground().heightMm(hip);
@@ -162,45 +208,46 @@ record GroundLeg(
     double raised =
         foot.ankle().z() * Math.cos(point) + (foot.ballMm() - foot.ankle().x()) * Math.sin(point);
     Corner from = new Corner(body.hipHalfMm(), up);
-    double flat = string(from, corners, new Corner(out, foot.ankle().z()), aheadMm) - leg;
-    double ball = string(from, corners, new Corner(out, raised), aheadMm) - leg;
-    double low = raised - out * Math.tan(slopeRad);
-    double slope = string(from, corners, new Corner(out, low), aheadMm) - leg;
+    Over over = new Over(from, corners, aheadMm, leg, raised);
     PointMm road = standing.ground().toRoad(hip);
     return new GroundLeg(
-        flat,
-        ball,
-        slope,
+        over.lacksMm(out, foot.ankle().z()),
+        Double.NaN,
         standing.ground().toFrame(new PointMm(road.x() + aheadMm, 0)),
         out,
-        past);
+        past,
+        over);
+  }
+
+  /** Returns the same with what the ball lacks, which is told of the best place alone. */
+  private GroundLeg onBall() {
+    return new GroundLeg(flatMm, over.lacksMm(outMm, over.raisedMm), foot, outMm, past, over);
   }
 
   /**
    * Lowest and highest place over the road where an outline is beside a leg that goes forward on
-   * its way down.
+   * its way down from so high.
    */
-  private static double[] heights(
-      Coordinate[] edge, PointMm hip, double aheadMm, Standing standing) {
-    double up = standing.ground().heightMm(hip);
+  private static double[] heights(Beside beside, double hipX, double aheadMm, double fromMm) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    double[] before = null;
-    for (Coordinate corner : edge) {
-      double z = standing.ground().heightMm(new PointMm(corner.x, corner.y));
-      double[] now = {corner.x - hip.x() - aheadMm * (1 - z / up), z};
-      if (before != null) {
-        for (double share :
-            new double[] {within(before[0], now[0]), 1 - within(now[0], before[0])}) {
-          double off = before[0] + share * (now[0] - before[0]);
-          if (Math.abs(off) <= ROOM_MM + 1e-6) {
-            double at = before[1] + share * (now[1] - before[1]);
+    double offBefore = Double.NaN;
+    double zBefore = Double.NaN;
+    for (int i = 0; i < beside.edge.length; i++) {
+      double z = beside.upMm[i];
+      double off = beside.edge[i].x - hipX - aheadMm * (1 - z / fromMm);
+      if (i > 0 && !(Math.min(off, offBefore) > CLEAR_MM || Math.max(off, offBefore) < -CLEAR_MM)) {
+        for (int end = 0; end < 2; end++) {
+          double share = end == 0 ? within(offBefore, off) : 1 - within(off, offBefore);
+          if (Math.abs(offBefore + share * (off - offBefore)) <= ROOM_MM + 1e-6) {
+            double at = zBefore + share * (z - zBefore);
             low = Math.min(low, at);
             high = Math.max(high, at);
           }
         }
       }
-      before = now;
+      offBefore = off;
+      zBefore = z;
     }
     return new double[] {low, high};
   }

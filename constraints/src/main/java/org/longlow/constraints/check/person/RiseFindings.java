@@ -84,7 +84,7 @@ public final class RiseFindings {
     boolean low = seat < LOW_SEAT_MM;
     boolean easy = seat >= EASY_SEAT_MM;
     boolean knees = rising.kneeRad() >= JointLimits.KNEE_LOW;
-    GroundLeg leg = GroundLeg.of(sitting, standing, 0).better();
+    GroundLeg leg = GroundLeg.of(sitting, standing).better();
     boolean foot = leg.ballMm() <= 0;
     // one handhold is one on each side, so two hands push where one would do
     Verdict verdict =

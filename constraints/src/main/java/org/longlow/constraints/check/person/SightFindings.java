@@ -154,7 +154,7 @@ public final class SightFindings {
                 standing
                     .ground()
                     .toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
-    GroundLeg.Pair legs = GroundLeg.of(sitting, standing, 0);
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
     GroundLeg better = legs.better();
     if (f.verdict() == Verdict.PASS && better.flatMm() > limit) {
       return nowhere(f, sitting, better, limit);

@@ -62,32 +62,25 @@ public final class StopFindings {
   private static void both(
       List<Finding> findings, Layout layout, Sitting sitting, Standing standing) {
     double slope = standing.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE));
-    GroundLeg.Pair legs = GroundLeg.of(sitting, standing, slope);
-    GroundLeg left = legs.left();
-    GroundLeg right = legs.right();
-    findings.add(down(layout, sitting, standing, left, right, slope));
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
+    findings.add(down(layout, sitting, standing, legs, slope));
     if (standing.load() != null && slope > 0) {
-      findings.add(held(layout, sitting, standing, left, right, slope));
+      findings.add(held(layout, sitting, standing, legs, slope));
     }
   }
 
   private static Finding down(
-      Layout layout,
-      Sitting sitting,
-      Standing standing,
-      GroundLeg left,
-      GroundLeg right,
-      double slopeRad) {
-    boolean atLeft = left.flatMm() >= right.flatMm();
-    GroundLeg worse = atLeft ? left : right;
+      Layout layout, Sitting sitting, Standing standing, GroundLeg.Pair legs, double slopeRad) {
+    GroundLeg worse = legs.worse();
     double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
     double off = Math.max(0, worse.flatMm());
-    boolean neither = Math.min(left.ballMm(), right.ballMm()) > 0;
-    boolean slips = worse.slopeMm() > 0;
+    boolean neither = Math.min(legs.left().ballMm(), legs.right().ballMm()) > 0;
+    double onSlope = worse.slopeMm(slopeRad);
+    boolean slips = onSlope > 0;
     Figures figures = Figures.atMost(off, limit, FigureUnit.MM);
     Verdict verdict =
         neither ? Verdict.FAIL : figures.margin() < 0 || slips ? Verdict.CAUTION : Verdict.PASS;
-    String side = atLeft ? "left" : "right";
+    String side = legs.side(worse);
     Words how =
         off == 0
             ? Words.of("stands with both soles flat")
@@ -111,7 +104,7 @@ public final class StopFindings {
                     " Where the road falls ",
                     Say.deg(Math.toDegrees(slopeRad)),
                     " to that side it is ",
-                    Say.mm(worse.slopeMm()),
+                    Say.mm(onSlope),
                     " short for the ball.")
                 : Words.NONE
             : Words.of(
@@ -137,43 +130,41 @@ public final class StopFindings {
                 Sources.of(layout, Demands.Key.FOOT_DOWN),
                 Sources.of(layout, Demands.Key.CROSS_SLOPE)),
             Words.of(sitting.person() + " ", how, past, cure, slope))
-        .at(worse.foot(), (atLeft ? 1 : -1) * worse.outMm());
+        .at(worse.foot(), (worse == legs.left() ? 1 : -1) * worse.outMm());
   }
 
   private static Finding held(
-      Layout layout,
-      Sitting sitting,
-      Standing standing,
-      GroundLeg left,
-      GroundLeg right,
-      double slopeRad) {
+      Layout layout, Sitting sitting, Standing standing, GroundLeg.Pair legs, double slopeRad) {
+    GroundLeg left = legs.left();
+    GroundLeg right = legs.right();
     MassPoint total = standing.load().total();
     double up = standing.ground().heightMm(total.at());
     // what is not in the middle falls to its own side
     double toLeft = footN(total.massKg(), up, slopeRad, left.outMm(), total.yMm());
     double toRight = footN(total.massKg(), up, slopeRad, right.outMm(), -total.yMm());
     // a foot in the air holds nothing, however far out it is
-    int lacks = Integer.compare(reach(left), reach(right));
+    int lacks = Integer.compare(reach(left, slopeRad), reach(right, slopeRad));
     boolean atLeft = lacks != 0 ? lacks > 0 : toLeft >= toRight;
     double force = Math.max(0, atLeft ? toLeft : toRight);
     GroundLeg foot = atLeft ? left : right;
+    int reach = reach(foot, slopeRad);
     double own = sitting.body().massInGearKg() * G;
     Verdict verdict =
-        reach(foot) == 2 || force > own
+        reach == 2 || force > own
             ? Verdict.FAIL
-            : reach(foot) == 1 || force > LEG_N ? Verdict.CAUTION : Verdict.PASS;
+            : reach == 1 || force > LEG_N ? Verdict.CAUTION : Verdict.PASS;
     Figures figures =
-        reach(foot) > 0
-            ? Figures.atMost(reach(foot) == 2 ? foot.ballMm() : foot.slopeMm(), 0, FigureUnit.MM)
+        reach > 0
+            ? Figures.atMost(reach == 2 ? foot.ballMm() : foot.slopeMm(slopeRad), 0, FigureUnit.MM)
             : Figures.atMost(force, force > own ? own : LEG_N, FigureUnit.NEWTON);
-    boolean alike = lacks == 0 && (reach(foot) > 0 || Math.abs(toLeft - toRight) < 1);
+    boolean alike = lacks == 0 && (reach > 0 || Math.abs(toLeft - toRight) < 1);
     Words start =
         Words.of(
             "Where the road falls ",
             Say.deg(Math.toDegrees(slopeRad)),
             alike ? " to either side" : " to the " + (atLeft ? "left" : "right"));
     Words text =
-        reach(foot) > 0
+        reach > 0
             ? Words.of(
                 start,
                 " no foot of " + sitting.person() + " holds the machine of ",
@@ -182,7 +173,7 @@ public final class StopFindings {
                 Say.mm(figures.value()),
                 " short of the road",
                 foot.past().isEmpty() ? "" : " past " + foot.past(),
-                reach(foot) == 2
+                reach == 2
                     ? "; lower the seat, or make narrower what is beside it."
                     : " as it stands square to it, so it leans until the foot meets it; lower the"
                         + " seat.")
@@ -206,8 +197,8 @@ public final class StopFindings {
   /**
    * 0 where the ball of a foot reaches a road that falls to its side, 1 only a level one, else 2.
    */
-  private static int reach(GroundLeg leg) {
-    return leg.ballMm() > 0 ? 2 : leg.slopeMm() > 0 ? 1 : 0;
+  private static int reach(GroundLeg leg, double slopeRad) {
+    return leg.ballMm() > 0 ? 2 : leg.slopeMm(slopeRad) > 0 ? 1 : 0;
   }
 
   private static Words holds(

@@ -179,7 +179,7 @@ public final class WindFindings {
                 Words.bare(b.leastMm(), FigureSort.LENGTH),
                 Say.mm(b.mostMm()),
                 Say.mm(straight)),
-            cowls(b),
+            Words.later(() -> cowls(b)),
             ".");
     return new Finding(
             WIND,

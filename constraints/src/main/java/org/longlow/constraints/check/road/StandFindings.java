@@ -2,7 +2,6 @@ package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.longlow.constraints.check.finding.About;
@@ -121,11 +120,11 @@ public final class StandFindings {
     DoubleFunction<OnStand> openBy = opening -> on(massWith(opens, motion.at(opening)));
     double worst = Sweep.least(opening -> tipRad(openBy.apply(opening)));
     Finding f = tip(openBy.apply(worst), Condition.open(name));
-    String share = String.format(Locale.ROOT, "%.0f %%", worst * 100);
     return Optional.of(
             worst == 1
                 ? f
-                : f.withText(Words.of(f.words(), " Worst is " + name + " open by " + share + ".")))
+                : f.withText(
+                    Words.of(f.words(), " Worst is " + name + " open by ", Say.open(worst), ".")))
         .map(x -> x.openBy(worst));
   }
 
