@@ -45,7 +45,7 @@ if errorlevel 1 (del /f /q "%ARCHIVE%" 2>nul) else call :mark "%ARCHIVE%"
 >"%TARGET%\longlow.built" echo built
 
 :start
-set "OPTIONS=-Xmx512m -XX:+UseSerialGC -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -Dfile.encoding=UTF-8"
+set "OPTIONS=-Xmx512m -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -Dfile.encoding=UTF-8"
 set "WINDOW="
 if "%~1"=="" set "WINDOW=1"
 if "%~1"=="open" set "WINDOW=1"
@@ -53,10 +53,12 @@ set "SHARED=-Xshare:auto"
 set "MAKES="
 if not defined WINDOW (
   call :archived "%ARCHIVE%"
-  set "OPTIONS=%OPTIONS% -Djava.awt.headless=true"
+  set "OPTIONS=%OPTIONS% -XX:+UseSerialGC -Djava.awt.headless=true"
 )
 if not defined WINDOW if not "%~1"=="place" if not "%~1"=="fit" set "OPTIONS=%OPTIONS% -XX:TieredStopAtLevel=1"
 if not defined WINDOW goto run
+rem It is painted many times a second, so it collects garbage in short breaks; commands do it with the least work.
+set "OPTIONS=%OPTIONS% -XX:+UseG1GC -XX:MaxGCPauseMillis=10"
 rem The window's classes cannot be loaded without a screen, so its archive is made when the first window is closed.
 call :archived "%WINDOW_ARCHIVE%"
 if not exist "%WINDOW_ARCHIVE%" (
