@@ -42,8 +42,7 @@ public final class ImageMaker {
    * How commands collect garbage: with the least work. The young part of the heap is as large as
    * what reading a machine takes, whatever the computer has.
    */
-  private static final List<String> COMMANDS =
-      List.of("-Xms256m", "-Xmn192m", "-XX:+UseSerialGC");
+  private static final List<String> COMMANDS = List.of("-Xms256m", "-Xmn192m", "-XX:+UseSerialGC");
 
   /** How the window does: in short breaks, for it is painted many times a second. */
   private static final List<String> WINDOW =
