@@ -50,7 +50,7 @@ call :mark
 >"%STAMP%" echo built
 
 :start
-set "OPTIONS=-Xmx512m -XX:+UseSerialGC -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -Dfile.encoding=UTF-8"
+set "OPTIONS=-Xmx512m -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -Dfile.encoding=UTF-8"
 set "WINDOW="
 if "%~1"=="" set "WINDOW=1"
 if "%~1"=="open" set "WINDOW=1"
@@ -59,12 +59,14 @@ set "MAKES="
 if defined WINDOW goto window
 set "FILE=%ARCHIVE%"
 call :archived
-set "OPTIONS=%OPTIONS% -Djava.awt.headless=true"
+set "OPTIONS=%OPTIONS% -XX:+UseSerialGC -Djava.awt.headless=true"
 if not "%~1"=="place" if not "%~1"=="fit" set "OPTIONS=%OPTIONS% -XX:TieredStopAtLevel=1"
 "%JAVA%" %OPTIONS% "%SHARED%" -cp "%CLASSES%" org.longlow.sketcher.Launcher %*
 exit /b %ERRORLEVEL%
 
 :window
+rem It is painted many times a second, so it collects garbage in short breaks; commands do it with the least work.
+set "OPTIONS=%OPTIONS% -XX:+UseG1GC -XX:MaxGCPauseMillis=10"
 rem The window's classes cannot be loaded without a screen, so its archive is made when the first window is closed.
 set "FILE=%WINDOW_ARCHIVE%"
 call :archived

@@ -64,6 +64,7 @@ final class ClassArchive {
         List.of(
             java(runtime),
             "-Xshare:dump",
+            "-XX:+UseG1GC", // others write no objects into it, and all can read them
             "-XX:SharedClassListFile=" + all,
             "-XX:SharedArchiveFile=" + home(runtime).resolve("classes.jsa"),
             "-m",
@@ -75,7 +76,7 @@ final class ClassArchive {
     return List.of(
         java(Path.of(System.getProperty("java.home"))),
         "-XX:DumpLoadedClassList=" + list,
-        "-XX:+UseSerialGC",
+        "-XX:+UseG1GC",
         "-Dglass.platform=Monocle",
         "-Dmonocle.platform=Headless",
         "-Dprism.order=sw",

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * Makes {@code target/image/longlow}: the program with a Java of its own, for the system this runs
@@ -19,15 +20,11 @@ public final class ImageMaker {
   /**
    * As the launchers that build start it. These choose compilers by command, and so does the script
    * of Linux; elsewhere one image has one choice: both compilers, and neither before a method is
-   * used more often than in a short command. The young part of the heap is as large as what opening
-   * a machine takes, whatever the computer has: it is emptied once meanwhile, not several times.
+   * used more often than in a short command.
    */
   private static final List<String> JAVA_OPTIONS =
       List.of(
-          "-Xms256m",
-          "-Xmn192m",
           "-Xmx512m",
-          "-XX:+UseSerialGC",
           "-Xshare:auto",
           "-Xlog:disable",
           "-Xlog:all=error:stderr",
@@ -40,6 +37,16 @@ public final class ImageMaker {
           "-XX:Tier4MinInvocationThreshold=6000",
           "-XX:Tier4CompileThreshold=150000",
           "-XX:Tier4BackEdgeThreshold=400000");
+
+  /**
+   * How commands collect garbage: with the least work. The young part of the heap is as large as
+   * what reading a machine takes, whatever the computer has.
+   */
+  private static final List<String> COMMANDS = List.of("-Xms256m", "-Xmn192m", "-XX:+UseSerialGC");
+
+  /** How the window does: in short breaks, for it is painted many times a second. */
+  private static final List<String> WINDOW =
+      List.of("-Xms256m", "-XX:+UseG1GC", "-XX:MaxGCPauseMillis=10");
 
   private enum Target {
     LINUX("linux"),
@@ -80,7 +87,7 @@ public final class ImageMaker {
   private void make() throws IOException, InterruptedException {
     Path work = Folders.fresh(target.resolve("image-work"));
     Path runtime = linked(work);
-    new ClassArchive(runtime, MAIN, work).make(JAVA_OPTIONS, target.resolve("fonts"));
+    new ClassArchive(runtime, MAIN, work).make(with(COMMANDS), target.resolve("fonts"));
     withoutCommands(runtime);
     Path image = packed(runtime, work);
     Path beside = sources.resolve(system.folder);
@@ -91,6 +98,10 @@ public final class ImageMaker {
       byScript(image);
     }
     System.out.printf(Locale.ROOT, "%s: %.1f MB%n", image, Folders.bytes(image) / 1e6);
+  }
+
+  private static List<String> with(List<String> more) {
+    return Stream.concat(JAVA_OPTIONS.stream(), more.stream()).toList();
   }
 
   /** A Java with the modules that the program needs and the program in it, and nothing else. */
@@ -175,13 +186,15 @@ public final class ImageMaker {
                 icon(work).toString(),
                 "--app-version",
                 shownVersion()));
-    for (String option : JAVA_OPTIONS) {
+    // an application of macOS is opened by a click
+    for (String option : with(system == Target.MAC ? WINDOW : COMMANDS)) {
       all.addAll(List.of("--java-options", option));
     }
     if (system == Target.WINDOWS) {
       // the command speaks to a console; menus and a double click start its twin without one
       Path twin = work.resolve("longlow-window.properties");
-      Files.writeString(twin, "win-console=false\n");
+      Files.writeString(
+          twin, "win-console=false\njava-options=" + String.join(" ", with(WINDOW)) + "\n");
       all.addAll(List.of("--win-console", "--add-launcher", "longlow-window=" + twin));
     }
     Tool.run("jpackage", all);
@@ -194,7 +207,9 @@ public final class ImageMaker {
     ClassArchive.pack(lib.resolve("runtime"), lib);
     Files.delete(lib.resolve("libapplauncher.so"));
     Files.delete(lib.resolve("app").resolve(NAME + ".cfg"));
-    Files.write(lib.resolve("app").resolve(NAME + ".options"), JAVA_OPTIONS);
+    Path app = lib.resolve("app");
+    Files.write(app.resolve(NAME + ".options"), with(COMMANDS));
+    Files.write(app.resolve(NAME + "-window.options"), with(WINDOW));
     Folders.copyFiles(sources.resolve("linux/bin"), image.resolve("bin"));
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -228,7 +227,7 @@ public final class Solid {
     double cut = cutMm;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        Gap gap = between(a, b, other, Math.max(cut, Nearest.TOUCH_MM));
+        Gap gap = FaceGap.of(a, b, name, other.name, Math.max(cut, Nearest.TOUCH_MM));
         if (gap == null) {
           continue;
         }
@@ -253,7 +252,9 @@ public final class Solid {
     if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
       for (Face a : faces) {
         for (Face b : other.faces) {
-          Gap gap = between(a, b, other, Math.max(Math.min(cutMm, least), Nearest.TOUCH_MM));
+          Gap gap =
+              FaceGap.of(
+                  a, b, name, other.name, Math.max(Math.min(cutMm, least), Nearest.TOUCH_MM));
           if (gap != null && gap.gapMm() < 0) {
             return -1;
           }
@@ -285,7 +286,7 @@ public final class Solid {
     double most = 0;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && overlapInSpace(a, b)) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && FaceGap.overlapInSpace(a, b)) {
           Overlap shared = new Overlap(a.edges(), b.edges());
           if (!shared.touchesOnly()) {
             for (Coordinate c : shared.corners()) {
@@ -310,25 +311,12 @@ public final class Solid {
   public boolean overlaps(Solid other) {
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (overlap(a, b)) {
+        if (FaceGap.overlap(a, b)) {
           return true;
         }
       }
     }
     return false;
-  }
-
-  private static boolean overlap(Face a, Face b) {
-    return a.acrossMm(b) < 0
-        && a.apartMm(b) == 0
-        && Overlap.isThere(a.edges(), b.edges())
-        && overlapInSpace(a, b);
-  }
-
-  private static boolean overlapInSpace(Face a, Face b) {
-    return a.isPlain() && b.isPlain()
-        ? RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0
-        : InSpace.overlap(a, b);
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
@@ -345,7 +333,7 @@ public final class Solid {
     Overlap most = null;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (overlap(a, b)) {
+        if (FaceGap.overlap(a, b)) {
           Overlap shared = new Overlap(a.edges(), b.edges());
           if (most == null || shared.areaMm2() > most.areaMm2()) {
             most = shared;
@@ -354,64 +342,5 @@ public final class Solid {
       }
     }
     return most.middle();
-  }
-
-  /** Returns the gap of two outlines below a cut; any negative one where they overlap. */
-  private Gap between(Face a, Face b, Solid other, double cut) {
-    double across = a.acrossMm(b);
-    if (across >= cut) {
-      return null;
-    }
-    double apart = a.apartMm(b);
-    if (apart > 0 && apart >= cut) {
-      return null;
-    }
-    if (!a.isPlain() || !b.isPlain()) {
-      return inSpace(a, b, other, cut);
-    }
-    Gap square = square(a, b, other, across, apart, cut);
-    if (square == null || a.isFull() && b.isFull()) {
-      return square;
-    }
-    double round = RoundGap.mm(a, b, across, cut);
-    if (round <= Math.max(square.gapMm(), 0)) {
-      return square;
-    }
-    return round < cut ? square.wide(round) : null;
-  }
-
-  /** The gap as if round bars were square. */
-  private Gap square(Face a, Face b, Solid other, double across, double apart, double cut) {
-    Nearest near = null;
-    if (apart > 0 || !a.holdsCornerOf(b)) {
-      double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : cut;
-      near = Nearest.of(a.edges(), b.edges(), Math.max(aside, Nearest.TOUCH_MM));
-      if (near == null) {
-        return null;
-      }
-    }
-    double side = near == null ? 0 : near.distanceMm();
-    if (side > 0) {
-      double gap = across > 0 ? Math.sqrt(across * across + side * side) : side;
-      PointMm middle = near.middle();
-      return gap < cut ? new Gap(name, other.name, gap, () -> middle) : null;
-    }
-    double gap = across >= 0 ? across : overlap(a, b) ? -1 : 0;
-    return gap < cut ? new Gap(name, other.name, gap, shared(a, b)) : null;
-  }
-
-  private Gap inSpace(Face a, Face b, Solid other, double cut) {
-    InSpace near = InSpace.of(a, b, cut);
-    if (near == null) {
-      return null;
-    }
-    if (near.mm() > 0) {
-      return new Gap(name, other.name, near.mm(), near::where);
-    }
-    return new Gap(name, other.name, overlap(a, b) ? -1 : 0, shared(a, b));
-  }
-
-  private static Supplier<PointMm> shared(Face a, Face b) {
-    return () -> new Overlap(a.edges(), b.edges()).middle();
   }
 }

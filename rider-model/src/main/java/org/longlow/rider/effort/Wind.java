@@ -50,8 +50,8 @@ public record Wind(double speedMs, DoubleUnaryOperator shelterMm) {
         // an ellipse in a box as high and broad
         yield push(p.headCentre(), p.headCentre(), r, 0.5 * Math.PI * half, HEAD_DRAG);
       }
-      case UPPER_ARM -> limb(p.shoulder(), p.elbow(), new Figure(body, p).armRounds().elbowMm());
-      case FOREARM -> limb(p.elbow(), p.grip(), new Figure(body, p).armRounds().wristMm());
+      case UPPER_ARM -> limb(p.shoulder(), p.elbow(), new Figure(body, p).arms().thick().elbowMm());
+      case FOREARM -> limb(p.elbow(), p.grip(), new Figure(body, p).arms().thick().wristMm());
       case SHANK ->
           limb(p.knee(), p.ankle(), body.measures().get("calfcircumference") / (2 * Math.PI));
       default -> new Push(p.hip(), PointMm.ORIGIN);

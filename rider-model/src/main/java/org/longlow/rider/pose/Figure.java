@@ -107,9 +107,9 @@ public final class Figure {
         }
         case FOREARM -> {
           for (int i = 0; i < pieces; i++) {
-            all.add(figure.forearm((double) i / pieces, (i + 1.0) / pieces));
+            all.add(figure.arms().fore(part.word, (double) i / pieces, (i + 1.0) / pieces));
           }
-          all.add(figure.hand());
+          all.add(figure.arms().hand(part.word));
         }
         default -> all.add(figure.part(part));
       }
@@ -127,23 +127,14 @@ public final class Figure {
       case THIGH -> thigh();
       case SHANK -> shank();
       case FOOT -> foot();
-      case UPPER_ARM -> upperArm();
-      case FOREARM -> forearm();
+      case UPPER_ARM -> arms().upper(part.word);
+      case FOREARM -> arms().fore(part.word);
     };
   }
 
-  /** How thick an arm is at its joints: radii, mm. */
-  public record ArmRounds(
-      double shoulderMm, double elbowMm, double forearmMm, double wristMm, double handMm) {}
-
-  /** Returns how thick the arms are. */
-  public ArmRounds armRounds() {
-    return new ArmRounds(
-        girthRadius("bicepscircumferenceflexed"),
-        0.9 * forearmRadius() + body.gear().armourMm(),
-        forearmRadius(),
-        girthRadius("wristcircumference"),
-        0.5 * measure("handbreadth"));
+  /** Returns the arms. */
+  public Arms arms() {
+    return new Arms(body, p);
   }
 
   /** Returns one smooth outline of all parts, for drawing; inner corners are rounded. */
@@ -161,7 +152,7 @@ public final class Figure {
   }
 
   private double girthRadius(String name) {
-    return measure(name) / (2 * Math.PI);
+    return Rounds.girthRadius(body, name);
   }
 
   private Flesh head() {
@@ -169,7 +160,8 @@ public final class Figure {
     double pitch = p.angles().headPitch();
     PointMm chin = p.headCentre().plus(new PointMm(0.30 * r, -0.42 * r).turned(pitch));
     double half = 0.5 * measure("headbreadth") + body.gear().helmetMm();
-    return hull(Part.HEAD, 0, half, circle(p.headCentre(), r), circle(chin, 0.72 * r));
+    return hull(
+        Part.HEAD, 0, half, Rounds.circle(p.headCentre(), r), Rounds.circle(chin, 0.72 * r));
   }
 
   private double neckRadius() {
@@ -178,20 +170,20 @@ public final class Figure {
 
   private Flesh neck() {
     double neck = neckRadius();
-    return hull(Part.NECK, 0, neck, collar(), circle(p.headCentre(), 0.85 * neck));
+    return hull(Part.NECK, 0, neck, collar(), Rounds.circle(p.headCentre(), 0.85 * neck));
   }
 
   /** The neck's lower end, C7 on its rear. */
   private Circle collar() {
     double neck = neckRadius();
     PointMm ahead = PointMm.unit(p.angles().neckLean());
-    return circle(p.neckBase().plus(ahead.times(neck)), neck);
+    return Rounds.circle(p.neckBase().plus(ahead.times(neck)), neck);
   }
 
   private Circle bellyRound() {
     double belly = 0.5 * measure("abdominalextensiondepthsitting");
     PointMm at = p.hip().plus(up.times(BELLY_AT * body.hipToShoulderMm()));
-    return circle(at.plus(behind.times(body.hipToJacketMm() - belly)), belly);
+    return Rounds.circle(at.plus(behind.times(body.hipToJacketMm() - belly)), belly);
   }
 
   private Flesh chest() {
@@ -199,8 +191,8 @@ public final class Figure {
     PointMm at = p.hip().plus(up.times(CHEST_AT * body.hipToShoulderMm()));
     List<Circle> rounds = new ArrayList<>(pack());
     rounds.add(bellyRound());
-    rounds.add(circle(at.plus(behind.times(body.hipToJacketMm() - chest)), chest));
-    rounds.add(circle(p.shoulder(), SHOULDER_MM));
+    rounds.add(Rounds.circle(at.plus(behind.times(body.hipToJacketMm() - chest)), chest));
+    rounds.add(Rounds.circle(p.shoulder(), SHOULDER_MM));
     rounds.add(collar());
     return hull(
         Part.CHEST,
@@ -217,7 +209,7 @@ public final class Figure {
 
   private Circle pack(double at, double half) {
     PointMm on = p.hip().plus(up.times(at * body.hipToShoulderMm()));
-    return circle(on.plus(behind.times(body.hipToJacketMm() + half)), half);
+    return Rounds.circle(on.plus(behind.times(body.hipToJacketMm() + half)), half);
   }
 
   /** Returns the outline of the rucksack, if one is worn; the chest's holds it. */
@@ -233,8 +225,8 @@ public final class Figure {
         Part.PELVIS,
         0,
         0.5 * measure("hipbreadthsitting"),
-        circle(p.hip().plus(behind.times(SEAT_BEHIND_MM)), seat),
-        circle(p.hip().plus(behind.times(body.hipToJacketMm() - TAIL_MM)), TAIL_MM),
+        Rounds.circle(p.hip().plus(behind.times(SEAT_BEHIND_MM)), seat),
+        Rounds.circle(p.hip().plus(behind.times(body.hipToJacketMm() - TAIL_MM)), TAIL_MM),
         bellyRound());
   }
 
@@ -260,14 +252,12 @@ public final class Figure {
     double outerKnee = k + knee;
     return hull(
         Part.THIGH,
-        Math.max(0, Math.min(mix(innerHip, innerKnee, from), mix(innerHip, innerKnee, to))),
-        Math.max(mix(outerHip, outerKnee, from), mix(outerHip, outerKnee, to)),
-        circle(p.hip().towards(p.knee(), from), mix(hipRound, round, from)),
-        circle(p.hip().towards(p.knee(), to), mix(hipRound, round, to)));
-  }
-
-  private static double mix(double atStart, double atEnd, double share) {
-    return atStart + (atEnd - atStart) * share;
+        Math.max(
+            0,
+            Math.min(Rounds.mix(innerHip, innerKnee, from), Rounds.mix(innerHip, innerKnee, to))),
+        Math.max(Rounds.mix(outerHip, outerKnee, from), Rounds.mix(outerHip, outerKnee, to)),
+        Rounds.circle(p.hip().towards(p.knee(), from), Rounds.mix(hipRound, round, from)),
+        Rounds.circle(p.hip().towards(p.knee(), to), Rounds.mix(hipRound, round, to)));
   }
 
   private double bootWall() {
@@ -291,9 +281,9 @@ public final class Figure {
         Part.SHANK,
         Math.max(0, Math.min(k - knee, a - ankle)),
         Math.max(k + knee, a + ankle),
-        circle(p.knee(), 0.92 * knee + body.gear().armourMm()),
-        circle(calfAt, calf),
-        circle(p.ankle(), ankle));
+        Rounds.circle(p.knee(), 0.92 * knee + body.gear().armourMm()),
+        Rounds.circle(calfAt, calf),
+        Rounds.circle(p.ankle(), ankle));
   }
 
   private Flesh foot() {
@@ -312,10 +302,10 @@ public final class Figure {
         Part.FOOT,
         Math.max(0, Math.min(a, b) - half),
         Math.max(a, b) + half,
-        circle(heelAt.plus(off.times(heelRound)), heelRound),
-        circle(p.ball().plus(off.times(ballRound)), ballRound),
-        circle(toeAt.plus(off.times(toeRound)), toeRound),
-        circle(p.ankle(), ankleRadius()));
+        Rounds.circle(heelAt.plus(off.times(heelRound)), heelRound),
+        Rounds.circle(p.ball().plus(off.times(ballRound)), ballRound),
+        Rounds.circle(toeAt.plus(off.times(toeRound)), toeRound),
+        Rounds.circle(p.ankle(), ankleRadius()));
   }
 
   /** Returns how high the toes are in their boot, mm; judgement. */
@@ -329,76 +319,7 @@ public final class Figure {
         + (body.gear().bootLengthMm() > 0 ? 2 * BOOT_WALL_MM : 0);
   }
 
-  private double forearmRadius() {
-    return girthRadius("forearmcircumferenceflexed");
-  }
-
-  private Flesh upperArm() {
-    double upper = armRounds().shoulderMm();
-    double shoulder = p.across().shoulderMm();
-    double elbow = p.across().elbowMm();
-    return hull(
-        Part.UPPER_ARM,
-        Math.max(0, Math.min(shoulder, elbow) - upper),
-        Math.max(0.5 * measure("bideltoidbreadth"), elbow + upper),
-        circle(p.shoulder(), upper),
-        circle(p.elbow(), armRounds().elbowMm()));
-  }
-
-  private Flesh forearm() {
-    double fore = forearmRadius();
-    double wrist = girthRadius("wristcircumference");
-    double hand = 0.5 * measure("handbreadth");
-    double elbow = p.across().elbowMm();
-    double g = p.across().gripMm();
-    return hull(
-        Part.FOREARM,
-        Math.max(0, Math.min(elbow - fore, g - hand)),
-        Math.max(elbow + fore, g + hand),
-        circle(p.elbow(), fore),
-        circle(p.wrist(), wrist),
-        circle(p.grip(), hand));
-  }
-
-  /** The forearm between two shares of the way from elbow to wrist. */
-  private Flesh forearm(double from, double to) {
-    double fore = forearmRadius();
-    double wrist = girthRadius("wristcircumference");
-    double toWrist = p.elbow().distance(p.wrist());
-    double across =
-        mix(
-            p.across().elbowMm(),
-            p.across().gripMm(),
-            toWrist / Math.max(1, toWrist + p.wrist().distance(p.grip())));
-    double innerWrist = across - wrist;
-    double outerWrist = across + wrist;
-    double inner = p.across().elbowMm() - fore;
-    double outer = p.across().elbowMm() + fore;
-    return hull(
-        Part.FOREARM,
-        Math.max(0, Math.min(mix(inner, innerWrist, from), mix(inner, innerWrist, to))),
-        Math.max(mix(outer, outerWrist, from), mix(outer, outerWrist, to)),
-        circle(p.elbow().towards(p.wrist(), from), mix(fore, wrist, from)),
-        circle(p.elbow().towards(p.wrist(), to), mix(fore, wrist, to)));
-  }
-
-  /** A hand about its grip. */
-  private Flesh hand() {
-    double hand = 0.5 * measure("handbreadth");
-    double g = p.across().gripMm();
-    return hull(
-        Part.FOREARM,
-        Math.max(0, g - hand),
-        g + hand,
-        circle(p.wrist(), girthRadius("wristcircumference")),
-        circle(p.grip(), hand));
-  }
-
-  private static Circle circle(PointMm centre, double radius) {
-    return new Circle(centre, Math.max(1, radius));
-  }
-
   private static Flesh hull(Part part, double inner, double outer, Circle... circles) {
-    return new Flesh(part.word, FACTORY.createPolygon(RoundHull.ring(circles)), inner, outer);
+    return Rounds.hull(part.word, inner, outer, circles);
   }
 }

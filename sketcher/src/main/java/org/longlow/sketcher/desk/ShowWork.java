@@ -91,7 +91,7 @@ final class ShowWork implements AutoCloseable {
     beginning = false;
     if (next.working()) {
       Session mine = desk.session().orElseThrow();
-      checks.ask(next.study(), findings -> found(mine, next, findings));
+      checks.ask(next.study(), next.live(), findings -> found(mine, next, findings));
     } else {
       known = next.findings();
     }

@@ -3,10 +3,12 @@ package org.longlow.sketcher.fx;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
@@ -103,5 +105,17 @@ final class Bits {
     button.setMinWidth(Region.USE_PREF_SIZE);
     button.setAccessibleText(words);
     return told(button, words + ", key " + key);
+  }
+
+  /** Returns what is read from top to bottom on a slip over the card; it takes the room left. */
+  static ScrollPane pages(String name, String spoken, Region held) {
+    ScrollPane scroll = new ScrollPane(held);
+    Called.by(scroll, name);
+    scroll.getStyleClass().addAll("slip-scroll", "guide-scroll");
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setAccessibleText(spoken);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    return scroll;
   }
 }

@@ -48,7 +48,9 @@ final class Changed {
     List<Spots.Box> boxes = new ArrayList<>();
     for (Ink ink : inks) {
       Optional<Spots.Box> part = ink.within(px);
-      part.ifPresent(box -> take(boxes, whole(box, px)));
+      if (part.isPresent()) {
+        take(boxes, whole(part.get(), px));
+      }
     }
     return boxes;
   }

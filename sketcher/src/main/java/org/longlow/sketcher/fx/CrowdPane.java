@@ -10,9 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.fit.SampledCrowd;
 import org.longlow.rider.words.Units;
@@ -70,13 +68,6 @@ final class CrowdPane extends VBox {
     Called.by(sheet, "crowd-sheet");
     sheet.setMinHeight(SHEET_PX);
     sheet.setPrefHeight(SHEET_PX);
-    ScrollPane scroll = new ScrollPane(new VBox(8, lines, sheet));
-    Called.by(scroll, "crowd-scroll");
-    scroll.getStyleClass().addAll("slip-scroll", "guide-scroll");
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setAccessibleText("how they fit");
-    VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren()
         .addAll(
             Bits.label("HOW A POPULATION FITS", "slip-title"),
@@ -87,7 +78,7 @@ final class CrowdPane extends VBox {
             trouble,
             state,
             bar,
-            scroll);
+            Bits.pages("crowd-scroll", "how they fit", new VBox(8, lines, sheet)));
     desk.watch(this::refresh);
     refresh();
   }

@@ -1,12 +1,10 @@
 package org.longlow.sketcher.fx;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntFunction;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -24,7 +22,6 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.LayerEdits;
-import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.sketcher.picture.CushionStack;
@@ -40,6 +37,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
 
   private static final double LEAST_TILE_PX = 84;
   private static final double MOST_TILE_PX = 150;
+  private static final String STEPS = "; Shift a large step, Alt a fine one";
 
   private final Desk desk;
   private final Label head = Bits.label("");
@@ -59,8 +57,6 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private Trouble inView;
   private OptionalDouble asked = OptionalDouble.empty();
   private boolean showsGrade;
-  private static final String STEPS = "; Shift a large step, Alt a fine one";
-
   private String held = "";
 
   CushionPane(Desk desk) {
@@ -304,7 +300,9 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
 
   /** The data sheet of the layer picked, field by field. */
   private void fill(BoardState shown) {
-    List<Bench.Row> rows = rows(shown);
+    FoamSpec foam = part(shown.layout()).orElseThrow().layers().get(picked);
+    closed.setSelected(foam.closedCell());
+    List<Bench.Row> rows = LayerSheet.rows(shown, cushion, picked, foam);
     List<Target> wanted = rows.stream().map(Bench.Row::target).toList();
     if (!wanted.equals(List.copyOf(tiles.keySet()))) {
       tiles.clear();
@@ -335,61 +333,6 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     trouble.setText(said);
     trouble.setVisible(!said.isEmpty());
     trouble.setManaged(!said.isEmpty());
-  }
-
-  private List<Bench.Row> rows(BoardState shown) {
-    List<Bench.Row> rows = new ArrayList<>();
-    boolean closedCell =
-        part(shown.layout()).map(p -> p.layers().get(picked).closedCell()).orElse(false);
-    closed.setSelected(closedCell);
-    List<String> shownFields = part(shown.layout()).map(p -> sheet(p.layers().get(picked))).get();
-    List<Bench.Row> all =
-        OnBench.of(shown.layout(), shown.study().placed().places(), "part:" + cushion)
-            .groups()
-            .stream()
-            .flatMap(g -> g.rows().stream())
-            .toList();
-    IntFunction<List<String>> path =
-        i -> List.of("parts", cushion, "layers", Integer.toString(picked), shownFields.get(i));
-    for (int i = 0; i < shownFields.size(); i++) {
-      List<String> here = path.apply(i);
-      all.stream()
-          .filter(r -> r.target().path().equals(here))
-          .findFirst()
-          .ifPresent(r -> rows.add(named(r)));
-    }
-    return rows;
-  }
-
-  /** The fields of the data sheet that a layer has. */
-  private static List<String> sheet(FoamSpec foam) {
-    List<String> fields = new ArrayList<>(List.of("thickness", "density"));
-    if (foam.closedCell()) {
-      fields.add(foam.stress25().isPresent() ? "stress25" : "wallStress");
-      fields.add("polymerDensity");
-    } else if (!foam.test().isThere()) {
-      fields.add(foam.cv40().isPresent() ? "cv40" : "ifd25");
-      fields.add("supportFactor");
-    }
-    fields.add("name");
-    return fields;
-  }
-
-  /** Which layer it is about is seen; its field needs its own name only. */
-  private static Bench.Row named(Bench.Row r) {
-    String label = r.label().replaceFirst("^layer \\d+ ", "");
-    return new Bench.Row(
-        r.target(),
-        label,
-        r.text(),
-        r.value(),
-        r.note(),
-        r.measure(),
-        r.free(),
-        r.input(),
-        r.choices(),
-        r.usual(),
-        r.drops());
   }
 
   private String spoken(CushionStack stack) {

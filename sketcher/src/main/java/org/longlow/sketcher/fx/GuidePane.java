@@ -9,7 +9,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -21,7 +20,7 @@ import org.longlow.sketcher.guide.GuideRun;
 final class GuidePane extends VBox {
 
   private final VBox blocks = new VBox(8);
-  private final ScrollPane scroll = new ScrollPane(blocks);
+  private final ScrollPane scroll = Bits.pages("guide-scroll", "the guide", blocks);
   private final Map<String, Node> headings = new HashMap<>();
   private String file = Guide.INDEX;
 
@@ -32,12 +31,6 @@ final class GuidePane extends VBox {
     super(6);
     Called.by(this, "guide-slip");
     getStyleClass().addAll("slip", "over", "guide-slip");
-    Called.by(scroll, "guide-scroll");
-    scroll.getStyleClass().addAll("slip-scroll", "guide-scroll");
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setAccessibleText("the guide");
-    VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren()
         .addAll(
             Bits.label("GUIDE", "slip-title"),

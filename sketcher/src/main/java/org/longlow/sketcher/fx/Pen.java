@@ -85,8 +85,7 @@ final class Pen {
 
   /** Takes lengths of dashes and gaps, px; none for an unbroken line. */
   void setLineDashes(double... px) {
-    List<Double> dashes = Arrays.stream(px).boxed().toList();
-    now = new Manner(now.fill, now.stroke, now.width, dashes, now.font, now.along, now.up);
+    now = new Manner(now.fill, now.stroke, now.width, boxed(px), now.font, now.along, now.up);
   }
 
   /** Takes letters, and where they lie from the place they are written at. */
@@ -149,18 +148,32 @@ final class Pen {
   }
 
   private void draw(Kind kind, double[] x, double[] y) {
-    double left = Arrays.stream(x).min().orElseThrow();
-    double top = Arrays.stream(y).min().orElseThrow();
-    double wide = Arrays.stream(x).max().orElseThrow() - left;
-    double high = Arrays.stream(y).max().orElseThrow() - top;
+    double left = x[0];
+    double top = y[0];
+    double right = x[0];
+    double bottom = y[0];
+    for (int i = 1; i < x.length; i++) {
+      left = Math.min(left, x[i]);
+      top = Math.min(top, y[i]);
+      right = Math.max(right, x[i]);
+      bottom = Math.max(bottom, y[i]);
+    }
     inks.add(
         new Drawn(
             kind,
             now,
-            Arrays.stream(x).boxed().toList(),
-            Arrays.stream(y).boxed().toList(),
+            boxed(x),
+            boxed(y),
             "",
-            InkReach.grown(new Spots.Box(left, top, wide, high), besidePx(now))));
+            InkReach.grown(new Spots.Box(left, top, right - left, bottom - top), besidePx(now))));
+  }
+
+  private static List<Double> boxed(double[] values) {
+    Double[] all = new Double[values.length];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = values[i];
+    }
+    return List.of(all);
   }
 
   /** How far a line reaches to a side, square at its ends. */
@@ -216,7 +229,11 @@ final class Pen {
     }
 
     private static double[] array(List<Double> values) {
-      return values.stream().mapToDouble(Double::doubleValue).toArray();
+      double[] all = new double[values.size()];
+      for (int i = 0; i < all.length; i++) {
+        all[i] = values.get(i);
+      }
+      return all;
     }
   }
 }

@@ -3,8 +3,8 @@ package org.longlow.sketcher.fx;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
@@ -12,10 +12,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -117,8 +114,7 @@ final class Window extends StackPane {
     getChildren().addAll(OnceSeen.of(work), OnceSeen.of(start));
     new KeptKeyboard(this, desk, board);
     new HeldKeys(this);
-    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-    addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
+    new WindowKeys(this, desk, board, hands, text, this::everywhere, closers());
     board.heightProperty().addListener(o -> notices.keepClear(board));
     desk.watch(this::refresh);
     text.use(habits.textPercent());
@@ -211,10 +207,7 @@ final class Window extends StackPane {
   }
 
   private void make() {
-    if (desk.shown().isPresent()) {
-      over(paper);
-      paper.begin();
-    }
+    overMachine(paper, paper::begin);
   }
 
   private void keys() {
@@ -228,31 +221,19 @@ final class Window extends StackPane {
   }
 
   private void openGallery() {
-    if (desk.shown().isPresent()) {
-      over(gallery);
-      gallery.begin();
-    }
+    overMachine(gallery, gallery::begin);
   }
 
   private void find() {
-    if (desk.shown().isPresent()) {
-      over(findPane);
-      findPane.begin();
-    }
+    overMachine(findPane, findPane::begin);
   }
 
   private void crowd() {
-    if (desk.shown().isPresent()) {
-      over(crowd);
-      crowd.begin();
-    }
+    overMachine(crowd, crowd::begin);
   }
 
   private void trace() {
-    if (desk.shown().isPresent()) {
-      over(tracePane);
-      tracePane.begin();
-    }
+    overMachine(tracePane, tracePane::begin);
   }
 
   private void save() {
@@ -314,6 +295,26 @@ final class Window extends StackPane {
         new Deed("list of keys", "F1", this::keys));
   }
 
+  /** Returns what Escape closes or puts back, one at a time; each tells whether there was any. */
+  private List<BooleanSupplier> closers() {
+    return List.of(
+        held::putBack,
+        this::closesSlip,
+        hands::putDown,
+        this::closesSlide,
+        overs::close,
+        card::closeOne,
+        notices::closeOne);
+  }
+
+  /** Shows a slip over the card, if there is a machine on it. */
+  private void overMachine(Node slip, Runnable begin) {
+    if (desk.shown().isPresent()) {
+      over(slip);
+      begin.run();
+    }
+  }
+
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
     slips.show(slip);
@@ -350,32 +351,12 @@ final class Window extends StackPane {
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
-  private void key(KeyEvent e) {
-    if (text.key(e) || desk.session().isPresent() && (closes(e) || does(e))) {
-      e.consume();
-    }
-  }
-
-  /** Escape closes what was opened last, before it lets go of what is picked. */
-  private boolean closes(KeyEvent e) {
-    if (e.getCode() != KeyCode.ESCAPE) {
-      return false;
-    }
-    if (held.putBack()) {
-      return true;
-    }
-    if (slips.areShown()) {
-      if (paper.isVisible() && paper.giveUp()) {
-        return true;
-      }
+  private boolean closesSlip() {
+    boolean shown = slips.areShown();
+    if (shown && !(paper.isVisible() && paper.giveUp())) {
       over(null);
-      return true;
     }
-    return hands.putDown()
-        || closesSlide()
-        || overs.close()
-        || card.closeOne()
-        || notices.closeOne();
+    return shown;
   }
 
   private boolean closesSlide() {
@@ -390,35 +371,6 @@ final class Window extends StackPane {
     if (desk.shown().isPresent()) {
       // who was asked from keeps the keyboard until it has closed
       Platform.runLater(() -> stances.slides().toggle(kind));
-    }
-  }
-
-  /** Does what a key is for; one that writes a sign is left to fields and to the hand at work. */
-  private boolean does(KeyEvent e) {
-    boolean taken =
-        getScene().getFocusOwner() instanceof TextInputControl
-            || board.isFocused() && hands.hand().wants(e);
-    if (taken && Keys.writes(e)) {
-      return false;
-    }
-    Optional<Deed> meant = everywhere().stream().filter(d -> Keys.isOne(d.keys(), e)).findFirst();
-    meant.ifPresent(d -> desk.onceSeen(d.run()));
-    return meant.isPresent();
-  }
-
-  /** The other keys of the card are good wherever the keyboard is, if nothing there takes them. */
-  private void keyOfCard(KeyEvent e) {
-    boolean meant =
-        desk.session().isPresent()
-            && !(getScene().getFocusOwner() instanceof TextInputControl)
-            && Keys.writes(e)
-            && !e.isAltDown()
-            && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);
-    if (meant && desk.isBehind()) {
-      desk.onceSeen(() -> hands.hand().key(e));
-      e.consume();
-    } else if (meant && hands.hand().key(e)) {
-      e.consume();
     }
   }
 

@@ -9,6 +9,7 @@ import org.longlow.constraints.lock.SteeringAxis;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.space.Convex;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Arms;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Posture;
 
@@ -20,7 +21,7 @@ final class ArmBodies {
 
   private final Sitting sitting;
   private final Posture posture;
-  private final Figure.ArmRounds rounds;
+  private final Arms.Thick rounds;
   private final Optional<HandsTurned> hands;
   private final double turnRad;
 
@@ -32,7 +33,7 @@ final class ArmBodies {
     this.sitting = sitting;
     this.turnRad = turnRad;
     posture = sitting.posture().orElseThrow();
-    rounds = new Figure(sitting.body(), posture).armRounds();
+    rounds = new Figure(sitting.body(), posture).arms().thick();
     Optional<RestPart> grips = sitting.parts().hands().filter(g -> sitting.occupant().rides());
     hands =
         turnRad == 0

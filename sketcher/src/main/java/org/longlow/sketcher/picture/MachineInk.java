@@ -64,13 +64,26 @@ final class MachineInk {
   /** Returns the box round all parts, in road axes. */
   static Envelope bounds(Scene scene) {
     Envelope box = new Envelope();
+    corners(scene, box::expandToInclude);
+    return box;
+  }
+
+  /** A corner of a part, in road axes. */
+  private interface Corner {
+    void is(double x, double z);
+  }
+
+  /** Tells of all corners of all parts. There are thousands, at every move of a pointer. */
+  private static void corners(Scene scene, Corner corner) {
+    PointMm along = scene.ground().along();
+    PointMm rear = scene.ground().rearContact();
     for (PartShape shape : scene.shapes().values()) {
       for (Coordinate c : shape.outline().getCoordinates()) {
-        PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
-        box.expandToInclude(p.x(), p.z());
+        double x = c.x - rear.x();
+        double z = c.y - rear.z();
+        corner.is(along.x() * x + along.z() * z, along.x() * z - along.z() * x);
       }
     }
-    return box;
   }
 
   /** Draws the steering axis down to the road, and the plumb line of the front wheel. */
@@ -144,19 +157,19 @@ final class MachineInk {
 
   /** Returns the point ahead that stands highest in view, in road axes. */
   private static PointMm highest(Scene scene, PointMm eye) {
-    PointMm best = null;
-    double steepest = Double.NEGATIVE_INFINITY;
-    for (PartShape shape : scene.shapes().values()) {
-      for (Coordinate c : shape.outline().getCoordinates()) {
-        PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
-        double ahead = p.x() - eye.x();
-        if (ahead > 50 && (p.z() - eye.z()) / ahead > steepest) {
-          steepest = (p.z() - eye.z()) / ahead;
-          best = p;
-        }
-      }
-    }
-    return best;
+    double[] best = {Double.NaN, Double.NaN, Double.NEGATIVE_INFINITY};
+    corners(
+        scene,
+        (x, z) -> {
+          double ahead = x - eye.x();
+          double steep = (z - eye.z()) / ahead;
+          if (ahead > 50 && steep > best[2]) {
+            best[0] = x;
+            best[1] = z;
+            best[2] = steep;
+          }
+        });
+    return Double.isNaN(best[0]) ? null : new PointMm(best[0], best[1]);
   }
 
   /** Draws the centre of mass: a quartered disc. */

@@ -8,6 +8,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongUnaryOperator;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -32,11 +33,17 @@ final class DeskHands {
 
   /** Returns who works out findings for this thread. */
   FindingWork findingWork() {
+    return findingWork(FindingWork::restNs);
+  }
+
+  /** As {@link #findingWork()}, with rests that follow from how long it worked, ns. */
+  FindingWork findingWork(LongUnaryOperator rests) {
     return new FindingWork(
         owner::add,
         e -> {
           throw e;
-        });
+        },
+        rests);
   }
 
   /** Goes on until that is so and all that was asked is answered. */

@@ -147,7 +147,7 @@ class PictureFirstTest {
       for (int i = 0; i < 6; i++) {
         Study study = Study.unchecked(shown().study().placed());
         last = study;
-        work.ask(study, f -> found.add(study));
+        work.ask(study, false, f -> found.add(study));
       }
       assertThat(work.isBusy()).isTrue();
       owner.step(() -> !work.isBusy());
@@ -156,5 +156,32 @@ class PictureFirstTest {
     } finally {
       owner.desk().close();
     }
+  }
+
+  /** While it is dragged, findings leave the processor to pictures; let go of, none waits. */
+  @Test
+  void findingsRestBetweenMovesAndNotAfterThem() throws Exception {
+    List<Study> found = new ArrayList<>();
+    Study first = Study.unchecked(shown().study().placed());
+    Study second = Study.unchecked(shown().study().placed());
+    DeskHands owner = new DeskHands(folder.resolve("third"));
+    try (FindingWork work = owner.findingWork(worked -> Long.MAX_VALUE / 2)) {
+      work.ask(first, true, f -> found.add(first));
+      owner.step(() -> !work.isBusy());
+      work.ask(second, true, f -> found.add(second));
+      Thread.sleep(100); // begun by mistake it may be found in this time
+      assertThat(second.isChecked()).isFalse();
+      work.ask(second, false, f -> found.add(second));
+      owner.step(() -> !work.isBusy());
+      assertThat(found).containsExactly(first, second);
+    } finally {
+      owner.desk().close();
+    }
+  }
+
+  @Test
+  void findingsRestTwiceAsLongAsTheyTookButNotForLong() {
+    assertThat(FindingWork.restNs(20_000_000)).isEqualTo(40_000_000);
+    assertThat(FindingWork.restNs(2_000_000_000)).isEqualTo(300_000_000);
   }
 }

@@ -51,35 +51,9 @@ public record TitleBlock(
     }
   }
 
-  /** A block of a drawing that was never changed. */
-  public TitleBlock(
-      String owner,
-      String number,
-      String date,
-      String sheet,
-      String title,
-      String supplement,
-      String creator,
-      String approval,
-      String documentType,
-      String units) {
-    this(
-        owner,
-        number,
-        date,
-        sheet,
-        title,
-        supplement,
-        creator,
-        approval,
-        documentType,
-        units,
-        List.of());
-  }
-
   /** Returns a block with title, number and date, sheet 1/1 of an elevation, the rest empty. */
   public static TitleBlock of(String title, String number, String date) {
-    return new TitleBlock("", number, date, "1/1", title, "", "", "", "elevation", "mm");
+    return new TitleBlock("", number, date, "1/1", title, "", "", "", "elevation", "mm", List.of());
   }
 
   /** Returns a copy with a supplementary title. */

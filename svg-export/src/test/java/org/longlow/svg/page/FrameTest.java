@@ -31,7 +31,8 @@ class FrameTest {
           "A. Builder",
           "",
           "elevation",
-          "mm");
+          "mm",
+          List.of());
 
   // Drawing spaces of ISO 5457:1999 (height x width; A4 is given for the upright sheet).
   @ParameterizedTest
@@ -155,7 +156,7 @@ class FrameTest {
     TitleBlock t =
         new TitleBlock(
             longText, longText, longText, longText, longText, longText, longText, longText,
-            longText, longText);
+            longText, longText, List.of());
     Scale scale = Scale.oneTo(20);
     Page page = Frame.sheet(Paper.A4, t, Samples.machine(scale), scale);
     for (Mark m : TemplateSheetsTest.marks(page)) {

@@ -50,7 +50,8 @@ public final class Gallery {
             "A. Builder",
             "",
             "elevation",
-            "mm");
+            "mm",
+            List.of());
     all(
         out,
         "frame-a3",
