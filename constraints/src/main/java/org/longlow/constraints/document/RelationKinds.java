@@ -45,7 +45,6 @@ final class RelationKinds {
   private static Kind<Tie> tie(Type.Quantity is) {
     return Kind.<Tie>of("tie", "An exact geometric relation.", s -> tie(is, s))
         .decidedBy("tie")
-        .together("across", "width")
         .rule(RelationKinds::tie)
         .exactly((name, tie, dims) -> tie(of(tie.kind().dim())));
   }
@@ -117,6 +116,9 @@ final class RelationKinds {
       count("radii", radii, pins, pins, "a belt over these pins", at);
       if (!tie.run().across().isEmpty()) {
         count("across", tie.run().across().size(), pins, pins, "a belt over these pins", at);
+        if (tie.run().width().isEmpty()) {
+          at.fault("width", "", "is missing, across needs it", "say how broad the run is");
+        }
       }
     } else {
       if (!tie.run().equals(Tie.Run.NOT_SAID)) {
