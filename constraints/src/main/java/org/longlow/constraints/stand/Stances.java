@@ -150,7 +150,7 @@ public final class Stances {
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(Condition condition, Rider rider) {
     Standing full = resting(condition, rider, drawn.values());
-    return Contents.any(drawn.values())
+    return condition.kind() != Stance.Kind.PARKED && Contents.any(drawn.values())
         ? full.emptied(resting(condition, rider, Contents.without(drawn.values(), wheels.drawn())))
         : full;
   }

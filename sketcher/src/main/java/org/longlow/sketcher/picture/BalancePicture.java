@@ -106,7 +106,7 @@ public final class BalancePicture {
     for (int k = 0; k <= 4; k++) {
       double ms = mostMs * k / 4;
       axes.add(
-          Mark.Words.level(speed(ms), x(ms), low - 1.4, SMALL_MM, Anchor.TOP_MIDDLE, Tone.INK));
+          Mark.Words.level(speed(ms), x(ms), low - 2.8, SMALL_MM, Anchor.TOP_MIDDLE, Tone.INK));
     }
     model.weaveSpeedMs().ifPresent(this::upright);
     model.capsizeSpeedMs().ifPresent(this::upright);

@@ -18,7 +18,6 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** From which speed the machine would balance by itself, with the crew that is worst for it. */
@@ -27,8 +26,6 @@ public final class BalanceFindings {
   /** Speeds of weave and capsize by the linear model. */
   public static final FindingKind BALANCE =
       new FindingKind("balance", FindingGroup.BALANCE, Rests.ON_MASSES);
-
-  private static final double KM_PER_HOUR = 3.6;
 
   private static final Basis MODEL =
       Basis.model(
@@ -61,11 +58,11 @@ public final class BalanceFindings {
         r.balances()
             ? Words.of(
                 "With " + people + " it would balance by itself, hands off, from ",
-                speed(r.fromMs()),
+                Balanced.speed(r.fromMs()),
                 capsize.isPresent()
                     ? Words.of(
                         " to ",
-                        speed(capsize.getAsDouble()),
+                        Balanced.speed(capsize.getAsDouble()),
                         "; faster it falls slowly to one" + " side, which is easily held")
                     : Words.of(" up"),
                 "; slower it must be steered. Less trail, a lower rake or a lighter front wheel each"
@@ -82,15 +79,10 @@ public final class BalanceFindings {
             Optional.of(r.stance().condition()),
             r.balances() && said ? Verdict.PASS : Verdict.CAUTION,
             r.balances()
-                ? Figures.only(KM_PER_HOUR * r.fromMs(), FigureUnit.KM_PER_HOUR)
+                ? Figures.only(Balanced.KM_PER_HOUR * r.fromMs(), FigureUnit.KM_PER_HOUR)
                 : Figures.NONE,
             said ? List.of(MODEL) : List.of(MODEL, SPREAD),
             text)
         .at(r.stance().ground().frontContact());
-  }
-
-  /** Returns a speed in words. */
-  static Words speed(double ms) {
-    return Words.figure(KM_PER_HOUR * ms, FigureSort.SPEED);
   }
 }

@@ -10,6 +10,7 @@ import org.longlow.constraints.machine.ride.WhippleModel;
 import org.longlow.constraints.machine.ride.WhippleParameters;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /**
@@ -21,13 +22,15 @@ import org.longlow.rider.words.Words;
  */
 public record Balanced(Standing stance, WhippleParameters parameters, WhippleModel model) {
 
-  private static final double MORE_RAKE_RAD = Math.toRadians(1);
+  static final double KM_PER_HOUR = 3.6;
 
-  private static final double MORE_TRAIL_M = 0.010;
+  private static final double MORE_RAKE_RAD = Math.toRadians(3);
 
-  private static final double FARTHER_M = 0.020;
+  private static final double MORE_TRAIL_M = 0.030;
 
-  private static final double HEAVIER_KG = 1;
+  private static final double FARTHER_M = 0.050;
+
+  private static final double HEAVIER_KG = 3;
 
   /**
    * What a small change does.
@@ -43,9 +46,7 @@ public record Balanced(Standing stance, WhippleParameters parameters, WhippleMod
     }
 
     private static Optional<Words> words(OptionalDouble ms) {
-      return ms.isPresent()
-          ? Optional.of(BalanceFindings.speed(ms.getAsDouble()))
-          : Optional.empty();
+      return ms.isPresent() ? Optional.of(speed(ms.getAsDouble())) : Optional.empty();
     }
   }
 
@@ -147,5 +148,10 @@ public record Balanced(Standing stance, WhippleParameters parameters, WhippleMod
         p.frontFrame(),
         new WhippleParameters.Wheel(
             w.radiusM(), share * w.massKg(), share * w.ixx(), share * w.iyy()));
+  }
+
+  /** Returns a speed in words. */
+  static Words speed(double ms) {
+    return Words.figure(KM_PER_HOUR * ms, FigureSort.SPEED);
   }
 }

@@ -111,10 +111,10 @@ public final class RunFindings {
     }
     Places drawn = standings.get(0).places();
     double one = drawn.value(tie.run().across().get(0));
-    double other = drawn.value(tie.run().across().get(1));
-    findings.add(inLine(name, tie, one, other, drawn));
+    double two = drawn.value(tie.run().across().get(1));
+    findings.add(inLine(name, tie, one, two, drawn));
     double half = drawn.value(tie.run().width().orElseThrow()) / 2;
-    Interval across = new Interval(Math.min(one, other) - half, Math.max(one, other) + half);
+    Interval across = new Interval(Math.min(one, two) - half, Math.max(one, two) + half);
     double gap = drawn.value(layout.demands().limit(Demands.Key.GAP));
     Near worst = null;
     for (Standing s : standings) {
@@ -130,7 +130,9 @@ public final class RunFindings {
         double limit = wheel ? BESIDE_TYRE_MM : gap;
         // what is farther off than the worst so far, each by its own limit, is of no interest
         double cut = limit + (worst == null ? LOOK_MM : worst.marginMm());
-        Gap found = body.to(Solid.of(shape), cut);
+        Solid other = Solid.of(shape);
+        // most are far off, which boxes tell at once
+        Gap found = body.apartMm(other, cut) < Math.max(cut, 0) ? body.to(other, cut) : null;
         if (found != null) {
           worst = new Near(shape.part(), found, limit, s);
         }

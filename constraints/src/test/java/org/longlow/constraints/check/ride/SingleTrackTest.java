@@ -182,11 +182,11 @@ class SingleTrackTest {
   @Test
   void eachSmallChangeIsThatOfALayoutDrawnSo() {
     WhippleParameters p = parameters(bicycle());
-    alike(Balanced.moreRake(p), bicycle(0, Math.toRadians(1), 0, 0, 0, 0));
-    alike(Balanced.moreTrail(p), bicycle(0, 0, 10, 0, 0, 0));
-    alike(Balanced.shifted(p, 0.02, 0), bicycle(0, 0, 0, 20, 0, 0));
-    alike(Balanced.shifted(p, 0, 0.02), bicycle(0, 0, 0, 0, 20, 0));
-    alike(Balanced.heavierFront(p), bicycle(0, 0, 0, 0, 0, 1));
+    alike(Balanced.moreRake(p), bicycle(0, Math.toRadians(3), 0, 0, 0, 0));
+    alike(Balanced.moreTrail(p), bicycle(0, 0, 30, 0, 0, 0));
+    alike(Balanced.shifted(p, 0.05, 0), bicycle(0, 0, 0, 50, 0, 0));
+    alike(Balanced.shifted(p, 0, 0.05), bicycle(0, 0, 0, 0, 50, 0));
+    alike(Balanced.heavierFront(p), bicycle(0, 0, 0, 0, 0, 3));
   }
 
   private static void alike(WhippleParameters changed, Layout drawn) {
