@@ -3,6 +3,7 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -15,6 +16,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -26,6 +28,7 @@ import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -68,6 +71,9 @@ public final class RunFindings {
 
   private static final Basis ASKEW =
       Basis.practice("sprockets within 3 mm of a line in a metre are common practice; no source");
+
+  /** Most edits leave a chain where it is, and so what it passes: gaps know bodies by identity. */
+  private static final Memo<Stretches, Solid> BODIES = new Memo<>(32, Stretches::solid);
 
   /** The nearest that it comes to one part. */
   private record Near(Part part, Gap gap, double limitMm, Standing standing) {
@@ -121,8 +127,13 @@ public final class RunFindings {
       if (s.kind() == Stance.Kind.OPEN) {
         continue;
       }
-      Solid body = body(name, tie, s.places(), across);
+      Stretches way = Stretches.of(name, tie, s.places(), across);
+      Envelope reach = way.within(Math.max(gap, BESIDE_TYRE_MM) + LOOK_MM);
+      Solid body = BODIES.of(way);
       for (PartShape shape : s.shapes().values()) {
+        if (!reach.intersects(shape.outline().getEnvelopeInternal())) {
+          continue; // most are far off
+        }
         boolean wheel = shape.part().traits().duty() == Duty.WHEEL;
         if (!wheel && carries(shape.part(), tie)) {
           continue;
@@ -130,10 +141,8 @@ public final class RunFindings {
         double limit = wheel ? BESIDE_TYRE_MM : gap;
         // what is farther off than the worst so far, each by its own limit, is of no interest
         double cut = limit + (worst == null ? LOOK_MM : worst.marginMm());
-        Solid other = Solid.of(shape);
-        // most are far off, which boxes tell at once
-        Gap found = body.apartMm(other, cut) < Math.max(cut, 0) ? body.to(other, cut) : null;
-        if (found != null) {
+        for (Gap found :
+            Gaps.between(List.of(body), List.of(Solid.of(shape)), limit + LOOK_MM, (a, b) -> cut)) {
           worst = new Near(shape.part(), found, limit, s);
         }
       }
@@ -148,23 +157,45 @@ public final class RunFindings {
         || duty != Duty.CARRIER && part.pins().stream().anyMatch(tie.pins()::contains);
   }
 
-  private static Solid body(String name, Tie tie, Places places, Interval across) {
-    BeltRun belt = new BeltRun(places.value(tie.radii().get(0)), places.value(tie.radii().get(1)));
-    List<Prism> prisms = new ArrayList<>();
-    for (BeltRun.Straight run :
-        belt.straights(places.pin(tie.pins().get(0)), places.pin(tie.pins().get(1)))) {
-      PointMm up = PointMm.unit(run.to().minus(run.from()).angleRad()).left().times(HALF_HIGH_MM);
-      prisms.add(
-          new Prism(
-              Curves.polygon(
-                  List.of(
-                      run.from().minus(up),
-                      run.to().minus(up),
-                      run.to().plus(up),
-                      run.from().plus(up))),
-              across));
+  /** Both stretches where they are in a stance, and how far they reach across. */
+  private record Stretches(String name, List<BeltRun.Straight> both, Interval across) {
+
+    static Stretches of(String name, Tie tie, Places places, Interval across) {
+      BeltRun belt =
+          new BeltRun(places.value(tie.radii().get(0)), places.value(tie.radii().get(1)));
+      return new Stretches(
+          name,
+          belt.straights(places.pin(tie.pins().get(0)), places.pin(tie.pins().get(1))),
+          across);
     }
-    return new Solid(name, prisms);
+
+    /** Returns a box round all that is so near. */
+    Envelope within(double mm) {
+      Envelope box = new Envelope();
+      for (BeltRun.Straight run : both) {
+        box.expandToInclude(run.from().x(), run.from().z());
+        box.expandToInclude(run.to().x(), run.to().z());
+      }
+      box.expandBy(HALF_HIGH_MM + mm);
+      return box;
+    }
+
+    Solid solid() {
+      List<Prism> prisms = new ArrayList<>();
+      for (BeltRun.Straight run : both) {
+        PointMm up = PointMm.unit(run.to().minus(run.from()).angleRad()).left().times(HALF_HIGH_MM);
+        prisms.add(
+            new Prism(
+                Curves.polygon(
+                    List.of(
+                        run.from().minus(up),
+                        run.to().minus(up),
+                        run.to().plus(up),
+                        run.from().plus(up))),
+                across));
+      }
+      return new Solid(name, prisms);
+    }
   }
 
   private static Finding run(Layout layout, String name, Near worst) {
