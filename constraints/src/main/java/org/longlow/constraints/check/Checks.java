@@ -53,7 +53,9 @@ import org.longlow.constraints.check.road.ChainFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.LoadFindings;
+import org.longlow.constraints.check.road.RunFindings;
 import org.longlow.constraints.check.road.SagFindings;
+import org.longlow.constraints.check.road.ShockFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
@@ -209,6 +211,8 @@ public final class Checks {
       add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
+      add(findings, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
+      add(findings, RunFindings.RUN, () -> RunFindings.of(layout, standings));
       moving(findings, layout, shapes, wheels, standings);
     }
     loads(findings, layout, wheels, standings);

@@ -2,6 +2,7 @@ package org.longlow.constraints.document;
 
 import static org.longlow.constraints.document.Type.ANGLE;
 import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.MASS;
 import static org.longlow.constraints.document.Type.words;
 
 import java.util.LinkedHashMap;
@@ -95,6 +96,7 @@ final class PartKinds {
           PartKinds.<SolidPart>part(
                   switch (type) {
                     case RADIATOR, LEVER, MIRROR, BRACKET -> Names.word(type);
+                    case TANK, BOX -> "store";
                     default -> "solid";
                   },
                   "A body filled to its outline.",
@@ -210,7 +212,15 @@ final class PartKinds {
                 AngleLeg.NONE,
                 SolidPart::angle,
                 "Its second leg, where it is of angle section: sheet folded along one edge.")
-            : AngleLeg.NONE);
+            : AngleLeg.NONE,
+        type == SolidPart.Kind.TANK || type == SolidPart.Kind.BOX
+            ? s.may(
+                "holds",
+                MASS.positive(),
+                SolidPart::holds,
+                "Mass of what it holds when full, besides its own mass: fuel in a tank, luggage in a"
+                    + " box. The machine is looked at full, and sag and loads with it empty too.")
+            : Optional.empty());
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {

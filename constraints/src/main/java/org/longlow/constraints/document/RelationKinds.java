@@ -73,6 +73,23 @@ final class RelationKinds {
             Tie::edge,
             "Which edge of its outline, counted from 0."),
         s.flag("inside", Tie::inside, "True for an inside tangency."),
+        new Tie.Run(
+            s.or(
+                "across",
+                new Type.ListOf<>(PartSizes.REACH, 0, MAX_PINS),
+                List.of(),
+                tie -> tie.run().across(),
+                "Where each wheel of a belt or chain has its middle, left positive: what the run"
+                    + " passes at its side is looked at."),
+            s.may(
+                "width",
+                PartSizes.SIZE,
+                tie -> tie.run().width(),
+                "How broad a belt or chain is, over its pins."),
+            s.flag(
+                "halfLink",
+                tie -> tie.run().halfLink(),
+                "True for a chain that is meant to have a cranked half link.")),
         s.note(Tie::note));
   }
 
@@ -95,8 +112,19 @@ final class RelationKinds {
     }
     int radii = tie.radii().size();
     if (kind == TieKind.BELT_LENGTH) {
-      count("radii", radii, tie.pins().size(), tie.pins().size(), "a belt over these pins", at);
+      int pins = tie.pins().size();
+      count("radii", radii, pins, pins, "a belt over these pins", at);
+      if (!tie.run().across().isEmpty()) {
+        count("across", tie.run().across().size(), pins, pins, "a belt over these pins", at);
+        if (tie.run().width().isEmpty()) {
+          at.fault("width", "", "is missing, across needs it", "say how broad the run is");
+        }
+      }
     } else {
+      if (!tie.run().equals(Tie.Run.NOT_SAID)) {
+        at.fault(
+            "across", "", "belongs to belt-length only, as width and halfLink do", "take it out");
+      }
       count("radii", radii, kind.radii(), kind.radii(), kind.word(), at);
     }
     if (kind == TieKind.ON_EDGE) {

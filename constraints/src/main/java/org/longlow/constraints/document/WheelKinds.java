@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Shock;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.WheelPart;
 
@@ -19,6 +20,10 @@ final class WheelKinds {
 
   /** Nothing round is less spread than a bare hub. */
   private static final double LEAST_SPREAD = 0.1;
+
+  static final Kind<Shock> SHOCK =
+      Kind.of("shock", "Spring and damper between arm and frame.", WheelKinds::shock)
+          .together("foot", "top", "stroke", "spring");
 
   private WheelKinds() {}
 
@@ -115,7 +120,29 @@ final class WheelKinds {
         bump(s),
         droop(s),
         rate(s),
-        preload(s));
+        preload(s),
+        s.or(
+            "shock",
+            new Type.Nested<>(SHOCK),
+            Shock.NOT_SAID,
+            SwingarmPart::shock,
+            "Spring and damper that hang on pins of arm and frame, if that is how it is sprung."));
+  }
+
+  private static Shock shock(Source<Shock> s) {
+    return new Shock(
+        s.may(
+            "foot",
+            Type.ref(Referent.PIN),
+            Shock::foot,
+            "The pin at the arm; it goes with the rear wheel."),
+        s.may("top", Type.ref(Referent.PIN), Shock::top, "The pin at the frame."),
+        s.may("stroke", PartSizes.SIZE, Shock::stroke, "By how much it can close."),
+        s.may(
+            "spring",
+            RATE.positive(),
+            Shock::spring,
+            "Force for each mm by which it closes; of two, both together."));
   }
 
   private static <P extends Part.Carrier> Formula bump(Source<P> s) {

@@ -67,6 +67,11 @@ public sealed interface Part
     return Optional.empty();
   }
 
+  /** Mass of what it holds when full, besides its own; absent where it holds nothing. */
+  default Optional<Formula> held() {
+    return Optional.empty();
+  }
+
   /** Whose seat it belongs to, where it is of one. */
   default Optional<String> seatOf() {
     return Optional.empty();

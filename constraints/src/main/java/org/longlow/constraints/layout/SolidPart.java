@@ -20,6 +20,7 @@ import org.longlow.constraints.words.Names;
  * @param working by what of the rider a lever is worked, if it is said
  * @param glassRadius radius that the glass of a mirror is bulged to; absent where it is flat
  * @param angle the second leg of a bracket of angle section
+ * @param holds mass of what it holds when full, besides its own
  */
 public record SolidPart(
     PartBase base,
@@ -32,7 +33,8 @@ public record SolidPart(
     Duct duct,
     Working working,
     Optional<Formula> glassRadius,
-    AngleLeg angle)
+    AngleLeg angle,
+    Optional<Formula> holds)
     implements Part.Flat {
 
   public SolidPart {
@@ -63,7 +65,8 @@ public record SolidPart(
         Duct.NONE,
         Working.NOT_SAID,
         Optional.empty(),
-        AngleLeg.NONE);
+        AngleLeg.NONE,
+        Optional.empty());
   }
 
   /** A part of one body that is as broad everywhere. */
@@ -116,6 +119,11 @@ public record SolidPart(
             worked().stream().flatMap(w -> Stream.concat(Stream.of(w.pad()), w.pivot().stream())))
         .distinct()
         .toList();
+  }
+
+  @Override
+  public Optional<Formula> held() {
+    return holds;
   }
 
   @Override

@@ -14,6 +14,8 @@ public record Stance(Kind kind, String section) {
   public enum Kind {
     /** Nobody on it, springs carry the machine alone. */
     UNLADEN,
+    /** Nobody on it, tanks and boxes empty; only where some part says what it holds. */
+    LIGHT,
     /** The crew member sits on it. */
     LADEN,
     /** Both wheels fully up. */

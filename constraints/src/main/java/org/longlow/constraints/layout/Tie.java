@@ -14,6 +14,7 @@ import org.longlow.constraints.formula.Formula;
  * @param part the part whose edge is meant, or empty
  * @param edge which edge of its outline, counted from 0
  * @param inside true for an inside tangency
+ * @param run where a belt or chain runs across the machine, if it is said
  * @param note for people, may be empty
  */
 public record Tie(
@@ -24,10 +25,43 @@ public record Tie(
     String part,
     int edge,
     boolean inside,
+    Run run,
     String note) {
+
+  /**
+   * A belt or chain across the machine.
+   *
+   * @param across where each of its wheels has the middle of it, left positive; empty where nobody
+   *     has said
+   * @param width how broad it is over its pins
+   * @param halfLink whether a chain is meant to have a cranked half link
+   */
+  public record Run(List<Formula> across, Optional<Formula> width, boolean halfLink) {
+
+    /** Nothing is said. */
+    public static final Run NOT_SAID = new Run(List.of(), Optional.empty(), false);
+
+    public Run {
+      across = List.copyOf(across);
+    }
+  }
+
   public Tie {
     pins = List.copyOf(pins);
     radii = List.copyOf(radii);
+  }
+
+  /** A tie of which nothing is said across the machine. */
+  public Tie(
+      TieKind kind,
+      List<String> pins,
+      Optional<Formula> is,
+      List<Formula> radii,
+      String part,
+      int edge,
+      boolean inside,
+      String note) {
+    this(kind, pins, is, radii, part, edge, inside, Run.NOT_SAID, note);
   }
 
   /** Returns a tie of pins and one target, the common case. */

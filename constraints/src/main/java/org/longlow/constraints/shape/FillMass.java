@@ -11,11 +11,11 @@ final class FillMass {
 
   /**
    * Returns the given mass, or that of {@code volumeMm3} of the part's material where it is filled
-   * by it, or 0 where neither is known.
+   * by it, with what it holds when full; 0 where neither is known.
    */
   static double mass(Part part, double volumeMm3, Places places) {
     return part.traits().filled() || part.base().mass().isPresent()
-        ? massOf(part, volumeMm3, places)
+        ? massOf(part, volumeMm3, places) + part.held().map(places::value).orElse(0.0)
         : 0;
   }
 

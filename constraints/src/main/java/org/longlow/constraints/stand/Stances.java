@@ -1,6 +1,7 @@
 package org.longlow.constraints.stand;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -83,6 +84,12 @@ public final class Stances {
     boolean all = asked.isEmpty();
     Standing unladen = balanced(Condition.empty(Stance.Kind.UNLADEN), Rider.NOBODY);
     standings.add(unladen);
+    if (all || asked.contains(Stance.Kind.LIGHT)) {
+      unladen
+          .emptied()
+          .map(s -> s.named(Condition.empty(Stance.Kind.LIGHT)))
+          .ifPresent(standings::add);
+    }
     for (Rider rider : riders) {
       standings.add(balanced(Condition.laden(rider.occupants()), rider));
     }
@@ -142,12 +149,27 @@ public final class Stances {
 
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(Condition condition, Rider rider) {
-    Optional<Springs> springs = Springs.of(drawn.values(), rider, wheels);
-    if (springs.isEmpty()) {
-      return at(condition, rider, 0, 0, springs);
-    }
-    StaticSag sag = springs.get().rest(wheels, 1);
-    return at(condition, rider, sag.front().travelMm(), sag.rear().travelMm(), springs);
+    Standing full = resting(condition, rider, drawn.values());
+    return condition.kind() != Stance.Kind.PARKED && Contents.any(drawn.values())
+        ? full.emptied(resting(condition, rider, Contents.without(drawn.values(), wheels.drawn())))
+        : full;
+  }
+
+  /** Returns the stance in which springs are in balance with what these drawn parts weigh. */
+  private Standing resting(Condition condition, Rider rider, Collection<PartShape> weighed) {
+    Optional<Springs> springs = Springs.of(weighed, rider, wheels);
+    Optional<StaticSag> sag = springs.map(s -> s.rest(wheels, 1));
+    Standing at =
+        at(
+            condition,
+            rider,
+            sag.map(s -> s.front().travelMm()).orElse(0.0),
+            sag.map(s -> s.rear().travelMm()).orElse(0.0),
+            springs);
+    return weighed == drawn.values()
+        ? at
+        : at.carrying(
+            Load.of(Contents.without(at.shapes().values(), at.places()), rider, at.ground()));
   }
 
   /** Returns the machine with its wheels moved, whatever its springs would say. */

@@ -22,6 +22,7 @@ import org.longlow.constraints.shape.Places;
  * @param moved those of {@code shapes} that are not where they are drawn
  * @param load masses and axle loads
  * @param springs what the springs carry, where they are in balance
+ * @param emptied the same at rest with tanks and boxes empty, where some part says what it holds
  */
 public record Standing(
     Condition condition,
@@ -33,7 +34,64 @@ public record Standing(
     Map<String, PartShape> shapes,
     Map<String, PartShape> moved,
     Load load,
-    Optional<Springs> springs) {
+    Optional<Springs> springs,
+    Optional<Standing> emptied) {
+
+  /** One of a machine that holds nothing. */
+  public Standing(
+      Condition condition,
+      Rider rider,
+      double frontTravelMm,
+      double rearTravelMm,
+      Places places,
+      Ground ground,
+      Map<String, PartShape> shapes,
+      Map<String, PartShape> moved,
+      Load load,
+      Optional<Springs> springs) {
+    this(
+        condition,
+        rider,
+        frontTravelMm,
+        rearTravelMm,
+        places,
+        ground,
+        shapes,
+        moved,
+        load,
+        springs,
+        Optional.empty());
+  }
+
+  /** Returns this with the same machine emptied beside it. */
+  Standing emptied(Standing light) {
+    return of(condition, load, Optional.of(light));
+  }
+
+  /** Returns this with what axles carry when it weighs something else. */
+  Standing carrying(Load other) {
+    return of(condition, other, emptied);
+  }
+
+  /** Returns this under another name. */
+  Standing named(Condition other) {
+    return of(other, load, emptied);
+  }
+
+  private Standing of(Condition now, Load carried, Optional<Standing> light) {
+    return new Standing(
+        now,
+        rider,
+        frontTravelMm,
+        rearTravelMm,
+        places,
+        ground,
+        shapes,
+        moved,
+        carried,
+        springs,
+        light);
+  }
 
   public Stance.Kind kind() {
     return condition.kind();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.Shock;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.TubePart;
@@ -147,7 +148,8 @@ final class Chassis {
             mm(Rolling.BUMP_MM),
             mm(Rolling.DROOP_MM),
             Optional.of(rate(spring)),
-            Optional.of(preload(spring))));
+            Optional.of(preload(spring)),
+            Shock.NOT_SAID));
   }
 
   private void rails() {

@@ -139,7 +139,7 @@ final class Draft {
   Layout layout(String name, String title, List<String> notes, List<String> rules) {
     Map<String, Stance> stances = new LinkedHashMap<>();
     for (Stance.Kind kind : Stance.Kind.values()) {
-      if (kind != Stance.Kind.OPEN) {
+      if (kind != Stance.Kind.OPEN && kind != Stance.Kind.LIGHT) {
         stances.put(kind.word().replace('-', ' '), new Stance(kind, ""));
       }
     }

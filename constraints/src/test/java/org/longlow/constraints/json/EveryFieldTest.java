@@ -151,7 +151,8 @@ class EveryFieldTest {
                 "titleBlock",
                 "revision",
                 "span",
-                "worked"));
+                "worked",
+                "shock"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

@@ -64,7 +64,7 @@ class LayoutFaultsTest {
         spoil(kind, part);
       }
     }
-    assertThat(seen).hasSize(16);
+    assertThat(seen).hasSize(17);
     assertThat(refused).isGreaterThan(300 / STEP);
     assertThat(accepted).isGreaterThan(100 / STEP);
   }

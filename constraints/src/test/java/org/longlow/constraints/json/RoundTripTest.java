@@ -35,7 +35,7 @@ class RoundTripTest {
     assertThat(plank.name()).isEqualTo("plank");
     assertThat(plank.measures()).hasSize(7);
     assertThat(plank.pins()).hasSize(29);
-    assertThat(plank.parts()).hasSize(23);
+    assertThat(plank.parts()).hasSize(24);
     assertThat(plank.crew().get("Jon").stature().evaluate(n -> 0)).isEqualTo(5.9 * 304.8);
   }
 

@@ -139,7 +139,8 @@ public final class Made {
         Duct.NONE,
         Working.NOT_SAID,
         Optional.empty(),
-        AngleLeg.NONE);
+        AngleLeg.NONE,
+        Optional.empty());
   }
 
   /** A sheet as {@link #shell} with formers. */

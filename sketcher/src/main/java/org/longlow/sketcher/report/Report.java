@@ -37,6 +37,7 @@ public final class Report {
     FindingTables.write(h, study, order);
     PeopleTables.write(h, study);
     LoadTables.write(h, study);
+    BalanceTable.write(h, study);
     KeptTable.write(h, study, options.picture());
     BuiltTable.write(h, options.built(), layout.units());
     Shop shop = Shop.of(study);

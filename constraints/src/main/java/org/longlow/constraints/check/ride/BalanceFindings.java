@@ -1,6 +1,5 @@
 package org.longlow.constraints.check.ride;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,12 +15,9 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
-import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
-import org.longlow.constraints.machine.ride.WhippleModel;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** From which speed the machine would balance by itself, with the crew that is worst for it. */
@@ -30,8 +26,6 @@ public final class BalanceFindings {
   /** Speeds of weave and capsize by the linear model. */
   public static final FindingKind BALANCE =
       new FindingKind("balance", FindingGroup.BALANCE, Rests.ON_MASSES);
-
-  private static final double KM_PER_HOUR = 3.6;
 
   private static final Basis MODEL =
       Basis.model(
@@ -46,50 +40,29 @@ public final class BalanceFindings {
               "wheels that do not say their spread are taken with %.1f, typical, from memory",
               SingleTrack.SPREAD));
 
-  /** The machine with one crew. */
-  private record Ridden(Standing stance, WhippleModel model) {
-    /** Returns from which speed it balances by itself, m/s; infinite if from none. */
-    double fromMs() {
-      return model.weaveSpeedMs().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    /** Returns up to which speed it does. */
-    double toMs() {
-      return model.capsizeSpeedMs().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    boolean balances() {
-      return fromMs() < toMs();
-    }
-  }
-
   private BalanceFindings() {}
 
   /** Returns one, of the crew with which it balances last; empty where a mass is missing. */
   public static Optional<Finding> of(Wheels wheels, List<Standing> standings) {
-    return standings.stream()
-        .filter(s -> s.kind() == Stance.Kind.LADEN)
-        .flatMap(s -> SingleTrack.of(s, wheels).map(p -> new Ridden(s, p.model())).stream())
-        .max(Comparator.comparing((Ridden r) -> !r.balances()).thenComparingDouble(Ridden::fromMs))
-        .map(r -> finding(r, wheels));
+    return Balanced.last(wheels, standings).map(r -> finding(r, wheels));
   }
 
-  private static Finding finding(Ridden r, Wheels wheels) {
+  private static Finding finding(Balanced r, Wheels wheels) {
     boolean said =
         Stream.of(wheels.front(), wheels.rear())
             .map(WheelPart::spread)
             .allMatch(Optional::isPresent);
-    OptionalDouble capsize = r.model.capsizeSpeedMs();
-    String people = r.stance.condition().people();
+    OptionalDouble capsize = r.model().capsizeSpeedMs();
+    String people = r.stance().condition().people();
     Words text =
         r.balances()
             ? Words.of(
                 "With " + people + " it would balance by itself, hands off, from ",
-                speed(r.fromMs()),
+                Balanced.speed(r.fromMs()),
                 capsize.isPresent()
                     ? Words.of(
                         " to ",
-                        speed(capsize.getAsDouble()),
+                        Balanced.speed(capsize.getAsDouble()),
                         "; faster it falls slowly to one" + " side, which is easily held")
                     : Words.of(" up"),
                 "; slower it must be steered. Less trail, a lower rake or a lighter front wheel each"
@@ -103,17 +76,13 @@ public final class BalanceFindings {
     return new Finding(
             BALANCE,
             About.thing("balance", "balance"),
-            Optional.of(r.stance.condition()),
+            Optional.of(r.stance().condition()),
             r.balances() && said ? Verdict.PASS : Verdict.CAUTION,
             r.balances()
-                ? Figures.only(KM_PER_HOUR * r.fromMs(), FigureUnit.KM_PER_HOUR)
+                ? Figures.only(Balanced.KM_PER_HOUR * r.fromMs(), FigureUnit.KM_PER_HOUR)
                 : Figures.NONE,
             said ? List.of(MODEL) : List.of(MODEL, SPREAD),
             text)
-        .at(r.stance.ground().frontContact());
-  }
-
-  private static Words speed(double ms) {
-    return Words.figure(KM_PER_HOUR * ms, FigureSort.SPEED);
+        .at(r.stance().ground().frontContact());
   }
 }

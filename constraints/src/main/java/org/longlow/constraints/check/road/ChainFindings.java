@@ -54,7 +54,7 @@ public final class ChainFindings {
             (name, tie) -> {
               if (tie.kind() == TieKind.BELT_LENGTH && tie.is().isPresent()) {
                 OptionalDouble links = links(placed.layout(), placed.places(), tie);
-                links.ifPresent(n -> findings.add(finding(name, n)));
+                links.ifPresent(n -> findings.add(finding(name, n, tie.run().halfLink())));
               }
             });
     return findings;
@@ -88,7 +88,7 @@ public final class ChainFindings {
     }
   }
 
-  private static Finding finding(String tie, double links) {
+  private static Finding finding(String tie, double links, boolean halfLink) {
     long whole = Math.round(links);
     boolean isWhole = Math.abs(links - whole) < WHOLE;
     boolean even = isWhole && whole % 2 == 0;
@@ -96,7 +96,7 @@ public final class ChainFindings {
         CHAIN,
         About.thing(tie, tie),
         Optional.empty(),
-        even ? Verdict.PASS : isWhole ? Verdict.CAUTION : Verdict.FAIL,
+        even ? Verdict.PASS : isWhole && halfLink ? Verdict.CAUTION : Verdict.FAIL,
         Figures.only(links, FigureUnit.LINKS),
         List.of(
             Basis.practice(
@@ -111,7 +111,8 @@ public final class ChainFindings {
                         + " has "
                         + whole
                         + " links, an odd number, which needs a cranked half link, the weakest of"
-                        + " the chain; choose an even number.")
+                        + " the chain; choose an even number"
+                        + (halfLink ? "." : ", or say \"halfLink\": true of " + tie + "."))
                 : Say.format(
                     "Chain %s would have %.2f links; choose an even whole number.", tie, links));
   }

@@ -3,6 +3,7 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -66,7 +67,11 @@ public final class LoadFindings {
         continue;
       }
       AxleLoads axles = s.load().axles();
-      double share = axles.frontShare();
+      double full = axles.frontShare();
+      OptionalDouble empty =
+          s.emptied().map(Standing::load).filter(e -> e != null).stream()
+              .mapToDouble(e -> e.axles().frontShare())
+              .findFirst();
       double least = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MIN));
       double most = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MAX));
       String who = laden ? "with " + s.condition().people() : "with nobody on it";
@@ -79,10 +84,25 @@ public final class LoadFindings {
               laden ? " with gear" : "",
               Say.newton(axles.frontN()),
               Say.newton(axles.rearN()),
-              Say.percent(share),
+              Say.percent(full),
               Say.wholeMm(s.ground().toRoad(s.load().total().at()).x()),
               Say.wholeMm(s.ground().toRoad(s.load().total().at()).z()),
               across(s.load().total().yMm()));
+      if (empty.isPresent()) {
+        text =
+            Words.of(
+                text,
+                " Tanks and boxes empty it weighs ",
+                Say.kg(s.emptied().orElseThrow().load().total().massKg()),
+                ", ",
+                Say.percent(empty.getAsDouble()),
+                " on the front.");
+      }
+      double other = empty.orElse(full);
+      double share =
+          Math.min(other - least, most - other) < Math.min(full - least, most - full)
+              ? other
+              : full;
       Optional<Condition> stance = Optional.of(s.condition());
       if (laden && !isOverRoad(axles)) {
         findings.add(

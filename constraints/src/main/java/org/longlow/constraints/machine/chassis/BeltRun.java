@@ -1,6 +1,8 @@
 package org.longlow.constraints.machine.chassis;
 
+import java.util.List;
 import org.longlow.constraints.machine.Values;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * A belt or chain laid taut round two discs, uncrossed: arcs and tangents over the pitch circles.
@@ -29,6 +31,31 @@ public record BeltRun(double oneMm, double otherMm) {
     return 2 * centreMm * Math.cos(slope)
         + Math.min(oneMm, otherMm) * (Math.PI - 2 * slope)
         + Math.max(oneMm, otherMm) * (Math.PI + 2 * slope);
+  }
+
+  /** A straight stretch, from where it leaves one disc to where it meets the other. */
+  public record Straight(PointMm from, PointMm to) {}
+
+  /**
+   * Returns its two straight stretches, that on the left of the way from one centre to the other
+   * first.
+   *
+   * @param one centre of the first disc
+   * @param other centre of the second, farther off than the radii differ by
+   */
+  public List<Straight> straights(PointMm one, PointMm other) {
+    double apart = one.distance(other);
+    if (!(apart > Math.abs(oneMm - otherMm))) {
+      throw Values.refused("centre distance mm", apart, "more than the radii differ by");
+    }
+    double along = other.minus(one).angleRad();
+    double open = Math.acos((oneMm - otherMm) / apart);
+    return List.of(straight(one, other, along + open), straight(one, other, along - open));
+  }
+
+  private Straight straight(PointMm one, PointMm other, double normalRad) {
+    PointMm out = PointMm.unit(normalRad);
+    return new Straight(one.plus(out.times(oneMm)), other.plus(out.times(otherMm)));
   }
 
   /**

@@ -70,6 +70,12 @@ class SingleTrackTest {
 
   /** Returns the bicycle as one draws it who begins with a frame that is not level. */
   private static Layout bicycle(double turnedRad) {
+    return bicycle(turnedRad, 0, 0, 0, 0, 0);
+  }
+
+  /** Returns one with more rake, more trail, its rear frame elsewhere, a heavier front wheel. */
+  private static Layout bicycle(
+      double turnedRad, double rakeRad, double trailMm, double xMm, double zMm, double kg) {
     double[][] rear = {
       {205.65343015212106, 274.59103499281795}, {-205.65343015212106, -274.59103499281795},
       {0, 342.7554990500138}, {0, -342.7554990500138}
@@ -81,14 +87,15 @@ class SingleTrackTest {
     StringBuilder pins = new StringBuilder();
     StringBuilder parts = new StringBuilder();
     for (int k = 0; k < 4; k++) {
-      pins.append(pin("b" + k, 300 + rear[k][0], 900 + rear[k][1], turnedRad));
+      pins.append(pin("b" + k, 300 + xMm + rear[k][0], 900 + zMm + rear[k][1], turnedRad));
       parts.append(block("rear" + k, "b" + k, 85 / 4.0, 20, 187.86728732554484, false));
       pins.append(pin("h" + k, 900 + front[k][0], 700 + front[k][1], turnedRad));
       parts.append(block("front" + k, "h" + k, 1, 10, 47.434164902525694, true));
     }
-    double ground = WHEELBASE_MM + TRAIL_MM;
-    pins.append(pin("top", ground - 900 * Math.tan(RAKE), 900, turnedRad));
-    pins.append(pin("bottom", ground - 600 * Math.tan(RAKE), 600, turnedRad));
+    double ground = WHEELBASE_MM + TRAIL_MM + trailMm;
+    double slope = Math.tan(RAKE + rakeRad);
+    pins.append(pin("top", ground - 900 * slope, 900, turnedRad));
+    pins.append(pin("bottom", ground - 600 * slope, 600, turnedRad));
     pins.append(pin("rearAxle", 0, 300, turnedRad));
     pins.append(pin("frontAxle", WHEELBASE_MM, FRONT_MM, turnedRad));
     String text =
@@ -99,7 +106,8 @@ class SingleTrackTest {
             + "'back': {'kind': 'wheel', 'end': 'rear', 'axle': 'rearAxle', 'radius': 300, 'width': 30,"
             + " 'mass': 2, 'spread': '0.12 / (2 * 0.09)'},"
             + "'fore': {'kind': 'wheel', 'end': 'front', 'axle': 'frontAxle', 'radius': 350, 'width': 30,"
-            + " 'mass': 3, 'spread': '0.28 / (3 * 0.1225)'},"
+            + String.format(Locale.ROOT, " 'mass': %f,", 3 + kg)
+            + " 'spread': '0.28 / (3 * 0.1225)'},"
             + "'fork': {'kind': 'front', 'type': 'telescopic', 'top': 'top', 'bottom': 'bottom', 'axle':"
             + " 'frontAxle', 'tube': 30, 'y': 60, 'bump': 0, 'droop': 0}}}";
     ReadResult read = LayoutReader.read(text.replace('\'', '"'), null);
@@ -168,5 +176,25 @@ class SingleTrackTest {
         .isCloseTo(4.29238253634111 * scale, within(1e-7));
     assertThat(model.capsizeSpeedMs().orElseThrow())
         .isCloseTo(6.02426201538837 * scale, within(1e-7));
+  }
+
+  /** Each change of the table, against a layout that is drawn so. */
+  @Test
+  void eachSmallChangeIsThatOfALayoutDrawnSo() {
+    WhippleParameters p = parameters(bicycle());
+    alike(Balanced.moreRake(p), bicycle(0, Math.toRadians(3), 0, 0, 0, 0));
+    alike(Balanced.moreTrail(p), bicycle(0, 0, 30, 0, 0, 0));
+    alike(Balanced.shifted(p, 0.05, 0), bicycle(0, 0, 0, 50, 0, 0));
+    alike(Balanced.shifted(p, 0, 0.05), bicycle(0, 0, 0, 0, 50, 0));
+    alike(Balanced.heavierFront(p), bicycle(0, 0, 0, 0, 0, 3));
+  }
+
+  private static void alike(WhippleParameters changed, Layout drawn) {
+    WhippleModel model = parameters(drawn).model();
+    assertThat(changed.model().weaveSpeedMs().orElseThrow())
+        .isCloseTo(model.weaveSpeedMs().orElseThrow(), within(1e-7))
+        .isNotCloseTo(parameters(bicycle()).model().weaveSpeedMs().orElseThrow(), within(1e-3));
+    assertThat(changed.model().capsizeSpeedMs().orElseThrow())
+        .isCloseTo(model.capsizeSpeedMs().orElseThrow(), within(1e-7));
   }
 }

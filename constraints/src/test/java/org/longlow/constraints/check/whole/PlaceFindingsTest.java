@@ -67,7 +67,7 @@ class PlaceFindingsTest {
     assertThat(even.value()).isEqualTo(84);
     assertThat(even.text()).isEqualTo("Chain chain has 84 links, an even number.");
     Finding odd = chain("85", "chainLength").orElseThrow();
-    assertThat(odd.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(odd.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(odd.text())
         .startsWith("Chain chain has 85 links, an odd number, which needs a cranked");
     Finding half = chain("84.5", "chainLength").orElseThrow();

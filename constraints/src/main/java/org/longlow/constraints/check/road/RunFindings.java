@@ -1,0 +1,260 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.machine.chassis.BeltRun;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Memo;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
+
+/**
+ * What a chain or belt passes on its way, in space: both straight stretches in every stance against
+ * the tyre, the arm and whatever else is in the way. What drives it, and what else hangs on its
+ * wheels' pins, carries its wheels and is left out.
+ */
+public final class RunFindings {
+
+  /** How near the run of a chain or belt comes to what stands beside it. */
+  public static final FindingKind RUN =
+      new FindingKind("run", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** Whether both wheels of it are in line. */
+  static final FindingKind IN_LINE =
+      new FindingKind("in-line", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** Half as high as the plates of the highest chain usual on a motorcycle, mm; judgement. */
+  private static final double HALF_HIGH_MM = 8;
+
+  /** Beside a tyre, which is broader than its size says, grows and leans on its bearings, mm. */
+  private static final double BESIDE_TYRE_MM = 5;
+
+  /** Out of line, in mm for each mm between the centres: 3 mm in a metre. */
+  private static final double MOST_ASKEW = 0.003;
+
+  /** How far beyond its limit something is still named as the nearest, mm. */
+  private static final double LOOK_MM = 30;
+
+  private static final Basis HOW =
+      Basis.model("both straight stretches in every stance, plates 16 mm high; no slack or whip");
+
+  private static final Basis TYRE =
+      Basis.practice("5 mm between a tyre and what runs beside it is common practice; no source");
+
+  private static final Basis ASKEW =
+      Basis.practice("sprockets within 3 mm of a line in a metre are common practice; no source");
+
+  /** Most edits leave a chain where it is, and so what it passes: gaps know bodies by identity. */
+  private static final Memo<Stretches, Solid> BODIES = new Memo<>(32, Stretches::solid);
+
+  /** The nearest that it comes to one part. */
+  private record Near(Part part, Gap gap, double limitMm, Standing standing) {
+
+    double marginMm() {
+      return gap.gapMm() - limitMm;
+    }
+  }
+
+  private RunFindings() {}
+
+  public static List<Finding> of(Layout layout, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    layout
+        .ties()
+        .forEach(
+            (name, tie) -> {
+              if (tie.kind() == TieKind.BELT_LENGTH && !standings.isEmpty()) {
+                of(findings, layout, name, tie, standings);
+              }
+            });
+    return findings;
+  }
+
+  private static void of(
+      List<Finding> findings, Layout layout, String name, Tie tie, List<Standing> standings) {
+    if (tie.run().across().isEmpty() || tie.pins().size() != 2) {
+      findings.add(
+          Finding.note(
+              RUN,
+              About.thing(name, name),
+              Verdict.NOT_APPLICABLE,
+              Basis.model("this layout"),
+              Words.of(
+                  tie.pins().size() == 2
+                      ? "What "
+                          + name
+                          + " passes at its sides is not known: give \"across\" and \"width\" of it."
+                      : "What " + name + " passes is looked at for two wheels only.")));
+      return;
+    }
+    Places drawn = standings.get(0).places();
+    double one = drawn.value(tie.run().across().get(0));
+    double two = drawn.value(tie.run().across().get(1));
+    findings.add(inLine(name, tie, one, two, drawn));
+    double half = drawn.value(tie.run().width().orElseThrow()) / 2;
+    Interval across = new Interval(Math.min(one, two) - half, Math.max(one, two) + half);
+    double gap = drawn.value(layout.demands().limit(Demands.Key.GAP));
+    Near worst = null;
+    for (Standing s : standings) {
+      if (s.kind() == Stance.Kind.OPEN) {
+        continue;
+      }
+      Stretches way = Stretches.of(name, tie, s.places(), across);
+      Envelope reach = way.within(Math.max(gap, BESIDE_TYRE_MM) + LOOK_MM);
+      Solid body = BODIES.of(way);
+      for (PartShape shape : s.shapes().values()) {
+        if (!reach.intersects(shape.outline().getEnvelopeInternal())) {
+          continue; // most are far off
+        }
+        boolean wheel = shape.part().traits().duty() == Duty.WHEEL;
+        if (!wheel && carries(shape.part(), tie)) {
+          continue;
+        }
+        double limit = wheel ? BESIDE_TYRE_MM : gap;
+        // what is farther off than the worst so far, each by its own limit, is of no interest
+        double cut = limit + (worst == null ? LOOK_MM : worst.marginMm());
+        for (Gap found :
+            Gaps.between(List.of(body), List.of(Solid.of(shape)), limit + LOOK_MM, (a, b) -> cut)) {
+          worst = new Near(shape.part(), found, limit, s);
+        }
+      }
+    }
+    findings.add(run(layout, name, worst));
+  }
+
+  /** Whether a part holds one of its wheels; an arm has the run at its side all the same. */
+  private static boolean carries(Part part, Tie tie) {
+    Duty duty = part.traits().duty();
+    return duty == Duty.DRIVE
+        || duty != Duty.CARRIER && part.pins().stream().anyMatch(tie.pins()::contains);
+  }
+
+  /** Both stretches where they are in a stance, and how far they reach across. */
+  private record Stretches(String name, List<BeltRun.Straight> both, Interval across) {
+
+    static Stretches of(String name, Tie tie, Places places, Interval across) {
+      BeltRun belt =
+          new BeltRun(places.value(tie.radii().get(0)), places.value(tie.radii().get(1)));
+      return new Stretches(
+          name,
+          belt.straights(places.pin(tie.pins().get(0)), places.pin(tie.pins().get(1))),
+          across);
+    }
+
+    /** Returns a box round all that is so near. */
+    Envelope within(double mm) {
+      Envelope box = new Envelope();
+      for (BeltRun.Straight run : both) {
+        box.expandToInclude(run.from().x(), run.from().z());
+        box.expandToInclude(run.to().x(), run.to().z());
+      }
+      box.expandBy(HALF_HIGH_MM + mm);
+      return box;
+    }
+
+    Solid solid() {
+      List<Prism> prisms = new ArrayList<>();
+      for (BeltRun.Straight run : both) {
+        PointMm up = PointMm.unit(run.to().minus(run.from()).angleRad()).left().times(HALF_HIGH_MM);
+        prisms.add(
+            new Prism(
+                Curves.polygon(
+                    List.of(
+                        run.from().minus(up),
+                        run.to().minus(up),
+                        run.to().plus(up),
+                        run.from().plus(up))),
+                across));
+      }
+      return new Solid(name, prisms);
+    }
+  }
+
+  private static Finding run(Layout layout, String name, Near worst) {
+    if (worst == null) {
+      return Finding.note(
+          RUN,
+          About.thing(name, name),
+          Verdict.PASS,
+          HOW,
+          Words.of(name + " has room all along its run, in every stance."));
+    }
+    boolean tyre = worst.part().traits().duty() == Duty.WHEEL;
+    double mm = worst.gap().gapMm();
+    boolean less = worst.marginMm() < 0;
+    String other = worst.part().name();
+    Words text =
+        mm < 0
+            ? Words.of(name + " runs into " + other)
+            : Words.of(name + " passes " + other + " at ", Say.mm(mm));
+    Words remedy =
+        !less
+            ? Words.NONE
+            : Words.of(
+                "; ",
+                Say.mm(worst.limitMm()),
+                tyre
+                    ? " are asked beside a tyre: move both sprockets out across, or fit a narrower"
+                        + " tyre"
+                    : " are asked: move both sprockets across, change their size, or draw "
+                        + other
+                        + " clear of it");
+    return Finding.held(
+            RUN,
+            About.thing(name, name),
+            Optional.of(worst.standing().condition()),
+            Figures.atLeast(mm, worst.limitMm(), FigureUnit.MM),
+            List.of(HOW, tyre ? TYRE : Sources.of(layout, Demands.Key.GAP)),
+            Words.of(text, remedy, "."))
+        .at(worst.gap().where());
+  }
+
+  private static Finding inLine(String name, Tie tie, double one, double other, Places drawn) {
+    double apart = drawn.pin(tie.pins().get(0)).distance(drawn.pin(tie.pins().get(1)));
+    double askew = Math.abs(one - other);
+    double most = MOST_ASKEW * apart;
+    return new Finding(
+        IN_LINE,
+        About.thing(name, name),
+        Optional.empty(),
+        askew <= most ? Verdict.PASS : Verdict.FAIL,
+        Figures.atMost(askew, most, FigureUnit.MM),
+        List.of(ASKEW),
+        askew <= most
+            ? Words.of("The wheels of " + name + " are in line, within ", Say.mm(most), ".")
+            : Words.of(
+                "The wheels of " + name + " are ",
+                Say.mm(askew),
+                " out of line across the machine; ",
+                Say.mm(most),
+                " is the most for so long a run: shim one of them."));
+  }
+}

@@ -1,0 +1,169 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Shock;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
+
+/** Whether the shock of an arm has the stroke that travel asks, and what its spring is there. */
+public final class ShockFindings {
+
+  /** What travel asks of a shock's stroke. */
+  public static final FindingKind STROKE =
+      new FindingKind("stroke", FindingGroup.SAG, Rests.ON_DRAWING);
+
+  /** What a shock's spring is at the wheel. */
+  static final FindingKind WHEEL_RATE =
+      new FindingKind("wheel-rate", FindingGroup.SAG, Rests.ON_DRAWING);
+
+  /** Springs are sold within so much of their rate; common practice, no source. */
+  private static final double ALIKE = 0.1;
+
+  private static final int STEPS = 24;
+
+  /** Travel over which a slope is taken, mm. */
+  private static final double SLOPE_MM = 0.01;
+
+  private static final Basis WAY =
+      Basis.model("the distance of both pins along the travel of the wheel");
+
+  private static final Basis SQUARED =
+      Basis.model(
+          "virtual work: the spring's rate times the square of what it closes for each mm of the"
+              + " axle, as drawn; without what a changing ratio makes of its preload");
+
+  private static final Basis SPRINGS =
+      Basis.practice("springs within a tenth of their rate are common practice; no source");
+
+  private ShockFindings() {}
+
+  public static List<Finding> of(Wheels wheels) {
+    List<Finding> findings = new ArrayList<>();
+    SwingarmPart arm = wheels.arm();
+    if (arm == null || arm.shock().equals(Shock.NOT_SAID)) {
+      return findings;
+    }
+    String foot = arm.shock().foot().orElseThrow();
+    String top = arm.shock().top().orElseThrow();
+    if (!wheels.carries(foot) || wheels.carries(top)) {
+      findings.add(
+          Finding.note(
+              STROKE,
+              About.thing(arm.name(), arm.name()),
+              Verdict.FAIL,
+              WAY,
+              Words.of(
+                  "The shock of "
+                      + arm.name()
+                      + " does not close as its wheel rises: its foot "
+                      + foot
+                      + " must go with the rear wheel and its top "
+                      + top
+                      + " must not.")));
+      return findings;
+    }
+    findings.add(stroke(arm, wheels));
+    wheelRate(arm, wheels).ifPresent(findings::add);
+    return findings;
+  }
+
+  private static double length(SwingarmPart arm, Wheels wheels, double travelMm) {
+    Places at = wheels.moved(0, travelMm);
+    return at.pin(arm.shock().foot().orElseThrow())
+        .distance(at.pin(arm.shock().top().orElseThrow()));
+  }
+
+  private static Finding stroke(SwingarmPart arm, Wheels wheels) {
+    Suspension rear = wheels.rearSuspension();
+    double longest = Double.NEGATIVE_INFINITY;
+    double shortest = Double.POSITIVE_INFINITY;
+    double before = Double.POSITIVE_INFINITY;
+    boolean back = false;
+    for (int k = 0; k <= STEPS; k++) {
+      double travel = -rear.droopMm() + k * (rear.droopMm() + rear.bumpMm()) / STEPS;
+      double mm = length(arm, wheels, travel);
+      back |= mm > before;
+      before = mm;
+      longest = Math.max(longest, mm);
+      shortest = Math.min(shortest, mm);
+    }
+    double needed = longest - shortest;
+    double has = wheels.drawn().value(arm.shock().stroke().orElseThrow());
+    String name = "The shock of " + arm.name();
+    return new Finding(
+            STROKE,
+            About.thing(arm.name(), arm.name()),
+            Optional.empty(),
+            back || needed > has ? Verdict.FAIL : Verdict.PASS,
+            Figures.atMost(needed, has, FigureUnit.MM),
+            List.of(WAY),
+            back
+                ? Words.of(
+                    name
+                        + " opens again before its wheel is up: move its top so that it closes all"
+                        + " the way.")
+                : Words.of(
+                    name + " is ",
+                    Say.mm(longest),
+                    " long at full droop, pin to pin, and closes ",
+                    Say.mm(needed),
+                    " up to full bump; its stroke is ",
+                    Say.mm(has),
+                    needed > has
+                        ? ": bring its foot nearer to the pivot, lay it flatter, or ask for less"
+                            + " travel."
+                        : "."))
+        .at(wheels.drawn().pin(arm.shock().foot().orElseThrow()));
+  }
+
+  private static Optional<Finding> wheelRate(SwingarmPart arm, Wheels wheels) {
+    if (wheels.rearSuspension().droopMm() + wheels.rearSuspension().bumpMm() == 0) {
+      return Optional.empty();
+    }
+    double ratio =
+        (length(arm, wheels, -SLOPE_MM) - length(arm, wheels, SLOPE_MM)) / (2 * SLOPE_MM);
+    double rate = wheels.drawn().value(arm.shock().spring().orElseThrow()) * ratio * ratio;
+    Words found =
+        Say.format(
+            "The shock of %s closes %.2f mm for each mm of the axle, so its spring is %.1f N/mm at"
+                + " the wheel",
+            arm.name(), ratio, rate);
+    double said = wheels.rearSuspension().rateNPerMm();
+    boolean known = !Double.isNaN(said);
+    boolean alike = known && Math.abs(rate - said) <= ALIKE * said;
+    return Optional.of(
+        new Finding(
+                WHEEL_RATE,
+                About.thing(arm.name(), arm.name()),
+                Optional.empty(),
+                alike ? Verdict.PASS : Verdict.CAUTION,
+                Figures.only(ratio, FigureUnit.NONE),
+                List.of(SQUARED, SPRINGS),
+                alike
+                    ? Words.of(found, ".")
+                    : Words.of(
+                        found,
+                        known
+                            ? Say.format(
+                                ", and the arm says %.1f: write what it is as \"rate\", or take"
+                                    + " another spring.",
+                                said)
+                            : Words.of(": write that as \"rate\" of the arm.")))
+            .at(wheels.drawn().pin(arm.shock().top().orElseThrow())));
+  }
+}
