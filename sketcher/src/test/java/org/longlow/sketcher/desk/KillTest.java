@@ -53,7 +53,14 @@ class KillTest {
               {"draw", file.toString(), "--out", folder.resolve("wren.svg").toString()},
               {"draw", file.toString(), "--out", folder.resolve("wren.pdf").toString()},
               {"report", file.toString(), "--out", folder.resolve("wren.html").toString()},
-              {"templates", file.toString(), "--out", folder.resolve("sheets").toString()}
+              {
+                "templates",
+                file.toString(),
+                "--out",
+                folder.resolve("sheets").toString(),
+                "--part",
+                "pan"
+              }
             }) {
           Longlow.run(nowhere, nowhere, command);
         }
