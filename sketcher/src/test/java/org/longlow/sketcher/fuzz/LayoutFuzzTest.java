@@ -45,7 +45,7 @@ class LayoutFuzzTest {
 
   /** A build tries one of so many, spread over all kinds of damage and all machines. */
   private static final int EACH =
-      Boolean.getBoolean("longlow.long") || Integer.getInteger("longlow.fuzz") != null ? 1 : 41;
+      Boolean.getBoolean("longlow.long") || Integer.getInteger("longlow.fuzz") != null ? 1 : 97;
 
   /**
    * A report, dearer than all the rest together, is made of one of so many of those: of all with
