@@ -100,7 +100,7 @@ class KillTest {
               .redirectError(new File(folder.toFile(), "trouble"))
               .start();
       try {
-        for (int i = 0; i < 2400 && !Files.exists(folder.resolve("round")); i++) {
+        for (int i = 0; i < 12_000 && !Files.exists(folder.resolve("round")); i++) {
           assertThat(child.isAlive()).as(trouble()).isTrue();
           TimeUnit.MILLISECONDS.sleep(50);
         }
