@@ -11,7 +11,22 @@ public final class FieldPath {
   private FieldPath() {}
 
   public static String key(String path, String key) {
-    return PLAIN.matcher(key).matches() ? path + '.' + key : path + '[' + Quoted.of(key) + ']';
+    return isPlain(key) ? path + '.' + key : path + '[' + Quoted.of(key) + ']';
+  }
+
+  /** Nearly all keys are ASCII, and a path is written for each field that is read. */
+  private static boolean isPlain(String key) {
+    for (int i = 0; i < key.length(); i++) {
+      char c = key.charAt(i);
+      if (c > '~') {
+        return PLAIN.matcher(key).matches();
+      }
+      boolean first = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c == '_' || c == '$';
+      if (!first && (i == 0 || !(c >= '0' && c <= '9' || c == '-'))) {
+        return false;
+      }
+    }
+    return !key.isEmpty();
   }
 
   public static String index(String path, int index) {

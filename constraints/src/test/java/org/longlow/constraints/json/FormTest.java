@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
@@ -29,7 +30,7 @@ class FormTest {
   private static final boolean LONG = Boolean.getBoolean("longlow.long");
 
   /** Rows that many entries have, with one sentence, are typed into in so many of them. */
-  private static final int MOST = LONG ? Integer.MAX_VALUE : 2;
+  private static final int MOST = LONG ? Integer.MAX_VALUE : 1;
 
   private static final List<Layout> LAYOUTS =
       List.of(Plank.layout(), TestMachine.tourer().layout(), TestMachine.runabout().layout());
@@ -114,6 +115,7 @@ class FormTest {
   @Test
   void whatIsTypedStandsThereAndIsWrittenAndReadAgain() {
     int[] sound = {0};
+    String written = LayoutWriter.toJson(Plank.layout());
     Map<List<Object>, Integer> alike = new HashMap<>();
     eachRow(
         Plank.layout(),
@@ -143,9 +145,7 @@ class FormTest {
             return; // a vertex hung on a pin has lost its coordinates, an end its pin or part
           }
           Layout back = Typing.typed(typed, row.text(), row.path());
-          assertThat(LayoutWriter.toJson(back))
-              .as(row.path() + " " + other)
-              .isEqualTo(LayoutWriter.toJson(layout));
+          assertThat(LayoutWriter.toJson(back)).as(row.path() + " " + other).isEqualTo(written);
         });
     assertThat(sound[0]).isGreaterThan(LONG ? 400 : 100);
   }
@@ -195,6 +195,8 @@ class FormTest {
   @Test
   void listsTakeMoreAndGiveItBack() {
     int[] more = {0};
+    Map<Layout, String> written = new IdentityHashMap<>();
+    LAYOUTS.forEach(layout -> written.put(layout, LayoutWriter.toJson(layout)));
     eachRow(
         (layout, row) -> {
           if (row.input() != Input.MORE || row.path().contains("points")) {
@@ -205,7 +207,7 @@ class FormTest {
           List<Row> items = items(longer, row.path());
           assertThat(items).as(row.path().toString()).hasSize(items(layout, row.path()).size() + 1);
           Layout back = Typing.dropped(longer, items.get(items.size() - 1).path());
-          assertThat(LayoutWriter.toJson(back)).isEqualTo(LayoutWriter.toJson(layout));
+          assertThat(LayoutWriter.toJson(back)).isEqualTo(written.get(layout));
           more[0]++;
         });
     assertThat(more[0]).isGreaterThan(50);

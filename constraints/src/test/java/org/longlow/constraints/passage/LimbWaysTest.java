@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -103,6 +104,7 @@ class LimbWaysTest {
   @Test
   void theWidestWayIsTheLargestRadiusThatFloodsOut() {
     Lattice small = Lattice.over(0, 500, 0, 400);
+    int[][] beside = beside(small);
     Random random = new Random(5);
     int n = small.cells();
     int some = 0;
@@ -117,7 +119,7 @@ class LimbWaysTest {
       int from = random.nextInt(n);
       int widest = 0;
       for (int r = 1; r < 60; r++) {
-        widest = flooded(small, free, leaves, walls, from, r) ? r : widest;
+        widest = flooded(beside, free, leaves, walls, from, r) ? r : widest;
       }
       LimbWays ways = new LimbWays(small, free, leaves, walls);
       assertThat(ways.widestMm(from)).isEqualTo(widest);
@@ -128,17 +130,31 @@ class LimbWaysTest {
     assertThat(some).isGreaterThan(20);
   }
 
+  /** Which cells lie beside each, by how far their middles are apart. */
+  private static int[][] beside(Lattice lattice) {
+    PointMm[] middles =
+        IntStream.range(0, lattice.cells()).mapToObj(lattice::middle).toArray(PointMm[]::new);
+    int[][] beside = new int[middles.length][];
+    for (int i = 0; i < middles.length; i++) {
+      PointMm at = middles[i];
+      beside[i] =
+          IntStream.range(0, middles.length)
+              .filter(j -> at.distance(middles[j]) < 1.1 * Lattice.CELL_MM)
+              .toArray();
+    }
+    return beside;
+  }
+
   private static boolean flooded(
-      Lattice lattice, int[] free, int[] leaves, boolean[] walls, int from, int r) {
+      int[][] beside, int[] free, int[] leaves, boolean[] walls, int from, int r) {
     boolean[] wet = new boolean[free.length];
     wet[from] = !walls[from] && free[from] >= r;
     boolean out = false;
     for (boolean more = true; more; ) {
       more = false;
       for (int i = 0; i < wet.length; i++) {
-        for (int j = 0; j < (wet[i] ? wet.length : 0); j++) {
-          double apart = lattice.middle(i).distance(lattice.middle(j));
-          if (!wet[j] && !walls[j] && free[j] >= r && apart < 1.1 * Lattice.CELL_MM) {
+        for (int j : wet[i] ? beside[i] : new int[0]) {
+          if (!wet[j] && !walls[j] && free[j] >= r) {
             wet[j] = true;
             more = true;
           }

@@ -2,6 +2,7 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Lineal;
 import org.locationtech.jts.geom.Polygonal;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -47,6 +50,7 @@ final class Sightlines {
 
   private final Map<String, Thing> things = new LinkedHashMap<>();
   private final InFront inFront = new InFront();
+  private final Map<Geometry, PreparedGeometry> prepared = new IdentityHashMap<>();
 
   /** Pieces that cover something on the page, with all of them together. */
   private static final class Thing {
@@ -86,14 +90,20 @@ final class Sightlines {
         (name, thing) -> {
           Geometry area = open(thing);
           Geometry edge = thing.outline.getBoundary();
-          Geometry near = area.buffer(SLACK_MM);
+          Geometry none = Planar.FACTORY.createMultiLineString();
+          Geometry open = none;
+          Geometry hidden = none;
+          if (area == thing.outline) {
+            open = edge;
+          } else if (area.isEmpty()) {
+            hidden = edge;
+          } else {
+            Geometry near = area.buffer(SLACK_MM);
+            open = overlay(edge, near, OverlayNG.INTERSECTION);
+            hidden = overlay(edge, near, OverlayNG.DIFFERENCE);
+          }
           seen.put(
-              name,
-              new Seen(
-                  thing.outline,
-                  area,
-                  lines(overlay(edge, near, OverlayNG.INTERSECTION), leastMm),
-                  lines(overlay(edge, near, OverlayNG.DIFFERENCE), leastMm)));
+              name, new Seen(thing.outline, area, lines(open, leastMm), lines(hidden, leastMm)));
         });
     return seen;
   }
@@ -142,19 +152,26 @@ final class Sightlines {
       Geometry area = thing.pieces.get(i).area();
       byCover.computeIfAbsent(covers.get(i), c -> new ArrayList<>()).add(area);
     }
+    if (byCover.size() == 1) {
+      return less(left, covers.get(0));
+    }
     List<Geometry> open = new ArrayList<>();
     byCover.forEach((cover, areas) -> open.add(less(union(areas), cover)));
     return less(union(open), before);
   }
 
-  /** Takes areas away from one, the largest first, for often nothing is left soon. */
-  private static Geometry less(Geometry area, List<Geometry> cover) {
+  /**
+   * Takes areas away from one, the largest first, for often nothing is left soon. Half of them lie
+   * beside it, which is found sooner than nothing is taken away.
+   */
+  private Geometry less(Geometry area, List<Geometry> cover) {
     Geometry left = area;
     for (Geometry c : cover.stream().sorted(BY_SIZE).toList()) {
       if (left.isEmpty()) {
         return left;
       }
-      if (c.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
+      if (c.getEnvelopeInternal().intersects(left.getEnvelopeInternal())
+          && prepared.computeIfAbsent(c, PreparedGeometryFactory::prepare).intersects(left)) {
         left = overlay(left, c, OverlayNG.DIFFERENCE);
       }
     }

@@ -53,7 +53,14 @@ class KillTest {
               {"draw", file.toString(), "--out", folder.resolve("wren.svg").toString()},
               {"draw", file.toString(), "--out", folder.resolve("wren.pdf").toString()},
               {"report", file.toString(), "--out", folder.resolve("wren.html").toString()},
-              {"templates", file.toString(), "--out", folder.resolve("sheets").toString()}
+              {
+                "templates",
+                file.toString(),
+                "--out",
+                folder.resolve("sheets").toString(),
+                "--part",
+                "pan"
+              }
             }) {
           Longlow.run(nowhere, nowhere, command);
         }
@@ -93,7 +100,7 @@ class KillTest {
               .redirectError(new File(folder.toFile(), "trouble"))
               .start();
       try {
-        for (int i = 0; i < 2400 && !Files.exists(folder.resolve("round")); i++) {
+        for (int i = 0; i < 12_000 && !Files.exists(folder.resolve("round")); i++) {
           assertThat(child.isAlive()).as(trouble()).isTrue();
           TimeUnit.MILLISECONDS.sleep(50);
         }

@@ -415,7 +415,9 @@ class ReportTest {
   void theTextDoesNotDependOnTheLocale() {
     Locale before = Locale.getDefault();
     try {
-      for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
+      // points, digits and capitals all differ in the first of these
+      List<String> tags = List.of("tr-TR-u-nu-arab", "de-DE", "tr-TR", "ar-EG-u-nu-arab");
+      for (String tag : Boolean.getBoolean("longlow.long") ? tags : tags.subList(0, 1)) {
         Locale.setDefault(Locale.forLanguageTag(tag));
         assertThat(Report.html(STUDY)).isEqualTo(HTML);
       }

@@ -140,6 +140,13 @@ final class FreeRoom {
       if (sum > enough) {
         return sum;
       }
+      // most lie to one side of the block
+      if (s[0] < box.getMinX() && s[2] < box.getMinX()
+          || s[0] > box.getMaxX() && s[2] > box.getMaxX()
+          || s[1] < box.getMinY() && s[3] < box.getMinY()
+          || s[1] > box.getMaxY() && s[3] > box.getMaxY()) {
+        continue;
+      }
       double dx = s[2] - s[0];
       double dy = s[3] - s[1];
       if (Clip.inside(s[0], s[1], dx, dy, box, t)) {
