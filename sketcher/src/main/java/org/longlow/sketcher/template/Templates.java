@@ -38,12 +38,16 @@ public final class Templates {
 
   /** Returns whether a part gets a template unless it is asked for by name: what a shop makes. */
   public static boolean made(Part part) {
+    return isCut(part) || LinkTemplates.has(part);
+  }
+
+  private static boolean isCut(Part part) {
     return part.traits().make() != Make.BOUGHT;
   }
 
   /** Returns whether a part gets a template where these are asked for, all for an empty set. */
   static boolean wanted(PartShape shape, Set<String> parts) {
-    boolean asked = parts.isEmpty() ? made(shape.part()) : parts.contains(shape.part().name());
+    boolean asked = parts.isEmpty() ? isCut(shape.part()) : parts.contains(shape.part().name());
     return asked && !shape.outline().isEmpty();
   }
 
@@ -51,7 +55,7 @@ public final class Templates {
    * Returns the templates of some parts of a study, in the order of the layout, their file names
    * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
    * a bent tube one more, a rail one for each end that is cut to a line, a cowl or solid one more
-   * for each former.
+   * for each former; of a front with links leg and link.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -134,6 +138,9 @@ public final class Templates {
       Optional<String> cowl = LampAperture.cowl(shape.part(), shapes);
       if (parts.contains(name) || parts.isEmpty() && cowl.isPresent()) {
         LampAperture.of(shape.part(), cowl.orElse(""), places, figures).ifPresent(out::add);
+      }
+      if (parts.contains(name) || parts.isEmpty()) {
+        out.addAll(LinkTemplates.of(shape.part(), places, figures));
       }
       if (!wanted(shape, parts)) {
         continue;
