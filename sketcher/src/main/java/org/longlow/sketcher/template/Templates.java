@@ -139,10 +139,10 @@ public final class Templates {
       if (parts.contains(name) || parts.isEmpty() && cowl.isPresent()) {
         LampAperture.of(shape.part(), cowl.orElse(""), places, figures).ifPresent(out::add);
       }
-      if (parts.contains(name) || parts.isEmpty()) {
-        out.addAll(LinkTemplates.of(shape.part(), places, figures));
-      }
       if (!wanted(shape, parts)) {
+        if (parts.isEmpty()) {
+          out.addAll(LinkTemplates.of(shape.part(), places, figures));
+        }
         continue;
       }
       if (shape.part() instanceof CushionPart cushion) {
@@ -163,6 +163,7 @@ public final class Templates {
         out.add(plain(shape, places, figures));
         out.addAll(PatternTemplates.of(shape, places, figures));
         out.addAll(FormerTemplates.of(shape, places, figures));
+        out.addAll(LinkTemplates.of(shape.part(), places, figures));
       }
     }
     SheetLengths lengths = figures.sheets();

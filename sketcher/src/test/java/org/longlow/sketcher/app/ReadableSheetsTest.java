@@ -104,7 +104,7 @@ class ReadableSheetsTest {
         if (other.mark() instanceof Mark.Words && other.order() < at.order() && !bar) {
           continue; // told once
         }
-        if (at.layer().equals("sheet-names") && other.layer().startsWith("outline")) {
+        if (at.layer().equals("sheet-names") && other.layer().startsWith("sheet-outline")) {
           continue; // the small map
         }
         Geometry seen = over(other.mark()).intersection(body);
