@@ -39,12 +39,17 @@ final class PartCommon {
 
   /** Of a part whose kind tells how far it reaches to each side. */
   static <P extends Part> PartBase across(Source<P> s) {
-    return base(s, "", false, false);
+    return base(s, "", false, false, false);
   }
 
   /** As {@link #across(Source)}, of a kind that is hot unless something else is said. */
   static <P extends Part> PartBase across(Source<P> s, boolean usuallyHot) {
-    return base(s, "", false, usuallyHot);
+    return base(s, "", false, usuallyHot, false);
+  }
+
+  /** As {@link #across(Source)}, of a kind that is cut to a line. */
+  static <P extends Part> PartBase cut(Source<P> s) {
+    return base(s, "", false, false, true);
   }
 
   /**
@@ -53,7 +58,7 @@ final class PartCommon {
    * @param mayBeTwo true if a mirror image of it may stand on the other side
    */
   static <P extends Part> PartBase wide(Source<P> s, boolean mayBeTwo) {
-    return base(s, LENGTH.said(), mayBeTwo, false);
+    return base(s, LENGTH.said(), mayBeTwo, false, true);
   }
 
   /**
@@ -61,7 +66,7 @@ final class PartCommon {
    * then fills in what is not said here.
    */
   static <P extends Part> PartBase outlined(Source<P> s, boolean usuallyHot) {
-    return base(s, "", true, usuallyHot);
+    return base(s, "", true, usuallyHot, true);
   }
 
   /** Returns it with its first station's reach where it says none; empty where neither does. */
@@ -81,7 +86,7 @@ final class PartCommon {
   }
 
   private static <P extends Part> PartBase base(
-      Source<P> s, String needed, boolean mayBeTwo, boolean usuallyHot) {
+      Source<P> s, String needed, boolean mayBeTwo, boolean usuallyHot, boolean cut) {
     boolean mayBeUnsaid = mayBeTwo && needed.isEmpty();
     String unsaid = mayBeUnsaid ? ReachKind.UNSAID : "";
     Optional<Formula> left =
@@ -151,7 +156,7 @@ final class PartCommon {
                 List.of(),
                 b -> b.purchase().fasteners(),
                 "Bolts, nuts and the like that hold it, for the shopping list.")),
-        mayBeUnsaid
+        cut
             ? field(
                 s,
                 "allowance",

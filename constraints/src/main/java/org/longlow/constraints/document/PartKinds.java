@@ -380,7 +380,7 @@ final class PartKinds {
 
   private static StandPart stand(Source<StandPart> s) {
     return new StandPart(
-        PartCommon.across(s),
+        PartCommon.cut(s),
         s.pin("pivot", "the hinge", StandPart::pivot, "Where it hinges."),
         s.pin(
             "foot", "the foot when parked", StandPart::foot, "Its foot on the ground when parked."),

@@ -67,7 +67,7 @@ final class WheelKinds {
 
   static FrontPart front(Source<FrontPart> s) {
     return new FrontPart(
-        PartCommon.across(s),
+        PartCommon.cut(s),
         s.need(
             "type",
             words(FrontPart.Kind.class),

@@ -195,7 +195,7 @@ final class DimensionInk {
   /** Writes words with card behind them, so that lines of the picture do not run through. */
   private void onCard(Mark.Words mark) {
     Envelope back = Labels.box(mark, n);
-    marks.add(new Mark.Shape(mark.subject(), Planar.rectangle(back), Style.area(Tone.PAPER, 0.85)));
+    marks.add(new Mark.Shape(mark.subject(), Planar.rectangle(back), Style.area(Tone.PAPER, 1)));
     marks.add(mark);
   }
 

@@ -79,7 +79,11 @@ final class WordSpots {
       Envelope box = Labels.box(words.apply(ways.get(i)), n);
       Envelope airy = new Envelope(box);
       airy.expandBy(AIR_MM * n);
-      double cost = LIKING * i + ink.under(box) + (Labels.free(airy, taken) ? 0 : ON_WORDS_COST);
+      double cost =
+          LIKING * i
+              + ink.under(box)
+              + STRUCK_COST * hairlines.stream().filter(airy::intersects).count()
+              + (Labels.free(airy, taken) ? 0 : ON_WORDS_COST);
       if (cost < least) {
         least = cost;
         best = ways.get(i);

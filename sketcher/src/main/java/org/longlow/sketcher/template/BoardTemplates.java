@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.shape.Allowance;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.Interval;
@@ -106,13 +107,15 @@ final class BoardTemplates {
       Interval across, Map<String, PartShape> shapes, String suffix, boolean pair) {
     Geometry plan = Planar.rectangle(0, across.from(), lengthMm, across.to());
     boolean pan = cushion.role() == CushionPart.Role.PAN;
+    Allowance allowance = Allowance.of(cushion, places);
     TemplateSheet sheet =
         new TemplateSheet(
             cushion.name(),
             cushion.name() + ", board in plan",
-            plan,
+            allowance.cut(plan),
             "left side",
             pan ? "forward" : "up");
+    CutWords.mark(allowance, sheet, plan);
     if (across.from() < 0 && across.to() > 0) {
       sheet.mark(Planar.line(-5, 0, lengthMm + 5, 0), TemplateLine.CENTRE);
     }
@@ -137,7 +140,10 @@ final class BoardTemplates {
         bracket(sheet, other, across, plan.getEnvelopeInternal(), lines);
       }
     }
-    lines.addAll(TemplateWords.cutLines(figures));
+    if (allowance.mm() != 0) {
+      lines.add(CutWords.line(allowance, figures));
+    }
+    lines.addAll(CutWords.side(allowance, figures));
     return named("board" + suffix, sheet, lines);
   }
 

@@ -40,7 +40,8 @@ final class CentreLengths {
     return lines;
   }
 
-  private static String length(
+  /** Returns how far two pins are from each other, in words. */
+  static String length(
       String what, String from, String to, Places places, TemplateFigures figures) {
     double mm = places.pin(from).distance(places.pin(to));
     return what + " from " + from + " to " + to + " " + figures.mm(mm) + ", middle to middle";

@@ -131,16 +131,17 @@ record DatumLine(List<Level> levels, String axis, TemplateFigures figures) {
       return new Laid(marks, boxes, stations);
     }
 
-    /** Puts a tick with its figure, above the line or below it; false where neither is clear. */
+    /** Puts a tick with its figure, above the line or below it; false where none is clear. */
     private boolean station(double x, double y) {
       Geometry tick = turn.apply(Planar.line(x, y - TICK_MM, x, y + TICK_MM));
       PointMm foot = at.apply(new PointMm(x, y));
-      for (int side : new int[] {1, -1}) {
-        Mark.Words figure = figure(x, foot, side);
+      for (int k = 0; k < 4; k++) {
+        Mark.Words figure = figure(x, foot, k % 2 == 0 ? 1 : -1, k < 2 ? 1 : -1);
         Envelope box = Labels.box(figure, 1);
+        boolean read = places.isOnPaper(figure) && places.isFree(box);
         box.expandToInclude(tick.getEnvelopeInternal());
         box.expandBy(AIR_ROUND_MM);
-        if (places.isOnPaper(figure) && places.isClear(box) && Labels.free(box, boxes)) {
+        if (read && places.isClear(box) && Labels.free(box, boxes)) {
           marks.add(new Mark.Shape(subject, tick, line));
           marks.add(figure);
           boxes.add(box);
@@ -150,13 +151,13 @@ record DatumLine(List<Level> levels, String axis, TemplateFigures figures) {
       return false;
     }
 
-    /** A figure past its tick, out of the line whichever way it runs. */
-    private Mark.Words figure(double x, PointMm foot, int side) {
+    /** A figure past its tick or before it, out of the line whichever way it runs. */
+    private Mark.Words figure(double x, PointMm foot, int side, int way) {
       Mark.Words w = centred(figures.station(x), foot);
       double half = w.widthMm() / 2;
       double out = 0.9 + Math.abs(up.x()) * half + Math.abs(up.z()) * LETTER_MM / 2;
       double past = 0.8 + Math.abs(ahead.x()) * half + Math.abs(ahead.z()) * LETTER_MM / 2;
-      return moved(w, up.times(side * out).plus(ahead.times(past)));
+      return moved(w, up.times(side * out).plus(ahead.times(way * past)));
     }
 
     /** The name of the line, once, where it lies on nothing; shorter where it must be. */

@@ -42,7 +42,7 @@ final class TemplateLaying {
 
   /** Words that are to stand that far from the middle of something, in a layer. */
   private record Wanted(
-      List<Mark> layer, String of, String text, PointMm at, double clearMm, Tone tone) {}
+      List<Mark> layer, String of, String text, List<PointMm> at, double clearMm, Tone tone) {}
 
   TemplateLaying(
       String subject, Geometry asDrawn, TemplateText text, double turnRad, boolean brief) {
@@ -68,8 +68,9 @@ final class TemplateLaying {
     inside.add(new Mark.Shape(subject, turned(geometry), style));
   }
 
-  void note(String words, double x, double y) {
-    wanted.add(new Wanted(inside, subject, words, turned(new PointMm(x, y)), 2, Tone.PENCIL));
+  void note(String words, List<PointMm> at) {
+    List<PointMm> places = at.stream().map(this::turned).toList();
+    wanted.add(new Wanted(inside, subject, words, places, 2, Tone.PENCIL));
   }
 
   void drill(String pin, PointMm at) {
@@ -77,7 +78,7 @@ final class TemplateLaying {
     String of = "pin:" + pin;
     drills.add(new Mark.Shape(of, Planar.disc(p.x(), p.z(), CROSS_MM / 2), Style.narrow(Tone.INK)));
     cross(of, p);
-    named.add(new Wanted(drills, of, pin, p, CROSS_MM + 1.5, Tone.INK));
+    named.add(new Wanted(drills, of, pin, List.of(p), CROSS_MM + 1.5, Tone.INK));
   }
 
   /** A cross along the axes of the machine. */
@@ -103,7 +104,7 @@ final class TemplateLaying {
             drills,
             subject,
             size,
-            new PointMm(box.centre().x, box.centre().y),
+            List.of(new PointMm(box.centre().x, box.centre().y)),
             Math.max(CROSS_MM, reach) + 1.5,
             Tone.INK));
   }

@@ -64,7 +64,12 @@ final class TemplateSheet {
 
   /** Writes a note beside a place, where it lies on no line if that can be had. */
   void note(String text, double x, double y) {
-    steps.add(l -> l.note(text, x, y));
+    note(text, List.of(new PointMm(x, y)));
+  }
+
+  /** Writes a note beside the first of some places where it lies on no line. */
+  void note(String text, List<PointMm> places) {
+    steps.add(l -> l.note(text, places));
   }
 
   /** Adds a drill cross with its name. */

@@ -33,7 +33,8 @@ public final class TemplateSizes {
   public static void check(Study study, Set<String> parts, TemplateSettings settings) {
     double all = 0;
     for (PartShape shape : study.shapes().values()) {
-      if (!Templates.wanted(shape, parts)) {
+      boolean links = parts.isEmpty() && LinkTemplates.has(shape.part());
+      if (!links && !Templates.wanted(shape, parts)) {
         continue;
       }
       for (Envelope box :

@@ -38,12 +38,16 @@ public final class Templates {
 
   /** Returns whether a part gets a template unless it is asked for by name: what a shop makes. */
   public static boolean made(Part part) {
+    return isCut(part) || LinkTemplates.has(part);
+  }
+
+  private static boolean isCut(Part part) {
     return part.traits().make() != Make.BOUGHT;
   }
 
   /** Returns whether a part gets a template where these are asked for, all for an empty set. */
   static boolean wanted(PartShape shape, Set<String> parts) {
-    boolean asked = parts.isEmpty() ? made(shape.part()) : parts.contains(shape.part().name());
+    boolean asked = parts.isEmpty() ? isCut(shape.part()) : parts.contains(shape.part().name());
     return asked && !shape.outline().isEmpty();
   }
 
@@ -51,7 +55,7 @@ public final class Templates {
    * Returns the templates of some parts of a study, in the order of the layout, their file names
    * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
    * a bent tube one more, a rail one for each end that is cut to a line, a cowl or solid one more
-   * for each former.
+   * for each former; of a front with links leg and link.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -136,6 +140,9 @@ public final class Templates {
         LampAperture.of(shape.part(), cowl.orElse(""), places, figures).ifPresent(out::add);
       }
       if (!wanted(shape, parts)) {
+        if (parts.isEmpty()) {
+          out.addAll(LinkTemplates.of(shape.part(), places, figures));
+        }
         continue;
       }
       if (shape.part() instanceof CushionPart cushion) {
@@ -156,6 +163,7 @@ public final class Templates {
         out.add(plain(shape, places, figures));
         out.addAll(PatternTemplates.of(shape, places, figures));
         out.addAll(FormerTemplates.of(shape, places, figures));
+        out.addAll(LinkTemplates.of(shape.part(), places, figures));
       }
     }
     SheetLengths lengths = figures.sheets();

@@ -94,7 +94,7 @@ final class TubeTemplates {
     PointMm a = p.plus(side);
     PointMm b = p.minus(side);
     sheet.mark(Planar.line(a.x(), a.z(), b.x(), b.z()), TemplateLine.BEND);
-    PointMm outer = a.distance(corner) > b.distance(corner) ? a : b;
-    sheet.note(text, outer.x(), outer.z());
+    boolean outer = a.distance(corner) > b.distance(corner);
+    sheet.note(text, List.of(outer ? a : b, outer ? b : a));
   }
 }

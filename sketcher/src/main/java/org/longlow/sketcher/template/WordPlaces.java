@@ -1,5 +1,6 @@
 package org.longlow.sketcher.template;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
@@ -23,6 +24,9 @@ final class WordPlaces {
   private static final double PACE_MM = 12;
 
   private static final double AIR_MM = 8;
+
+  /** Words farther from their place would not be taken for its own, mm; judgement. */
+  private static final double FARTHEST_MM = 30;
 
   private final Geometry outline;
   private final PreparedGeometry prepared;
@@ -89,28 +93,55 @@ final class WordPlaces {
     taken.addAll(boxes);
   }
 
-  /** Returns words that stand beside a place, and takes it. */
-  Mark.Words beside(String of, String text, PointMm at, double clearMm, double size, Tone tone) {
+  /** A place for words: which way, how far, and by which of their points. */
+  private record Spot(double rad, double farMm, Anchor anchor) {}
+
+  /** First the eight that are read best at each distance, then all round. */
+  private static final List<Spot> SPOTS = spots();
+
+  private static List<Spot> spots() {
+    List<Spot> out = new ArrayList<>();
+    for (double far = 0; far < FARTHEST_MM; far += 4) {
+      for (int k = 0; k < 8; k++) {
+        double a = turn(k, 8);
+        out.add(
+            new Spot(
+                a,
+                far,
+                Math.abs(Math.cos(a)) < 0.1
+                    ? Anchor.CENTRE
+                    : Math.cos(a) > 0 ? Anchor.CENTRE_START : Anchor.CENTRE_END));
+      }
+    }
+    for (double far = 0; far < FARTHEST_MM; far += 2) {
+      for (int k = 0; k < 16; k++) {
+        for (Anchor anchor : List.of(Anchor.CENTRE_START, Anchor.CENTRE_END, Anchor.CENTRE)) {
+          out.add(new Spot(turn(k, 16), far, anchor));
+        }
+      }
+    }
+    return List.copyOf(out);
+  }
+
+  /** Ahead, then to either side in turn until behind. */
+  private static double turn(int k, int of) {
+    return (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * 2 * Math.PI / of;
+  }
+
+  /** Returns words that stand beside the first of some places where they can, and takes it. */
+  Mark.Words beside(
+      String of, String text, List<PointMm> places, double clearMm, double size, Tone tone) {
     Mark.Words first = null;
     boolean onPaper = false;
-    for (double far = clearMm; far < clearMm + 30; far += 4) {
-      for (int k = 0; k < 8; k++) {
-        double a = (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * Math.PI / 4;
-        Anchor anchor =
-            Math.abs(Math.cos(a)) < 0.1
-                ? Anchor.CENTRE
-                : Math.cos(a) > 0 ? Anchor.CENTRE_START : Anchor.CENTRE_END;
-        double up = Math.abs(Math.sin(a)) > 0.1 ? Math.signum(Math.sin(a)) * size : 0;
+    for (PointMm at : places) {
+      for (Spot spot : SPOTS) {
+        double c = Math.cos(spot.rad());
+        double s = Math.sin(spot.rad());
+        double far = clearMm + spot.farMm();
+        double up = Math.abs(s) > 0.1 ? Math.signum(s) * size : 0;
         Mark.Words w =
             new Mark.Words(
-                of,
-                text,
-                at.x() + far * Math.cos(a),
-                at.z() + far * Math.sin(a) + up,
-                size,
-                0,
-                anchor,
-                tone);
+                of, text, at.x() + far * c, at.z() + far * s + up, size, 0, spot.anchor(), tone);
         Envelope box = Labels.box(w, 1);
         if (isFree(box)) {
           taken.add(box);

@@ -18,6 +18,7 @@ import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
 
 /**
  * Cuts marks to a rectangle.
@@ -61,6 +62,50 @@ final class Clip {
       layers.add(new Layer(layer.id(), layer.title(), marks));
     }
     return new Drawing(drawing.title(), layers);
+  }
+
+  /** Returns whether a shape is drawn as what is cut by: with the wide line. */
+  static boolean isCut(Mark.Shape shape) {
+    return shape.style().stroke() != null
+        && shape.style().strokeMm() >= Style.wide(Tone.INK).strokeMm();
+  }
+
+  /**
+   * Returns a drawing whose lines leave some rectangles out.
+   *
+   * @param boxes but for those to cut
+   * @param strict those to cut too
+   */
+  static Drawing round(Drawing drawing, List<Envelope> boxes, List<Envelope> strict) {
+    List<Layer> layers = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      layers.add(
+          new Layer(
+              layer.id(),
+              layer.title(),
+              layer.marks().stream().map(m -> round(m, boxes, strict)).toList()));
+    }
+    return new Drawing(drawing.title(), layers);
+  }
+
+  private static Mark round(Mark mark, List<Envelope> thin, List<Envelope> strict) {
+    if (!(mark instanceof Mark.Shape shape)
+        || shape.style().fill() != null
+        || shape.style().stroke() == null) {
+      return mark;
+    }
+    List<Envelope> boxes = new ArrayList<>(strict);
+    if (!isCut(shape)) {
+      boxes.addAll(thin);
+    }
+    Geometry line = shape.geometry();
+    for (Envelope box : boxes) {
+      Geometry hole = Planar.rectangle(box);
+      if (box.intersects(line.getEnvelopeInternal()) && hole.intersects(line)) {
+        line = (line.getDimension() < 2 ? line : line.getBoundary()).difference(hole);
+      }
+    }
+    return line == shape.geometry() ? shape : new Mark.Shape(shape.subject(), line, shape.style());
   }
 
   private static void mark(Mark mark, Envelope box, List<Mark> out) {

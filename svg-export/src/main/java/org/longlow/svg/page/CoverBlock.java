@@ -51,7 +51,7 @@ record CoverBlock(
             HEAD_MM
                 + AIR_MM
                 + (beside ? Math.max(words, MAP_HIGH_MM) : words + AIR_MM + MAP_HIGH_MM);
-        Envelope box = room.take(wide, high, 0, 1, true);
+        Envelope box = room.take(wide, high, 0, 1, FreeRoom.STEP_MM, true);
         if (box != null) {
           return Optional.of(new CoverBlock(plan, box, beside, notes, room));
         }

@@ -211,11 +211,13 @@ public final class Frame {
     Envelope region = new Envelope(f);
     region.expandBy(-2);
     FreeRoom room = new FreeRoom(drawn, region);
-    Envelope across = room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, true);
+    Envelope across =
+        room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, FreeRoom.STEP_MM, true);
     if (across != null) {
       return ScaleBar.across(across.getMinX(), across.getMinY(), ScaleBar.MEASURE, inches);
     }
-    Envelope up = room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 0, 0, true);
+    Envelope up =
+        room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 0, 0, FreeRoom.STEP_MM, true);
     return up == null
         ? List.of()
         : ScaleBar.along(up.getMinX(), up.getMinY(), ScaleBar.MEASURE, inches);

@@ -2,11 +2,7 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryComponentFilter;
-import org.locationtech.jts.geom.LineString;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -14,7 +10,7 @@ import org.longlow.svg.drawing.Mark;
 /** Finds places on a sheet where a block of notes covers as little of the drawing as possible. */
 final class FreeRoom {
 
-  private static final double STEP_MM = 3;
+  static final double STEP_MM = 3;
 
   /** Places tried along one side at most; on large sheets the step grows. */
   private static final int MOST_STEPS = 60;
@@ -22,44 +18,49 @@ final class FreeRoom {
   /** Room kept between a block and the lines of the drawing, mm. */
   private static final double CLEAR_MM = 2;
 
+  /** Covering a line to cut costs as much as so many that are not, which can be left out there. */
+  private static final double CUT_COST = 20;
+
   /** Covering this much of words costs as much as covering one millimetre of line does. */
   private static final double WORDS_COST_PER_MM2 = 1;
 
   private final Envelope region;
-  private final List<double[]> segments = new ArrayList<>();
-  private final List<Envelope> words = new ArrayList<>();
-  private final List<Envelope> taken = new ArrayList<>();
+  private final InkSums ink;
+  private final List<Envelope> taken;
 
   /**
    * @param drawing what is on the sheet, in the unit of the region
    * @param region where blocks may go
    */
   FreeRoom(Drawing drawing, Envelope region) {
-    this.region = region;
+    this(region, new InkSums(region), new ArrayList<>());
     for (Layer layer : drawing.layers()) {
       for (Mark mark : layer.marks()) {
         if (mark instanceof Mark.Shape shape) {
           if (shape.style().stroke() != null) {
-            add(Clip.lines(shape.geometry(), region));
+            ink.lines(Clip.lines(shape.geometry(), region), Clip.isCut(shape) ? CUT_COST : 1);
           }
         } else if (mark instanceof Mark.Words w && region.intersects(w.boxMm())) {
-          words.add(w.boxMm());
+          ink.area(region.intersection(w.boxMm()), WORDS_COST_PER_MM2);
         }
       }
     }
   }
 
-  private void add(Geometry lines) {
-    GeometryComponentFilter each =
-        part -> {
-          if (part instanceof LineString line) {
-            Coordinate[] c = line.getCoordinates();
-            for (int i = 1; i < c.length; i++) {
-              segments.add(new double[] {c[i - 1].x, c[i - 1].y, c[i].x, c[i].y});
-            }
-          }
-        };
-    lines.apply(each);
+  private FreeRoom(Envelope region, InkSums ink, List<Envelope> taken) {
+    this.region = region;
+    this.ink = ink;
+    this.taken = taken;
+  }
+
+  /** Returns what is left now in a part of the region, to be taken by itself. */
+  FreeRoom within(Envelope part) {
+    return new FreeRoom(part, ink, new ArrayList<>(taken));
+  }
+
+  /** Returns what is left now, to be taken otherwise. */
+  FreeRoom again() {
+    return within(region);
   }
 
   /**
@@ -68,17 +69,19 @@ final class FreeRoom {
    *
    * @param wishX 0 at the left of the region, 1 at the right
    * @param wishY 0 at the bottom, 1 at the top
+   * @param step from one place that is tried to the next, mm
    * @param onlyIfFree whether a place that covers something is no use
    * @return the place, or null if there is none
    */
-  Envelope take(double width, double height, double wishX, double wishY, boolean onlyIfFree) {
+  Envelope take(
+      double width, double height, double wishX, double wishY, double step, boolean onlyIfFree) {
     double freeX = region.getWidth() - width;
     double freeY = region.getHeight() - height;
     if (freeX < 0 || freeY < 0) {
       return null;
     }
-    int nx = steps(freeX);
-    int ny = steps(freeY);
+    int nx = steps(freeX, step);
+    int ny = steps(freeY, step);
     Envelope best = null;
     double bestCost = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= nx; i++) {
@@ -95,10 +98,10 @@ final class FreeRoom {
           continue;
         }
         Envelope box = new Envelope(x, x + width, y, y + height);
-        if (taken.stream().anyMatch(box::intersects)) {
+        if (isTaken(box)) {
           continue;
         }
-        double covered = covered(box, bestCost - cost);
+        double covered = covered(box);
         cost += covered;
         if (cost < bestCost && !(onlyIfFree && covered > 0)) {
           bestCost = cost;
@@ -112,47 +115,32 @@ final class FreeRoom {
     return best;
   }
 
-  /** Returns how much of the drawing a block covers: mm of line, and mm² of words. */
-  double covered(Envelope block) {
-    return covered(block, Double.POSITIVE_INFINITY);
+  /** Returns whether a block lies on another. */
+  boolean isTaken(Envelope box) {
+    return taken.stream().anyMatch(box::intersects);
   }
 
-  private static int steps(double free) {
-    return (int) Math.min(MOST_STEPS, Math.ceil(free / STEP_MM));
+  /** Takes a place that was found otherwise. */
+  void take(Envelope box) {
+    taken.add(box);
+  }
+
+  /**
+   * Returns how much of the drawing a block covers: mm of line, those to cut counted many times,
+   * and mm² of words.
+   */
+  double covered(Envelope block) {
+    Envelope box = new Envelope(block);
+    box.expandBy(CLEAR_MM);
+    return ink.in(box);
+  }
+
+  private static int steps(double free, double step) {
+    return (int) Math.min(MOST_STEPS * STEP_MM / step, Math.ceil(free / step));
   }
 
   private static double place(double from, double free, int i, int n, double wish) {
     double share = n == 0 ? 0 : (double) i / n;
     return from + free * (wish > 0.5 ? 1 - share : share);
-  }
-
-  private double covered(Envelope block, double enough) {
-    Envelope box = new Envelope(block);
-    box.expandBy(CLEAR_MM);
-    double sum = 0;
-    for (Envelope w : words) {
-      if (w.intersects(box)) {
-        sum += WORDS_COST_PER_MM2 * w.intersection(box).getArea();
-      }
-    }
-    double[] t = new double[2];
-    for (double[] s : segments) {
-      if (sum > enough) {
-        return sum;
-      }
-      // most lie to one side of the block
-      if (s[0] < box.getMinX() && s[2] < box.getMinX()
-          || s[0] > box.getMaxX() && s[2] > box.getMaxX()
-          || s[1] < box.getMinY() && s[3] < box.getMinY()
-          || s[1] > box.getMaxY() && s[3] > box.getMaxY()) {
-        continue;
-      }
-      double dx = s[2] - s[0];
-      double dy = s[3] - s[1];
-      if (Clip.inside(s[0], s[1], dx, dy, box, t)) {
-        sum += (t[1] - t[0]) * Math.hypot(dx, dy);
-      }
-    }
-    return sum;
   }
 }

@@ -21,6 +21,30 @@ final class ScaleBar {
 
   static final double BLOCK_SHORT_MM = 15;
 
+  /**
+   * The room that a bar takes, mm.
+   *
+   * @param footMm from its outer side to the bar
+   * @param figures whether there is room for figures there
+   * @param inches whether a line of 4 in stands beside it
+   */
+  record Block(double longMm, double shortMm, double footMm, boolean figures, boolean inches) {
+
+    /** As it should be. */
+    static Block full(boolean inches) {
+      return new Block(BLOCK_LONG_MM, BLOCK_SHORT_MM, 5, true, inches);
+    }
+
+    /** As little as it can do with: the bar, its words and the line of 4 in. */
+    static Block slim(boolean inches) {
+      return new Block(103, inches ? 11.5 : 9, 1.5, false, inches);
+    }
+
+    private double endMm() {
+      return (longMm - PrintCorrection.BAR_MM) / 2;
+    }
+  }
+
   static final String MEASURE = "measure: should be 100.0 mm";
 
   /** Subjects by which the bars can be found in a file. */
@@ -60,26 +84,36 @@ final class ScaleBar {
 
   /** Returns a horizontal bar whose block has its lower left corner at (x, y). */
   static List<Mark> across(double x, double y, String words, boolean inches) {
+    return across(Block.full(inches), x, y, words);
+  }
+
+  static List<Mark> across(Block block, double x, double y, String words) {
     return bar(
-        x + (BLOCK_LONG_MM - PrintCorrection.BAR_MM) / 2,
-        y + 5,
+        block.figures(),
+        x + block.endMm(),
+        y + block.footMm(),
         false,
         PrintCorrection.BAR_MM,
         ACROSS,
         words,
-        inches);
+        block.inches());
   }
 
   /** Returns a vertical bar whose block has its lower left corner at (x, y). */
   static List<Mark> along(double x, double y, String words, boolean inches) {
+    return along(Block.full(inches), x, y, words);
+  }
+
+  static List<Mark> along(Block block, double x, double y, String words) {
     return bar(
-        x + BLOCK_SHORT_MM - 5,
-        y + (BLOCK_LONG_MM - PrintCorrection.BAR_MM) / 2,
+        block.figures(),
+        x + block.shortMm() - block.footMm(),
+        y + block.endMm(),
         true,
         PrintCorrection.BAR_MM,
         ALONG,
         words,
-        inches);
+        block.inches());
   }
 
   /** A line of 4 in beside the bar, its middle on the bar's, its ends ticked like the bar's. */
@@ -110,6 +144,18 @@ final class ScaleBar {
 
   /** A bar that starts at (x, y); its figures stand on the outer side, its words on the inner. */
   static List<Mark> bar(
+      double x,
+      double y,
+      boolean upright,
+      double length,
+      String subject,
+      String words,
+      boolean inches) {
+    return bar(true, x, y, upright, length, subject, words, inches);
+  }
+
+  private static List<Mark> bar(
+      boolean figures,
       double x,
       double y,
       boolean upright,
@@ -153,7 +199,7 @@ final class ScaleBar {
                 }),
             Style.line(Tone.INK, HAIR_MM)));
     double deg = upright ? 90 : 0;
-    for (int mm = 0; mm <= length; mm += 50) {
+    for (int mm = 0; figures && mm <= length; mm += 50) {
       out.add(
           new Mark.Words(
               "",

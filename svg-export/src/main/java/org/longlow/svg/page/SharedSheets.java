@@ -64,8 +64,8 @@ public final class SharedSheets {
     if (s.paper().roll()) {
       high = Math.min(high, ROLL_PIECE_MM);
     }
-    SheetBlocks blocks = blocks();
-    Nest nest = new Nest(wide, high, List.of(blocks.across(), blocks.along(), blocks.notes()));
+    SheetBlocks blocks = blocks(s.lengths().inchBar());
+    Nest nest = new Nest(wide, high, blocks.all());
     List<Integer> small = new ArrayList<>();
     List<List<Drawing>> ways = new ArrayList<>();
     for (int i = 0; i < templates.size(); i++) {
@@ -98,14 +98,15 @@ public final class SharedSheets {
   }
 
   /** Bars and notes fill the lower left corner, so that all the rest is in one piece. */
-  private static SheetBlocks blocks() {
-    double long1 = ScaleBar.BLOCK_LONG_MM;
-    double short1 = ScaleBar.BLOCK_SHORT_MM;
+  private static SheetBlocks blocks(boolean inches) {
+    ScaleBar.Block bar = ScaleBar.Block.full(inches);
+    double long1 = bar.longMm();
+    double short1 = bar.shortMm();
     double e = EDGE_MM;
     double y = 2 * e + short1;
     return new SheetBlocks(
-        new Envelope(e, e + long1, e, e + short1),
-        new Envelope(2 * e + long1, 2 * e + long1 + short1, e, e + long1),
+        new SheetBlocks.Bar(bar, new Envelope(e, e + long1, e, e + short1)),
+        new SheetBlocks.Bar(bar, new Envelope(2 * e + long1, 2 * e + long1 + short1, e, e + long1)),
         new Envelope(e, e + SheetNotes.WIDTH_MM, y, y + TemplateSettings.NOTES_HEIGHT_MM),
         null);
   }

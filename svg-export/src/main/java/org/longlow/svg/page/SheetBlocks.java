@@ -2,8 +2,9 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
@@ -12,56 +13,82 @@ import org.longlow.svg.drawing.Tone;
 /**
  * Where both bars and the block of notes stand on a sheet, sheet mm.
  *
- * @param across of the bar across the sheet
- * @param along of the bar along it
- * @param notes of the block of notes
  * @param room what is left; null where nobody asks for it
  */
-record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom room) {
+record SheetBlocks(Bar across, Bar along, Envelope notes, FreeRoom room) {
 
-  /** Finds places that cover least of a drawing. */
-  static SheetBlocks in(Drawing local, Envelope region) {
-    FreeRoom room = new FreeRoom(local, region);
-    Envelope across = across(room);
-    Envelope along = along(room);
-    Envelope notes = notes(room);
-    if (notes != null && room.covered(notes) > 0) {
-      // The largest block first may find room that the bars, which fit in many places, took.
-      FreeRoom again = new FreeRoom(local, region);
-      Envelope notes2 = notes(again);
-      Envelope along2 = along(again);
-      Envelope across2 = across(again);
-      if (notes2 != null && along2 != null && across2 != null) {
-        SheetBlocks other = new SheetBlocks(across2, along2, notes2, again);
-        if (across == null
-            || along == null
-            || other.coveredMm() < new SheetBlocks(across, along, notes, room).coveredMm()) {
-          return other;
+  /** From one place that is tried to the next for bars that are small for want of room, mm. */
+  private static final double CLOSE_MM = 1.5;
+
+  /**
+   * A bar to measure by.
+   *
+   * @param at where; null for nowhere
+   */
+  record Bar(ScaleBar.Block block, Envelope at) {
+
+    boolean isOn(FreeRoom room) {
+      return room.covered(at) > 0;
+    }
+  }
+
+  /** Bars that stand on glue strips, each null if it does not. */
+  record Bars(Bar across, Bar along) {
+
+    static final Bars NONE = new Bars(null, null);
+
+    List<Envelope> all() {
+      return Stream.of(across, along).filter(Objects::nonNull).map(Bar::at).toList();
+    }
+  }
+
+  /**
+   * Finds places that cover least of a drawing: bars first, which fit in many places, or the notes,
+   * and with small bars where nothing else is free.
+   *
+   * @param strips bars that have a place already; each may be null
+   * @param corners the region whose corners hold all three where one stands in the way of the next
+   */
+  static SheetBlocks in(FreeRoom room, Bars strips, Envelope corners, boolean inches) {
+    SheetBlocks best = null;
+    ScaleBar.Block full = ScaleBar.Block.full(inches);
+    for (ScaleBar.Block bar : List.of(full, ScaleBar.Block.slim(inches))) {
+      for (boolean notesFirst : new boolean[] {false, true}) {
+        SheetBlocks laid = laid(room.again(), strips, bar, notesFirst);
+        if (laid.isWhole() && (best == null || laid.coveredMm() < best.coveredMm())) {
+          best = laid;
+        }
+        if (best != null && best.coveredMm() == 0) {
+          return best;
         }
       }
     }
-    if (across == null || along == null || notes == null) {
-      // One block stands in the way of the next: fall back on the corners, where all three always
-      // fit.
-      return new SheetBlocks(
-          corner(region, ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0),
-          corner(region, ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0),
-          corner(region, SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1),
-          room);
-    }
-    return new SheetBlocks(across, along, notes, room);
+    return best != null
+        ? best
+        : new SheetBlocks(
+            new Bar(full, corner(corners, full.longMm(), full.shortMm(), 0, 0)),
+            new Bar(full, corner(corners, full.shortMm(), full.longMm(), 1, 0)),
+            corner(corners, SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1),
+            room);
   }
 
-  private static Envelope across(FreeRoom room) {
-    return room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
+  private static SheetBlocks laid(
+      FreeRoom room, Bars strips, ScaleBar.Block bar, boolean notesFirst) {
+    double step = bar.figures() ? FreeRoom.STEP_MM : CLOSE_MM;
+    Envelope before = notesFirst ? notes(room, step) : null;
+    Bar across =
+        strips.across() != null
+            ? strips.across()
+            : new Bar(bar, room.take(bar.longMm(), bar.shortMm(), 0, 0, step, false));
+    Bar along =
+        strips.along() != null
+            ? strips.along()
+            : new Bar(bar, room.take(bar.shortMm(), bar.longMm(), 1, 0, step, false));
+    return new SheetBlocks(across, along, notesFirst ? before : notes(room, step), room);
   }
 
-  private static Envelope along(FreeRoom room) {
-    return room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
-  }
-
-  private static Envelope notes(FreeRoom room) {
-    return room.take(SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1, false);
+  private static Envelope notes(FreeRoom room, double step) {
+    return room.take(SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1, step, false);
   }
 
   private static Envelope corner(Envelope region, double width, double height, int right, int top) {
@@ -70,20 +97,30 @@ record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom roo
     return new Envelope(x, x + width, y, y + height);
   }
 
-  /** Returns how much of the drawing lies under all three, mm of line. */
+  private boolean isWhole() {
+    return across.at() != null && along.at() != null && notes != null;
+  }
+
+  /** Returns the places of all three. */
+  List<Envelope> all() {
+    return List.of(across.at(), along.at(), notes);
+  }
+
+  /** Returns how much of the drawing lies under all three, as {@link FreeRoom} counts it. */
   double coveredMm() {
-    return room.covered(across) + room.covered(along) + room.covered(notes);
+    return all().stream().mapToDouble(room::covered).sum();
   }
 
   /** Returns both bars, and the square where it is wanted and finds room. */
   List<Mark> bars(TemplateSettings settings, boolean square) {
-    boolean inches = settings.lengths().inchBar();
     String measure = ScaleBar.measure(settings.correction());
+    Envelope a = across.at();
+    Envelope b = along.at();
     List<Mark> bars =
-        new ArrayList<>(ScaleBar.across(across.getMinX(), across.getMinY(), measure, inches));
-    bars.addAll(ScaleBar.along(along.getMinX(), along.getMinY(), measure, inches));
+        new ArrayList<>(ScaleBar.across(across.block(), a.getMinX(), a.getMinY(), measure));
+    bars.addAll(ScaleBar.along(along.block(), b.getMinX(), b.getMinY(), measure));
     double side = ScaleBar.SQUARE_MM + 4;
-    Envelope at = square ? room.take(side, side, 1, 1, true) : null;
+    Envelope at = square ? room.take(side, side, 1, 1, FreeRoom.STEP_MM, true) : null;
     if (at != null) {
       bars.addAll(ScaleBar.square(at.getMinX() + 2, at.getMinY() + 2));
     }
@@ -93,7 +130,7 @@ record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom roo
   /** Returns patches of paper under all three. */
   List<Mark> backing() {
     List<Mark> out = new ArrayList<>();
-    for (Envelope block : List.of(across, along, notes)) {
+    for (Envelope block : all()) {
       out.add(new Mark.Shape("", Planar.rectangle(block), Style.area(Tone.PAPER, 1)));
     }
     return out;

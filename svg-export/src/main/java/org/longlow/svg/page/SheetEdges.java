@@ -2,8 +2,8 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Hatch;
 import org.longlow.svg.drawing.Lettering;
@@ -23,23 +23,78 @@ import org.longlow.svg.drawing.Tone;
 final class SheetEdges {
 
   private static final double HAIR_MM = 0.13;
-  private static final double THIN_MM = 0.18;
   private static final double HATCH_MM = 3;
   private static final double CAPTION_MM = 2.3;
-  private static final double PARTNERS_MM = 2;
 
   private final TemplatePlan plan;
   private final TemplatePlan.Sheet sheet;
   private final double w;
   private final double h;
   private final double o;
+  private final FreeRoom room;
+  private final RegisterCrosses crosses;
+  private final List<Caption> captions;
 
-  SheetEdges(TemplatePlan plan, TemplatePlan.Sheet sheet) {
+  /**
+   * @param room of the whole sheet, of which words take some
+   * @param bars that stand on its strips
+   */
+  SheetEdges(TemplatePlan plan, TemplatePlan.Sheet sheet, FreeRoom room, SheetBlocks.Bars bars) {
     this.plan = plan;
     this.sheet = sheet;
     this.w = plan.width();
     this.h = plan.height();
     this.o = plan.settings().overlapMm();
+    this.room = room;
+    bars.all().forEach(room::take);
+    this.crosses = new RegisterCrosses(plan, sheet, room);
+    this.captions = captions();
+    crosses.nameIn(room);
+  }
+
+  /** Returns where blocks may go: off the bands that are shared with neighbours. */
+  Envelope free() {
+    return new Envelope(air(0, -1), w - air(0, 1), air(1, 0), h - air(-1, 0));
+  }
+
+  /**
+   * Returns the bars that would lie on lines to be cut on glue strips instead, where nothing is
+   * lost: the sheet that is laid on top shows the same lines.
+   */
+  SheetBlocks.Bars onStrips(SheetBlocks found, FreeRoom room) {
+    ScaleBar.Block bar = ScaleBar.Block.slim(false);
+    double in = RegisterCrosses.ARM * o + o / 2 + 1;
+    double off = (o - bar.shortMm()) / 2;
+    boolean fits = off >= 0;
+    Envelope below = new Envelope(in, in + bar.longMm(), off, off + bar.shortMm());
+    Envelope right = new Envelope(w - o + off, w - off, in, in + bar.longMm());
+    return new SheetBlocks.Bars(
+        fits && neighbour(1, 0) && found.across().isOn(room)
+            ? new SheetBlocks.Bar(bar, below)
+            : null,
+        fits && neighbour(0, 1) && found.along().isOn(room)
+            ? new SheetBlocks.Bar(bar, right)
+            : null);
+  }
+
+  private double air(int down, int right) {
+    return neighbour(down, right) ? o + 1 : 1;
+  }
+
+  /**
+   * Returns where captions stand.
+   *
+   * @param glued on glue strips, else along edges that are trimmed
+   */
+  List<Envelope> captioned(boolean glued) {
+    return captions.stream()
+        .filter(c -> glued == (c.arrowDeg == 0 || c.arrowDeg == -90))
+        .map(Caption::box)
+        .toList();
+  }
+
+  RegisterCrosses crosses() {
+    return crosses;
   }
 
   /** Returns what lies under the template: hatched strips. */
@@ -64,7 +119,7 @@ final class SheetEdges {
     out.add(
         new Mark.Shape(
             "", Hatch.lines(strip, HATCH_MM, Math.PI / 4), Style.line(Tone.FAINT, HAIR_MM)));
-    Style inner = Style.line(Tone.PENCIL, THIN_MM).withLine(LineType.DASHED);
+    Style inner = Style.line(Tone.PENCIL, RegisterCrosses.THIN_MM).withLine(LineType.DASHED);
     if (right) {
       out.add(new Mark.Shape("", Planar.line(w - o, 0, w - o, h), inner));
     }
@@ -80,7 +135,7 @@ final class SheetEdges {
   List<Mark> frame() {
     List<Mark> out = new ArrayList<>();
     out.add(new Mark.Shape("", Planar.rectangle(0, 0, w, h), Style.line(Tone.FAINT, HAIR_MM)));
-    Style trim = Style.line(Tone.PENCIL, THIN_MM);
+    Style trim = Style.line(Tone.PENCIL, RegisterCrosses.THIN_MM);
     if (neighbour(0, -1)) {
       out.add(new Mark.Shape("", Planar.line(0, 0, 0, h), trim));
     }
@@ -90,33 +145,69 @@ final class SheetEdges {
     return out;
   }
 
-  /** Words and an arrow in the middle of an edge. */
-  private record Caption(double x, double y, double arrowDeg, String text) {
+  /** Words and an arrow in the band along an edge. */
+  private record Caption(double x, double y, double arrowDeg, String text, double half) {
     boolean upright() {
       return Math.abs(arrowDeg) != 90;
     }
 
+    Caption moved(double along) {
+      return new Caption(
+          upright() ? x : x + along, upright() ? y + along : y, arrowDeg, text, half);
+    }
+
     /** Half the length of the words; fonts other than the intended one may be a fifth wider. */
     double reach() {
-      return Lettering.widthMm(text, CAPTION_MM) * 0.6 + 4;
+      return Lettering.widthMm(text, CAPTION_MM) * RegisterCrosses.FONT_RESERVE / 2 + 4;
+    }
+
+    /** What words and arrow take. */
+    Envelope box() {
+      double reach = reach();
+      return upright()
+          ? new Envelope(x - half, x + half, y - reach - 4, y + reach)
+          : new Envelope(x - reach - 4, x + reach, y - half, y + half);
     }
   }
 
   private List<Caption> captions() {
     List<Caption> out = new ArrayList<>();
     if (neighbour(0, 1)) {
-      out.add(new Caption(w - o / 2, h / 2, 0, strip(label(0, 1))));
+      out.add(caption(w - o / 2, h / 2, 0, strip(label(0, 1)), label(0, 1) + " lies on top"));
     }
     if (neighbour(1, 0)) {
-      out.add(new Caption(w / 2, o / 2, -90, strip(label(1, 0))));
+      out.add(caption(w / 2, o / 2, -90, strip(label(1, 0)), label(1, 0) + " lies on top"));
     }
     if (neighbour(0, -1)) {
-      out.add(new Caption(o / 2, h / 2, 180, trim(label(0, -1))));
+      out.add(caption(o / 2, h / 2, 180, trim(label(0, -1)), "trim, lay on " + label(0, -1)));
     }
     if (neighbour(-1, 0)) {
-      out.add(new Caption(w / 2, h - o / 2, 90, trim(label(-1, 0))));
+      out.add(caption(w / 2, h - o / 2, 90, trim(label(-1, 0)), "trim, lay on " + label(-1, 0)));
     }
     return out;
+  }
+
+  /** Takes the place next to the middle of an edge where arrow and words, or few, cover least. */
+  private Caption caption(double x, double y, double arrowDeg, String text, String brief) {
+    Caption best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (String words : List.of(text, brief)) {
+      Caption middle = new Caption(x, y, arrowDeg, words, halfBand());
+      best = best == null ? middle : best;
+      double spare = (middle.upright() ? h : w) / 2 - o - middle.reach() - 4;
+      for (double off = 0; off <= spare && least > 0; off += RegisterCrosses.SLIDE_MM) {
+        for (double by : new double[] {off, -off}) {
+          Caption tried = middle.moved(by);
+          double covered = room.isTaken(tried.box()) ? Double.MAX_VALUE : room.covered(tried.box());
+          if (covered < least) {
+            least = covered;
+            best = tried;
+          }
+        }
+      }
+    }
+    room.take(best.box());
+    return best;
   }
 
   private static String strip(String label) {
@@ -129,19 +220,9 @@ final class SheetEdges {
 
   /** Returns patches of paper for the captions; they lie under the drawing. */
   List<Mark> arrowBacking() {
-    List<Mark> out = new ArrayList<>();
-    double half = halfBand();
-    for (Caption c : captions()) {
-      double reach = c.reach();
-      out.add(
-          new Mark.Shape(
-              "",
-              c.upright()
-                  ? Planar.rectangle(c.x - half, c.y - reach - 4, c.x + half, c.y + reach)
-                  : Planar.rectangle(c.x - reach - 4, c.y - half, c.x + reach, c.y + half),
-              Style.area(Tone.PAPER, 1)));
-    }
-    return out;
+    return captions.stream()
+        .<Mark>map(c -> new Mark.Shape("", Planar.rectangle(c.box()), Style.area(Tone.PAPER, 1)))
+        .toList();
   }
 
   /** Returns arrows and words towards the neighbours. */
@@ -149,7 +230,7 @@ final class SheetEdges {
     List<Mark> out = new ArrayList<>();
     double tip = Math.min(2.2, halfBand());
     double back = tip * 0.9;
-    for (Caption at : captions()) {
+    for (Caption at : captions) {
       double ax = at.upright() ? at.x : at.x - at.reach();
       double ay = at.upright() ? at.y - at.reach() : at.y;
       double c = Math.cos(Math.toRadians(at.arrowDeg));
@@ -174,89 +255,6 @@ final class SheetEdges {
 
   private double halfBand() {
     return Math.min(o / 2 - 0.6, 2.6);
-  }
-
-  /** A corner of the sheet that at least one other sheet shows too. */
-  private record Node(String subject, double x, double y, boolean left, String words) {}
-
-  private List<Node> nodes() {
-    List<Node> out = new ArrayList<>();
-    for (int down = 0; down <= 1; down++) {
-      for (int along = 0; along <= 1; along++) {
-        int column = sheet.column() + along;
-        int row = sheet.row() + down;
-        List<String> partners = partners(row, column);
-        if (!partners.isEmpty()) {
-          out.add(
-              new Node(
-                  "register:" + column + ":" + row,
-                  along == 0 ? o / 2 : w - o / 2,
-                  down == 0 ? h - o / 2 : o / 2,
-                  along == 0,
-                  "meets " + String.join(", ", partners)));
-        }
-      }
-    }
-    return out;
-  }
-
-  /** Returns patches of paper for crosses and their words; they lie under the drawing. */
-  List<Mark> crossBacking() {
-    List<Mark> out = new ArrayList<>();
-    Style paper = Style.area(Tone.PAPER, 1);
-    for (Node n : nodes()) {
-      out.add(new Mark.Shape("", Planar.disc(n.x, n.y, 0.3 * o), paper));
-      double width = Lettering.widthMm(n.words, PARTNERS_MM) * 1.2;
-      double from = n.left ? o + 0.5 : w - o - 0.5 - width;
-      out.add(
-          new Mark.Shape("", Planar.rectangle(from, n.y - 1.7, from + width, n.y + 1.7), paper));
-    }
-    return out;
-  }
-
-  /**
-   * Returns the register crosses. A cross belongs to a node of the grid and carries it in its
-   * subject ({@code register:COLUMN:ROW}, counted from the left and from the top); the words beside
-   * it name the other sheets that show it.
-   */
-  List<Mark> crosses() {
-    List<Mark> out = new ArrayList<>();
-    Style thin = Style.line(Tone.INK, THIN_MM);
-    double arm = 0.42 * o;
-    for (Node n : nodes()) {
-      out.add(
-          new Mark.Shape(
-              n.subject,
-              Planar.FACTORY.createMultiLineString(
-                  new LineString[] {
-                    Planar.line(n.x - arm, n.y, n.x + arm, n.y),
-                    Planar.line(n.x, n.y - arm, n.x, n.y + arm)
-                  }),
-              thin));
-      out.add(new Mark.Shape("", Planar.arc(n.x, n.y, 0.2 * o, 0, 2 * Math.PI), thin));
-      out.add(
-          Mark.Words.level(
-              n.words,
-              n.left ? o + 1 : w - o - 1,
-              n.y,
-              PARTNERS_MM,
-              n.left ? Anchor.CENTRE_START : Anchor.CENTRE_END,
-              Tone.INK));
-    }
-    return out;
-  }
-
-  /** Returns the names of the other used sheets round a node. */
-  private List<String> partners(int row, int column) {
-    List<String> out = new ArrayList<>();
-    for (int r = row - 1; r <= row; r++) {
-      for (int c = column - 1; c <= column; c++) {
-        if (plan.isUsed(r, c) && !(r == sheet.row() && c == sheet.column())) {
-          out.add(Tiling.label(r, c));
-        }
-      }
-    }
-    return out;
   }
 
   private boolean neighbour(int down, int right) {

@@ -47,7 +47,7 @@ final class SheetGuide {
     out.add("5. " + tape(plan));
     out.add(
         "6. "
-            + (plan.settings().cut() ? SheetNotes.LINE_STAYS + ". " : "")
+            + (plan.settings().cut() ? SheetNotes.LINE_STAYS + ", " + SheetNotes.UNLESS + ". " : "")
             + "Paper grows and shrinks with the weather: for metal, trust the figures before the"
             + " paper.");
     if (plan.sheets().size() < plan.tiling().rows() * plan.tiling().columns()) {

@@ -19,12 +19,13 @@ final class SheetNotes {
   static final double WIDTH_MM = 104;
 
   static final String ACTUAL_SIZE = "Print at actual size (100 %)";
-  static final String LINE_STAYS = "The line stays, unless it says cut ON it";
+  static final String LINE_STAYS = "The line stays";
+  static final String UNLESS = "unless it says cut ON it";
 
   /** Letters of the line that names a printer, under everything else in the block. */
   private static final double NAMED_MM = 1.8;
 
-  /** Width left of the side arrows for words. */
+  /** From the left to the middle of the arrows. */
   private static final double WORDS_MM = 58;
 
   private SheetNotes() {}
@@ -41,7 +42,7 @@ final class SheetNotes {
             s,
             x,
             y);
-    out.addAll(Compass.marks(s.upWord(), s.rightWord(), plan.turnRad(), x + WORDS_MM + 9, y + 13));
+    out.addAll(Compass.marks(s.upWord(), s.rightWord(), plan.turnRad(), x + WORDS_MM, y + 12));
     if (all > 1) {
       boolean named = !s.correction().printer().isEmpty();
       SheetMap map =
@@ -76,11 +77,12 @@ final class SheetNotes {
     double high = TemplateSettings.NOTES_HEIGHT_MM;
     String fitted = Lettering.fitted(Lettering.printable(name), 4.5, (WIDTH_MM - 4) / 1.2);
     out.add(words(fitted, left, y + high - 7, 4.5, Tone.INK));
-    out.add(words(sheet, left, y + 22.5, 3.2, Tone.INK));
-    out.add(words(place, left, y + 17.5, 2.3, Tone.PENCIL));
-    out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
+    out.add(words(sheet, left, y + 24, 3.2, Tone.INK));
+    out.add(words(place, left, y + 20, 2.3, Tone.PENCIL));
+    out.add(words(ACTUAL_SIZE, left, y + 15.4, 2.3, Tone.INK));
     if (s.cut()) {
-      out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
+      out.add(words(LINE_STAYS + ",", left, y + 11.4, 2.3, Tone.INK));
+      out.add(words(UNLESS, left, y + 7.6, 2.3, Tone.INK));
     }
     PrintCorrection c = s.correction();
     out.add(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -14,11 +15,11 @@ import org.longlow.svg.drawing.Mark;
  *
  * <p>Every sheet has a 100 mm bar each way, register crosses in the corners of the overlap, glue
  * strips and edges to trim, arrows to its neighbours, and a block with part, sheet number, place in
- * the grid and which way it lies. Bars and block go where they cover least of the drawing; where
- * they must cover something, the drawing's lines are drawn over their paper backing and the bars
- * over the lines. Words of the drawing stand on the one sheet on which nothing is glued over them.
- * The map of a template of several sheets, with how to put them together, stands in free room of
- * the first sheet that has some, else on a sheet of its own before them.
+ * the grid and which way it lies. Bars, block and words of the edges go where they cover least of
+ * the drawing; where they must cover something, lines that are not cut leave them out. Words of the
+ * drawing stand on the one sheet on which nothing is glued over them. The map of a template of
+ * several sheets, with how to put them together, stands in free room of the first sheet that has
+ * some, else on a sheet of its own before them.
  *
  * <p>Layers of a sheet whose id starts with {@code sheet-} are of the sheet, all others are of the
  * drawing.
@@ -68,10 +69,10 @@ public final class TemplateSheets {
    * seams.
    */
   public static List<Page> of(String part, LaidOut laid, TemplateSettings settings) {
-    Blocked best = Blocked.of(TemplatePlan.of(part, laid, settings));
+    Sheets best = Sheets.of(TemplatePlan.of(part, laid, settings));
     if (best.coveredMm() > 0) {
       for (Supplier<TemplatePlan> other : best.plan().shifted(laid)) {
-        Blocked moved = Blocked.of(other.get());
+        Sheets moved = Sheets.of(other.get());
         if (moved.plan().sheets().size() <= best.plan().sheets().size()
             && moved.coveredMm() < best.coveredMm()) {
           best = moved;
@@ -84,52 +85,78 @@ public final class TemplateSheets {
     return pages(best);
   }
 
-  /** Sheets with the places of bars and notes on each. */
-  private record Blocked(TemplatePlan plan, List<Drawing> drawn, List<SheetBlocks> blocks) {
+  /** A sheet with the drawing on it, what stands along its edges, and bars and notes. */
+  private record Blocked(
+      Drawing drawn, SheetEdges edges, SheetBlocks blocks, List<Envelope> onStrips) {
 
-    static Blocked of(TemplatePlan plan) {
-      List<Drawing> drawn = new ArrayList<>();
-      List<SheetBlocks> blocks = new ArrayList<>();
-      double o = plan.settings().overlapMm();
-      Envelope region = new Envelope(o + 1, plan.width() - o - 1, o + 1, plan.height() - o - 1);
-      for (TemplatePlan.Sheet sheet : plan.sheets()) {
-        Affine toPage = plan.drawingToPage(sheet);
-        Drawing onPage = Clip.words(plan.drawing().transformed(toPage.toJts()), plan.open(sheet));
-        drawn.add(onPage);
-        blocks.add(SheetBlocks.in(onPage.transformed(plan.toSheet().toJts()), region));
-      }
-      return new Blocked(plan, drawn, blocks);
+    static Blocked of(TemplatePlan plan, TemplatePlan.Sheet sheet) {
+      Drawing onPage =
+          Clip.words(
+              plan.drawing().transformed(plan.drawingToPage(sheet).toJts()), plan.open(sheet));
+      Envelope tile = new Envelope(0, plan.width(), 0, plan.height());
+      FreeRoom room = new FreeRoom(onPage.transformed(plan.toSheet().toJts()), tile);
+      Blocked usual = of(plan, sheet, onPage, room.again(), SheetBlocks.Bars.NONE);
+      SheetBlocks.Bars strips = usual.edges().onStrips(usual.blocks(), room);
+      return strips.all().isEmpty() ? usual : of(plan, sheet, onPage, room, strips);
     }
 
-    /** How much of the drawing lies under bars and notes, mm of line. */
+    private static Blocked of(
+        TemplatePlan plan,
+        TemplatePlan.Sheet sheet,
+        Drawing onPage,
+        FreeRoom room,
+        SheetBlocks.Bars strips) {
+      SheetEdges edges = new SheetEdges(plan, sheet, room, strips);
+      Envelope inner = new Envelope(0, plan.width(), 0, plan.height());
+      inner.expandBy(-plan.settings().overlapMm() - 1);
+      FreeRoom left = room.within(edges.free());
+      boolean inches = plan.settings().lengths().inchBar();
+      return new Blocked(onPage, edges, SheetBlocks.in(left, strips, inner, inches), strips.all());
+    }
+
+    /** How much of the drawing lies under bars and notes that are on no strip. */
     double coveredMm() {
-      return blocks.stream().mapToDouble(SheetBlocks::coveredMm).sum();
+      return blocks.all().stream()
+          .filter(at -> !onStrips.contains(at))
+          .mapToDouble(blocks.room()::covered)
+          .sum();
     }
   }
 
-  private static List<Page> pages(Blocked best) {
+  /** All sheets of a template. */
+  private record Sheets(TemplatePlan plan, List<Blocked> all) {
+
+    static Sheets of(TemplatePlan plan) {
+      return new Sheets(plan, plan.sheets().stream().map(s -> Blocked.of(plan, s)).toList());
+    }
+
+    /** How much of the drawing lies under bars and notes, as {@link FreeRoom} counts it. */
+    double coveredMm() {
+      return all.stream().mapToDouble(Blocked::coveredMm).sum();
+    }
+  }
+
+  private static List<Page> pages(Sheets best) {
     TemplatePlan plan = best.plan();
     List<TemplatePlan.Sheet> sheets = plan.sheets();
-    List<Drawing> drawn = best.drawn();
-    List<SheetBlocks> blocks = best.blocks();
-    Optional<CoverBlock> cover = sheets.size() == 1 ? Optional.empty() : cover(plan, blocks);
+    Optional<CoverBlock> cover = sheets.size() == 1 ? Optional.empty() : cover(best);
     List<Page> out = new ArrayList<>();
     if (sheets.size() > 1 && cover.isEmpty()) {
       out.add(CoverSheet.page(plan));
     }
     for (int i = 0; i < sheets.size(); i++) {
-      FreeRoom room = blocks.get(i).room();
-      out.add(
-          sheet(plan, sheets.get(i), drawn.get(i), blocks.get(i), cover.filter(c -> c.in(room))));
+      Blocked on = best.all().get(i);
+      out.add(sheet(plan, sheets.get(i), on, cover.filter(c -> c.in(on.blocks().room()))));
     }
     return List.copyOf(out);
   }
 
   /** Finds room for the map on the first sheet that has some, for fewer words if need be. */
-  private static Optional<CoverBlock> cover(TemplatePlan plan, List<SheetBlocks> blocks) {
+  private static Optional<CoverBlock> cover(Sheets sheets) {
+    TemplatePlan plan = sheets.plan();
     for (List<String> notes : List.of(SheetGuide.notes(plan), SheetGuide.brief(plan))) {
-      for (SheetBlocks b : blocks) {
-        Optional<CoverBlock> found = CoverBlock.in(b.room(), plan, notes);
+      for (Blocked b : sheets.all()) {
+        Optional<CoverBlock> found = CoverBlock.in(b.blocks().room(), plan, notes);
         if (found.isPresent()) {
           return found;
         }
@@ -139,17 +166,25 @@ public final class TemplateSheets {
   }
 
   private static Page sheet(
-      TemplatePlan plan,
-      TemplatePlan.Sheet sheet,
-      Drawing onPage,
-      SheetBlocks blocks,
-      Optional<CoverBlock> cover) {
+      TemplatePlan plan, TemplatePlan.Sheet sheet, Blocked on, Optional<CoverBlock> cover) {
     boolean first = plan.sheets().size() == 1 || cover.isPresent();
-    SheetEdges edges = new SheetEdges(plan, sheet);
-    List<Mark> backing = new ArrayList<>(edges.crossBacking());
+    SheetEdges edges = on.edges();
+    SheetBlocks blocks = on.blocks();
+    List<Mark> backing = new ArrayList<>(edges.crosses().backing());
     backing.addAll(edges.arrowBacking());
     backing.addAll(blocks.backing());
     Affine toPage = plan.toPage();
+    Drawing onPage =
+        Clip.round(
+            on.drawn(),
+            Stream.of(blocks.all(), edges.captioned(false))
+                .flatMap(List::stream)
+                .map(toPage::of)
+                .toList(),
+            Stream.of(on.onStrips(), edges.captioned(true))
+                .flatMap(List::stream)
+                .map(toPage::of)
+                .toList());
     Envelope notes = blocks.notes();
     Drawing under =
         Drawing.of(
@@ -161,7 +196,7 @@ public final class TemplateSheets {
             "",
             new Layer("sheet-frame", "Printable area", edges.frame()),
             new Layer("sheet-arrows", "To the next sheet", edges.arrows()),
-            new Layer("sheet-register", "Register crosses", edges.crosses()),
+            new Layer("sheet-register", "Register crosses", edges.crosses().marks()),
             new Layer("sheet-bars", "Scale bars", blocks.bars(plan.settings(), first)),
             new Layer(
                 "sheet-notes",

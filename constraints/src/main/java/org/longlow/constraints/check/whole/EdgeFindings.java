@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.valid.IsValidOp;
@@ -17,6 +18,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
@@ -27,7 +29,9 @@ import org.longlow.constraints.shape.AngleFlat;
 import org.longlow.constraints.shape.HoleRoom;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Outlines;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
@@ -83,6 +87,8 @@ public final class EdgeFindings {
           of(outlined.frame(), body.outline(), about, called + " of " + name, material, places)
               .ifPresent(findings::add);
         }
+      } else {
+        tooMuch(part, Optional.empty(), places).ifPresent(findings::add);
       }
     }
     return findings;
@@ -104,6 +110,17 @@ public final class EdgeFindings {
                     : Optional.of(holes(what, about, holes, HoleRoom.of(within, holes, material))));
   }
 
+  /** Returns what is cut of what has no outline of its own: an arm, a leg, a board in plan. */
+  private static Geometry plain(Part part, Places places) {
+    PartShape shape = Shapes.of(part, places, false);
+    if (!(part instanceof CushionPart cushion)) {
+      return shape.outline();
+    }
+    double along = places.pin(cushion.from()).distance(places.pin(cushion.to()));
+    double across = shape.prisms().get(0).across().length();
+    return shape.outline().getFactory().toGeometry(new Envelope(0, along, 0, across));
+  }
+
   /** Reports a line to cut that nothing is left within, or that closes holes or parts it. */
   private static Optional<Finding> tooMuch(Part part, Optional<AngleFlat> angle, Places places) {
     Allowance allowance = Allowance.of(part, places);
@@ -113,6 +130,8 @@ public final class EdgeFindings {
     List<Geometry> nets = new ArrayList<>();
     if (angle.isPresent()) {
       nets.add(angle.get().outline());
+    } else if (!(part instanceof Part.Outlined)) {
+      nets.add(plain(part, places));
     } else {
       if (part instanceof Part.Outlined o && isWhole(o, places)) {
         nets.add(Outlines.area(o.frame(), o.outline(), places));
