@@ -162,7 +162,8 @@ public final class SwungFindings {
             Figures.atLeast(height, UNEVEN_MM, FigureUnit.MM),
             HOW,
             text)
-        .at(motion.apply(n.low.at()), n.low.yMm());
+        .at(motion.apply(n.low.at()), n.low.yMm())
+        .openBy(n.opening);
   }
 
   /** A leg that hangs straight down somewhere on its way from stowed to parked. */
