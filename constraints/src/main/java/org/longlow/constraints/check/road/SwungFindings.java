@@ -1,10 +1,12 @@
 package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -43,6 +45,13 @@ public final class SwungFindings {
   /** Roads are no flatter than this where a machine is left, mm; judgement. */
   static final double UNEVEN_MM = 20;
 
+  /**
+   * What is higher over the road upright than it reaches out, by more than this, mm, stays over it
+   * on the stand: leaning by up to 45 degrees takes at most as much of its height as of its reach,
+   * but for what springs and pitch do.
+   */
+  private static final double LEANED_MM = 80;
+
   private static final List<Basis> HOW =
       List.of(
           Basis.model(
@@ -63,6 +72,9 @@ public final class SwungFindings {
   /** Where a section is lowest: a part of it, how far open, over which road. */
   private record Nearest(Over over, String part, double opening, RoadPlane.Low low) {}
 
+  private static final Comparator<Nearest> BY_HEIGHT =
+      Comparator.comparingDouble(n -> n.low.heightMm());
+
   public static List<Finding> of(
       Layout layout, Wheels wheels, Map<String, PartShape> drawn, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
@@ -70,9 +82,9 @@ public final class SwungFindings {
       return findings;
     }
     if (!layout.sections().isEmpty()) {
-      List<Over> overs = overs(layout, wheels, standings);
+      Roads roads = new Roads(layout, wheels, standings);
       for (String name : layout.sections().keySet()) {
-        section(name, layout, wheels, drawn, overs).ifPresent(findings::add);
+        section(name, layout, wheels, drawn, roads).ifPresent(findings::add);
       }
     }
     standings.stream()
@@ -86,17 +98,40 @@ public final class SwungFindings {
   }
 
   /** Every stance that something can be opened in: empty, with people aboard, on each stand. */
-  private static List<Over> overs(Layout layout, Wheels wheels, List<Standing> standings) {
-    List<Over> overs = new ArrayList<>();
-    for (Standing s : standings) {
-      if (s.kind() == Stance.Kind.UNLADEN || s.kind() == Stance.Kind.LADEN) {
-        overs.add(new Over(s, RoadPlane.under(s.ground()), "upright, " + s.condition().says()));
-      }
-      if (s.kind() == Stance.Kind.PARKED && s.load() != null) {
-        layout.parts(StandPart.class).forEach(stand -> on(wheels, s, stand).ifPresent(overs::add));
-      }
+  private static final class Roads {
+    private final Layout layout;
+    private final Wheels wheels;
+    private final List<Standing> standings;
+    private final List<Over> upright;
+    private List<Over> leaning;
+
+    Roads(Layout layout, Wheels wheels, List<Standing> standings) {
+      this.layout = layout;
+      this.wheels = wheels;
+      this.standings = standings;
+      upright =
+          standings.stream()
+              .filter(s -> s.kind() == Stance.Kind.UNLADEN || s.kind() == Stance.Kind.LADEN)
+              .map(
+                  s -> new Over(s, RoadPlane.under(s.ground()), "upright, " + s.condition().says()))
+              .toList();
     }
-    return overs;
+
+    /** Springs and lean are balanced only where that may matter. */
+    List<Over> leaning() {
+      if (leaning == null) {
+        leaning =
+            standings.stream()
+                .filter(s -> s.kind() == Stance.Kind.PARKED && s.load() != null)
+                .flatMap(
+                    s ->
+                        layout
+                            .parts(StandPart.class)
+                            .flatMap(stand -> on(wheels, s, stand).stream()))
+                .toList();
+      }
+      return leaning;
+    }
   }
 
   private static Optional<Over> on(Wheels wheels, Standing parked, StandPart stand) {
@@ -110,34 +145,45 @@ public final class SwungFindings {
   }
 
   private static Optional<Finding> section(
-      String name, Layout layout, Wheels wheels, Map<String, PartShape> drawn, List<Over> overs) {
+      String name, Layout layout, Wheels wheels, Map<String, PartShape> drawn, Roads roads) {
     SectionMotion motion;
     try {
       motion = Sections.motion(layout.sections().get(name), wheels.drawn());
     } catch (OutOfRange e) {
       return Optional.empty(); // said of the section itself
     }
+    List<PartShape> shapes =
+        layout.sections().get(name).parts().stream()
+            .map(drawn::get)
+            .filter(shape -> shape != null && !shape.prisms().isEmpty())
+            .toList();
     Sweep sweep = new Sweep(motion);
-    Nearest nearest = null;
-    for (String part : layout.sections().get(name).parts()) {
-      PartShape shape = drawn.get(part);
-      if (shape == null || shape.prisms().isEmpty()) {
-        continue;
-      }
-      for (Over over : overs) {
-        double opening =
-            sweep.lowest(
-                Solid.of(shape),
-                o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm());
-        RoadPlane.Low low = over.road.from(sweep.motion(opening)).lowest(shape.prisms());
-        if (nearest == null || low.heightMm() < nearest.low.heightMm()) {
-          nearest = new Nearest(over, part, opening, low);
-        }
-      }
+    Optional<Nearest> nearest = nearest(sweep, shapes, roads.upright);
+    double halfMm =
+        shapes.stream().mapToDouble(s -> Math.max(s.leftMm(), s.rightMm())).max().orElse(0);
+    if (nearest.isPresent() && nearest.get().low.heightMm() < halfMm + LEANED_MM) {
+      nearest =
+          Stream.concat(nearest.stream(), nearest(sweep, shapes, roads.leaning()).stream())
+              .min(BY_HEIGHT);
     }
-    return Optional.ofNullable(nearest)
+    return nearest
         .filter(n -> n.low.heightMm() < UNEVEN_MM)
         .map(n -> finding(name, n, sweep.motion(n.opening)));
+  }
+
+  private static Optional<Nearest> nearest(Sweep sweep, List<PartShape> shapes, List<Over> overs) {
+    return overs.stream()
+        .flatMap(over -> shapes.stream().map(shape -> nearest(sweep, shape, over)))
+        .min(BY_HEIGHT);
+  }
+
+  private static Nearest nearest(Sweep sweep, PartShape shape, Over over) {
+    double opening =
+        sweep.lowest(
+            Solid.of(shape),
+            o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm());
+    RoadPlane.Low low = over.road.from(sweep.motion(opening)).lowest(shape.prisms());
+    return new Nearest(over, shape.part().name(), opening, low);
   }
 
   private static Finding finding(String name, Nearest n, RigidMotion motion) {
