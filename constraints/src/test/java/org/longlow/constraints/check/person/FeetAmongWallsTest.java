@@ -78,7 +78,16 @@ class FeetAmongWallsTest {
    * Low or narrow enough a whole foot stands, then the ball of it, then none.
    */
   @ParameterizedTest
-  @CsvSource({"180, 120", "230, 220", "260, 200", "260, 300", "300, 300", "400, 350"})
+  @CsvSource({
+    "180, 120",
+    "230, 220",
+    "260, 200",
+    "260, 300",
+    "400, 350",
+    "450, 540",
+    "520, 520",
+    "600, 500"
+  })
   void theLegGoesOverTheWallBesideIt(double outMm, double topMm) {
     double[] corners = Boxes.at(-300, 62, 1200, topMm);
     TestMachine both =
