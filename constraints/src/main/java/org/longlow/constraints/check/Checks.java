@@ -59,6 +59,7 @@ import org.longlow.constraints.check.road.ShockFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
+import org.longlow.constraints.check.road.SwungFindings;
 import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
@@ -202,6 +203,7 @@ public final class Checks {
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
     if (wheels.stands()) {
       add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
       add(

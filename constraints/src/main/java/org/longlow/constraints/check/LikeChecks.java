@@ -21,6 +21,7 @@ import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
+import org.longlow.constraints.check.road.SwungFindings;
 import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
@@ -113,9 +114,10 @@ public final class LikeChecks {
       case LAW ->
           Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
       case LOADS -> Checks.loads(findings, layout, wheels, standings);
-      case CLEARANCE ->
-          Checks.add(
-              findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+      case CLEARANCE -> {
+        Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+        findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
+      }
       default -> {
         if (wheels.stands()) {
           onWheels(f.group(), findings);

@@ -4,8 +4,8 @@ import java.nio.DoubleBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.machine.linkage.Moving;
 import org.longlow.constraints.machine.linkage.RigidMotion;
-import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.space.Piece;
@@ -59,7 +59,7 @@ public record Fouling(
    * @param part of the section, shut
    */
   public static Optional<Fouling> of(
-      SectionMotion motion, Solid part, Solid other, double gapMm, List<Remedy> remedies) {
+      Moving motion, Solid part, Solid other, double gapMm, List<Remedy> remedies) {
     PointMm pole = motion.swing(0, 0).pole();
     Case here =
         new Case(
@@ -108,11 +108,7 @@ public record Fouling(
   }
 
   private record Case(
-      SectionMotion motion,
-      List<Side> part,
-      List<Side> other,
-      double gapMm,
-      List<Remedy> remedies) {
+      Moving motion, List<Side> part, List<Side> other, double gapMm, List<Remedy> remedies) {
 
     private static Fouling without(
         double first, double worst, double gapMm, double withinMm, PointMm where) {

@@ -4,16 +4,16 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
 import java.util.function.DoubleUnaryOperator;
+import org.longlow.constraints.machine.linkage.Moving;
 import org.longlow.constraints.machine.linkage.RigidMotion;
-import org.longlow.constraints.machine.linkage.SectionMotion;
 
 /**
  * The gap between a body that moves on a known way and one that stays, over the whole way.
  *
  * <p>Nothing is missed between positions: a gap changes by no more than any point of the body moves
- * (conservative advancement, after Mirtich), which {@link SectionMotion#swing} bounds; a range of
- * openings is split until the gap in its middle exceeds what is asked by that, or no point moves
- * more than {@link #BOUND_MM} from there. Not for several threads.
+ * (conservative advancement, after Mirtich), which {@link Moving#swing} bounds; a range of openings
+ * is split until the gap in its middle exceeds what is asked by that, or no point moves more than
+ * {@link #BOUND_MM} from there. Not for several threads.
  */
 public final class Sweep {
 
@@ -47,14 +47,14 @@ public final class Sweep {
 
   private record Range(double from, double to) {}
 
-  private final SectionMotion motion;
-  private final Map<Range, SectionMotion.Swing> swings = new HashMap<>();
+  private final Moving motion;
+  private final Map<Range, Moving.Swing> swings = new HashMap<>();
   private final Map<Double, RigidMotion> motions = new HashMap<>();
   // bodies tried as remedies come and go
   private final Map<Solid, Map<Double, Solid>> moved = new WeakHashMap<>();
   private final Map<Solid, Double> reach = new WeakHashMap<>();
 
-  public Sweep(SectionMotion motion) {
+  public Sweep(Moving motion) {
     this.motion = motion;
   }
 
@@ -76,7 +76,7 @@ public final class Sweep {
         .computeIfAbsent(opening, o -> body.moved(motion(o)));
   }
 
-  private SectionMotion.Swing swing(double from, double to) {
+  private Moving.Swing swing(double from, double to) {
     return isKept(from) && isKept(to)
         ? swings.computeIfAbsent(new Range(from, to), r -> motion.swing(from, to))
         : motion.swing(from, to);
@@ -89,8 +89,8 @@ public final class Sweep {
   /** Returns how far at most a point of the body moves away from the middle of a range, mm. */
   private double mostMm(Solid body, double from, double to) {
     double middle = (from + to) / 2;
-    SectionMotion.Swing back = swing(from, middle);
-    SectionMotion.Swing on = swing(middle, to);
+    Moving.Swing back = swing(from, middle);
+    Moving.Swing on = swing(middle, to);
     double radius = reach.computeIfAbsent(body, b -> b.reachMm(back.pole()));
     return Math.max(back.mostMm(radius), on.mostMm(radius));
   }
@@ -217,6 +217,38 @@ public final class Sweep {
       }
       within(from, middle);
       within(middle, to);
+    }
+  }
+
+  /**
+   * Returns the opening at which a height is least, to within {@link #BOUND_MM}.
+   *
+   * @param body of the section, shut
+   * @param heightMm of its lowest point at an opening, which changes by no more than points move
+   */
+  public double lowest(Solid body, DoubleUnaryOperator heightMm) {
+    double[] best = {0, heightMm.applyAsDouble(0)};
+    lower(best, 1, heightMm.applyAsDouble(1));
+    lowest(body, heightMm, best, 0, 1);
+    return best[0];
+  }
+
+  private static void lower(double[] best, double at, double mm) {
+    if (mm < best[1]) {
+      best[0] = at;
+      best[1] = mm;
+    }
+  }
+
+  private void lowest(
+      Solid body, DoubleUnaryOperator heightMm, double[] best, double from, double to) {
+    double middle = (from + to) / 2;
+    double most = mostMm(body, from, to);
+    double there = heightMm.applyAsDouble(middle);
+    lower(best, middle, there);
+    if (there - most < best[1] - BOUND_MM && to - from >= LEAST_OPENING) {
+      lowest(body, heightMm, best, from, middle);
+      lowest(body, heightMm, best, middle, to);
     }
   }
 

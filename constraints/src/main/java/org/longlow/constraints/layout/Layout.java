@@ -137,6 +137,16 @@ public record Layout(
     return parts(WheelPart.class).filter(w -> w.end() == end).findFirst();
   }
 
+  /** Returns the other sections that the same drive moves, in order. */
+  public List<String> drivenWith(String section) {
+    String drive = sections.get(section).opens().drive();
+    return sections.entrySet().stream()
+        .filter(s -> !drive.isEmpty() && s.getValue().opens().drive().equals(drive))
+        .map(Map.Entry::getKey)
+        .filter(name -> !name.equals(section))
+        .toList();
+  }
+
   /** Returns a copy with the measure {@code measure} added or replaced. */
   public Layout withMeasure(String key, Measure measure) {
     return with(units, put(measures, key, measure), pins, parts, ties, crew);

@@ -187,6 +187,15 @@ public final class OnStand {
     return near(over, lean);
   }
 
+  /** Returns the road under the machine as it is held, in the axes of the frame. */
+  public RoadPlane road(Held held) {
+    Loaded now = loaded(held.leanRad(), held.frontTravelMm(), held.rearTravelMm());
+    Ground ground = now.ground;
+    LeanClearance.Road road = now.road;
+    PointMm up = ground.along().times(road.byX()).plus(ground.along().left().times(road.byZ()));
+    return new RoadPlane(road.startMm() - up.dot(ground.rearContact()), up, side * road.byY());
+  }
+
   /** Returns the machine held at a lean of 0 to 45 degrees. */
   public Held at(double leanRad) {
     return held(Math.min(leanRad, steepestRad), parked.frontTravelMm(), parked.rearTravelMm());

@@ -3,6 +3,7 @@ package org.longlow.constraints.stand;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.linkage.FourBar;
 import org.longlow.constraints.machine.linkage.Hinge;
@@ -57,8 +58,37 @@ public final class Sections {
     return linkage;
   }
 
+  /**
+   * Returns how the sections move that a drive moves together with one, by name; not what cannot be
+   * made, which is said of that section itself.
+   */
+  public static Map<String, SectionMotion> drivenWith(String name, Layout layout, Places drawn) {
+    Map<String, SectionMotion> motions = new LinkedHashMap<>();
+    for (String other : layout.drivenWith(name)) {
+      try {
+        motions.put(other, motion(layout.sections().get(other), drawn));
+      } catch (OutOfRange e) {
+        continue;
+      }
+    }
+    return motions;
+  }
+
+  /** Returns the shapes of what opens with a section, and with what its drive moves too. */
+  public static Map<String, PartShape> opened(
+      String name, Layout layout, Places drawn, double opening, Map<String, PartShape> all) {
+    Map<String, PartShape> shapes = new LinkedHashMap<>();
+    drivenWith(name, layout, drawn)
+        .forEach(
+            (other, motion) ->
+                shapes.putAll(shapes(layout.sections().get(other), motion, opening, all)));
+    Section section = layout.sections().get(name);
+    shapes.putAll(shapes(section, motion(section, drawn), opening, all));
+    return shapes;
+  }
+
   /** Returns the shapes of the section's parts at {@code opening}, 0 shut to 1 open. */
-  public static Map<String, PartShape> shapes(
+  static Map<String, PartShape> shapes(
       Section section, SectionMotion motion, double opening, Map<String, PartShape> all) {
     RigidMotion to = motion.at(opening);
     Map<String, PartShape> shapes = new LinkedHashMap<>();

@@ -11,11 +11,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.linkage.RigidMotion;
-import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.ByPlaces;
@@ -114,18 +112,18 @@ public final class Stances {
     if (layout.parts(StandPart.class).findAny().isPresent()) {
       standings.add(balanced(Condition.empty(Stance.Kind.PARKED), Rider.NOBODY));
     }
-    layout
-        .sections()
-        .forEach((name, section) -> open(name, section, unladen).ifPresent(standings::add));
+    layout.sections().keySet().forEach(name -> open(name, unladen).ifPresent(standings::add));
     return standings;
   }
 
-  /** Returns the machine with a section fully open; empty if its linkage cannot be made. */
-  private Optional<Standing> open(String name, Section section, Standing unladen) {
+  /**
+   * Returns the machine with a section fully open, and what its drive moves with it; empty if its
+   * linkage cannot be made.
+   */
+  private Optional<Standing> open(String name, Standing unladen) {
     Map<String, PartShape> open;
     try {
-      SectionMotion motion = Sections.motion(section, wheels.drawn());
-      open = Sections.shapes(section, motion, 1, drawn);
+      open = Sections.opened(name, wheels.layout(), wheels.drawn(), 1, drawn);
     } catch (OutOfRange e) {
       return Optional.empty();
     }

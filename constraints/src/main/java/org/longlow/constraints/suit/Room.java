@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
@@ -126,7 +127,7 @@ final class Room {
     }
     openings.forEach(
         (name, opening) -> {
-          List<String> own = layout.sections().get(name).parts();
+          List<String> own = driven(name);
           for (Solid part : opening.parts()) {
             for (Thing mover : movers) {
               if (!own.contains(mover.name())) {
@@ -141,6 +142,13 @@ final class Room {
           }
         });
     worst.into(readings, Optional.empty());
+  }
+
+  /** The parts of a section and of what its drive moves with it: these do not stay for it. */
+  private List<String> driven(String section) {
+    return Stream.concat(Stream.of(section), layout.drivenWith(section).stream())
+        .flatMap(s -> layout.sections().get(s).parts().stream())
+        .toList();
   }
 
   /** Joints of moved parts, as drawn. */

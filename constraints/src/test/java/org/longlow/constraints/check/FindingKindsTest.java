@@ -103,6 +103,7 @@ class FindingKindsTest {
             "StopFindings.FEET_DOWN",
             "StopFindings.HOLD_UP",
             "GroundFindings.CLEARANCE",
+            "SwungFindings.SWUNG",
             "SagFindings.SAG",
             "LeanFindings.LEAN",
             "LeanFindings.TOUCH",

@@ -70,6 +70,21 @@ public final class RoadSight {
     return inside < 0 ? 0 : Math.max(0, crestMm * (m + Math.sqrt(inside)));
   }
 
+  /**
+   * Returns how far ahead an object is on such a crest where its top goes up behind an edge that
+   * hangs before the eye: with m the fall of the line under that edge, where h₁ − m s = h₂ − s² / 2
+   * R first; infinite where it never does, 0 where it is behind it from the eye on.
+   *
+   * @param edgeRad elevation of the line under the edge, rad
+   */
+  public static double behindEdgeMm(double crestMm, double eyeMm, double objectMm, double edgeRad) {
+    double m = -Math.tan(edgeRad);
+    double inside = m * m - 2 * (eyeMm - objectMm) / crestMm;
+    return inside < 0 || m < 0
+        ? Double.POSITIVE_INFINITY
+        : Math.max(0, crestMm * (m - Math.sqrt(inside)));
+  }
+
   /** Returns the radius of the crest over which drivers see as far, mm. */
   public static double crestRadiusMm(double sightMm) {
     double heights = Math.sqrt(DESIGN_EYE_MM) + Math.sqrt(OBJECT_MM);

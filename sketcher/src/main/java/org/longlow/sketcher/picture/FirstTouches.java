@@ -11,7 +11,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.FigureSort;
 
-/** What is ringed on a front view or plan. */
+/** What is ringed on a view. */
 final class FirstTouches {
 
   private FirstTouches() {}
@@ -23,20 +23,20 @@ final class FirstTouches {
   static List<TouchRing> of(Study study, Aspect aspect, Collection<Occupant> seated) {
     boolean front = aspect == Aspect.FRONT;
     List<Touch> touches =
-        front
-            ? Touch.first(Touch.with(Touch.lean(study.findings()), seated), 2)
-            : Touch.first(Touch.with(Touch.steer(study.findings()), seated), 1);
+        switch (aspect) {
+          case FRONT -> Touch.first(Touch.with(Touch.lean(study.findings()), seated), 2);
+          case PLAN -> Touch.first(Touch.with(Touch.steer(study.findings()), seated), 1);
+          case SIDE -> List.of();
+        };
     List<TouchRing> rings = new ArrayList<>();
     for (Touch t : touches) {
       String how = front ? "leaned, " : t.left() ? "steered left, " : "steered right, ";
       rings.add(new TouchRing(t.where(), t.yMm(), t.left(), how + t.words()));
     }
-    if (!front) {
-      study.findings().stream()
-          .filter(FirstTouches::tooClose)
-          .filter(f -> f.who().map(seated::contains).orElse(true))
-          .forEach(f -> rings.add(close(study, f)));
-    }
+    study.findings().stream()
+        .filter(FirstTouches::tooClose)
+        .filter(f -> f.who().map(seated::contains).orElse(true))
+        .forEach(f -> rings.add(close(study, f)));
     return rings;
   }
 
@@ -58,8 +58,12 @@ final class FirstTouches {
 
   /** Returns what those are in words. */
   static String words(Aspect aspect) {
-    return aspect == Aspect.FRONT
-        ? "what touches the road first leaning to each side, and what next"
-        : "what is met first steered to each side, or comes too close on the way";
+    return switch (aspect) {
+      case FRONT ->
+          "what touches the road first leaning to each side, and what next, or comes too close"
+              + " steered";
+      case PLAN -> "what is met first steered to each side, or comes too close on the way";
+      case SIDE -> "what comes too close steered";
+    };
   }
 }

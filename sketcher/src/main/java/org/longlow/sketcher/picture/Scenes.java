@@ -138,12 +138,12 @@ public final class Scenes {
     if (standing.kind() != Stance.Kind.OPEN || options.opening() == 1) {
       return standing.shapes();
     }
-    Section section = study.layout().sections().get(standing.condition().stance().section());
     Map<String, PartShape> shapes = new LinkedHashMap<>(standing.shapes());
     shapes.putAll(
-        Sections.shapes(
-            section,
-            Sections.motion(section, study.placed().places()),
+        Sections.opened(
+            standing.condition().stance().section(),
+            study.layout(),
+            study.placed().places(),
             options.opening(),
             study.shapes()));
     return shapes;

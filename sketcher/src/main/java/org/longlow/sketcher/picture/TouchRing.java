@@ -3,7 +3,7 @@ package org.longlow.sketcher.picture;
 import org.longlow.rider.geom.PointMm;
 
 /**
- * A place that is ringed on a front view or plan.
+ * A place that is ringed on a view.
  *
  * @param where the place, in the axes of the frame
  * @param yMm where it is across the machine, left positive, mm

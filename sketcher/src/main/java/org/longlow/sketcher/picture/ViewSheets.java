@@ -70,12 +70,19 @@ public final class ViewSheets {
   /** Returns the views at real size, lettered for a scale. */
   Drawing at(double n, Detail detail) {
     return switch (views.kind()) {
-      case SIDE -> DimensionedElevation.of(scene, n, detail);
+      case SIDE -> ringed(DimensionedElevation.of(scene, n, detail), n);
       case FRONT ->
           alone(Aspect.FRONT, "Seen from ahead: the machine's left is at the right.", n, detail);
       case PLAN -> alone(Aspect.PLAN, "Seen from above, the front to the right.", n, detail);
       case ALL -> all(n, detail);
     };
+  }
+
+  /** Returns the elevation with rings where something comes too close as it is steered. */
+  private Drawing ringed(Drawing side, double n) {
+    List<TouchRing> rings = FirstTouches.of(study, Aspect.SIDE, Company.occupants(seated));
+    Eye eye = Eye.of(Aspect.SIDE, scene.ground(), Optional.empty());
+    return TouchInk.on(side, rings, MachineInk.bounds(scene), eye, n);
   }
 
   private Drawing alone(Aspect aspect, String how, double n, Detail detail) {

@@ -75,7 +75,9 @@ final class Advice {
                         (moved.equals(part) ? " as shut" : ""))));
     double across = fouling.across().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
     double apart = fouling.apart().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
-    if (Math.min(across, apart) <= SENSIBLE_MM) {
+    double aside = Math.min(across, apart);
+    // what no move in side view mends is told how far it is across, however far
+    if (aside <= SENSIBLE_MM || ways.isEmpty() && Double.isFinite(aside)) {
       ways.add(
           Words.of(
               "set " + moved + " ",

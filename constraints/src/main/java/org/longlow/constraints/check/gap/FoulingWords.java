@@ -2,6 +2,7 @@ package org.longlow.constraints.check.gap;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -33,14 +34,29 @@ public final class FoulingWords {
 
   private FoulingWords() {}
 
+  /** Says what a drive moves with a section; nothing for one that opens alone. */
+  static String together(Set<String> with) {
+    return with.isEmpty() ? "" : ", driven together with " + String.join(", ", with);
+  }
+
+  /**
+   * @param with what the same drive moves, if it is that which is fouled
+   */
   static Finding finding(
-      String section, About about, Fouling fouling, double limitMm, Basis source, Words ways) {
+      String section,
+      Set<String> with,
+      About about,
+      Fouling fouling,
+      double limitMm,
+      Basis source,
+      Words ways) {
     double gap = fouling.gapMm();
     boolean deep = fouling.isDeep();
     Words text =
         Words.of(
             "Section "
                 + section
+                + together(with)
                 + ": "
                 + about.words()
                 + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close"),

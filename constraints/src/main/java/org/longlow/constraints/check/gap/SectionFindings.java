@@ -1,6 +1,8 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +26,6 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.seat.Sitting;
-import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
@@ -73,33 +74,6 @@ public final class SectionFindings {
     this.places = places;
     this.people = people;
     this.ways = ways;
-  }
-
-  /** Where something first comes too close on a way: most of what it passes stays as it is. */
-  private static final Memo<Passed, Double> FIRST = new Memo<>(512);
-
-  /** A body on its way past another, both told apart by which objects they are. */
-  private record Passed(SectionMotion motion, Solid body, Solid other, double gapMm) {
-
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof Passed p
-          && p.body == body
-          && p.other == other
-          && Double.compare(p.gapMm, gapMm) == 0
-          && p.motion.equals(motion);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * System.identityHashCode(body) + System.identityHashCode(other);
-    }
-  }
-
-  private static boolean clears(
-      SectionMotion motion, Sweep sweep, Solid body, Solid other, double gapMm) {
-    Passed passed = new Passed(motion, body, other, gapMm);
-    return Double.isNaN(FIRST.of(passed, () -> sweep.firstBelow(body, other, gapMm)));
   }
 
   public List<Finding> all() {
@@ -171,14 +145,16 @@ public final class SectionFindings {
       return;
     }
     int before = findings.size();
-    List<Way> met = ways(name, section, motion).stream().filter(w -> !w.clears().get()).toList();
+    Map<String, SectionMotion> mates = Sections.drivenWith(name, layout, places);
+    List<Passing> met =
+        passings(name, section, motion, mates).stream().filter(w -> !w.clears().get()).toList();
     boolean seek = ways == Ways.SOUGHT && met.size() <= MOST_MENDED;
     met.forEach(
         w -> w.fouls().apply(seek ? Ways.SOUGHT : Ways.NOT_SOUGHT).ifPresent(findings::add));
     List<Finding> fouls = findings.subList(before, findings.size());
     boolean badly =
         fouls.size() >= MANY || fouls.stream().anyMatch(f -> f.value() < -Sweep.DEEP_MM);
-    if (badly && ways == Ways.SOUGHT && opensClear(name, section)) {
+    if (badly && ways == Ways.SOUGHT && opensClear(name, section, mates)) {
       fouls.replaceAll(f -> turnsWrong(f, name, section));
     }
     if (findings.size() == before) {
@@ -188,7 +164,12 @@ public final class SectionFindings {
                   About.thing(name, name),
                   Verdict.PASS,
                   FoulingWords.HOW,
-                  Words.of("Section " + name + " opens clear of everything."))
+                  Words.of(
+                      "Section "
+                          + name
+                          + FoulingWords.together(mates.keySet())
+                          + (mates.isEmpty() ? " opens" : ", opens")
+                          + " clear of everything on the machine."))
               .in(Condition.open(name))
               .measured(Figures.only(0, FigureUnit.NONE)));
     }
@@ -203,46 +184,67 @@ public final class SectionFindings {
   }
 
   /**
-   * One body of a section past one that stays.
+   * One body of a section past one that stays, or that the same drive moves.
    *
    * @param clears whether it keeps the gap all the way
    * @param fouls how it does not, with or without what would clear it
    */
-  private record Way(Supplier<Boolean> clears, Function<Ways, Optional<Finding>> fouls) {}
+  private record Passing(Supplier<Boolean> clears, Function<Ways, Optional<Finding>> fouls) {}
 
-  /** All that a section passes on its way. */
-  private List<Way> ways(String name, Section section, SectionMotion motion) {
+  /**
+   * All that a section passes on its way; of two that one drive moves, the first passes the second.
+   */
+  private List<Passing> passings(
+      String name, Section section, SectionMotion motion, Map<String, SectionMotion> mates) {
     Set<String> own = Set.copyOf(section.parts());
-    Sweep sweep = new Sweep(motion);
-    List<Way> all = new ArrayList<>();
+    SectionWay plain = new SectionWay(name, motion);
+    Map<String, SectionWay> withMates = new HashMap<>();
+    Set<String> looked = new HashSet<>(own);
+    boolean later = false;
+    for (String other : layout.sections().keySet()) {
+      later |= other.equals(name);
+      if (mates.containsKey(other)) {
+        SectionWay way = new SectionWay(name, motion, Map.entry(other, mates.get(other)));
+        for (String part : layout.sections().get(other).parts()) {
+          if (later) {
+            withMates.put(part, way);
+          } else {
+            looked.add(part);
+          }
+        }
+      }
+    }
+    List<Passing> all = new ArrayList<>();
     for (Solid part : parts.drawn()) {
       if (!own.contains(part.name())) {
         continue;
       }
       for (Solid other : parts.drawn()) {
-        if (!own.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
-          all.add(past(name, motion, sweep, part, other));
+        if (!looked.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
+          all.add(past(withMates.getOrDefault(other.name(), plain), part, other));
         }
       }
       if (rules.clearOfPeople(part.name())) {
-        people.forEach(person -> past(name, motion, sweep, part, person).ifPresent(all::add));
+        people.forEach(person -> past(plain, part, person).ifPresent(all::add));
       }
     }
     for (GapRules.Joint joint : rules.joints()) {
       if (own.contains(joint.a()) != own.contains(joint.b())) {
         String part = own.contains(joint.a()) ? joint.a() : joint.b();
         String other = part.equals(joint.a()) ? joint.b() : joint.a();
-        all.add(joined(name, motion, sweep, joint, part, other));
+        if (!looked.contains(other)) {
+          all.add(joined(withMates.getOrDefault(other, plain), joint, part, other));
+        }
       }
     }
     return all;
   }
 
   /** Whether a section clears everything when it turns the other way. */
-  private boolean opensClear(String name, Section section) {
+  private boolean opensClear(String name, Section section, Map<String, SectionMotion> mates) {
     try {
       SectionMotion back = Sections.motion(section, -places.value(section.angle()), places);
-      return ways(name, section, back).stream().allMatch(w -> w.clears().get());
+      return passings(name, section, back, mates).stream().allMatch(w -> w.clears().get());
     } catch (OutOfRange e) {
       return false; // its linkage cannot go there
     }
@@ -261,18 +263,17 @@ public final class SectionFindings {
   }
 
   /** One part of the section on its way past another part. */
-  private Way past(String section, SectionMotion motion, Sweep sweep, Solid part, Solid other) {
+  private Passing past(SectionWay way, Solid part, Solid other) {
     Demands.Key demand = rules.demand(part.name(), other.name());
     double limit = rules.limitMm(part.name(), other.name(), demand);
     double curves = CurveCare.mm(layout, part.name(), other.name());
-    return new Way(
-        () -> clears(motion, sweep, part, other, limit + curves),
+    return new Passing(
+        () -> way.clears(part, other, limit + curves),
         sought ->
-            Fouling.of(motion, part, other, limit + curves, remedies(part, other, sought))
+            Fouling.of(way.motion(), part, other, limit + curves, remedies(part, other, sought))
                 .map(
                     fouling ->
-                        FoulingWords.finding(
-                            section,
+                        way.finding(
                             About.parts(part.name(), other.name()),
                             fouling,
                             limit,
@@ -312,26 +313,19 @@ public final class SectionFindings {
   }
 
   /** One part of the section that shares pins with one that stays, beyond their joint. */
-  private Way joined(
-      String section,
-      SectionMotion motion,
-      Sweep sweep,
-      GapRules.Joint joint,
-      String part,
-      String other) {
+  private Passing joined(SectionWay way, GapRules.Joint joint, String part, String other) {
     List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
     double reach = joints.reachMm(layout.parts().get(joint.a()), layout.parts().get(joint.b()));
     Solid a = parts.drawn(part).beyond(pins, reach);
     Solid b = parts.drawn(other).beyond(pins, reach);
-    return new Way(
+    return new Passing(
         // what is so when shut is the joint's own finding
-        () -> a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0)),
+        () -> a.overlaps(b) || Double.isNaN(way.sweep().firstBelow(a, b, 0)),
         sought ->
-            Fouling.of(motion, a, b, 0, List.of())
+            Fouling.of(way.motion(), a, b, 0, List.of())
                 .map(
                     fouling ->
-                        FoulingWords.finding(
-                            section,
+                        way.finding(
                             About.parts(part, other)
                                 .said("beyond their joint " + part + " and " + other),
                             fouling,
@@ -341,8 +335,7 @@ public final class SectionFindings {
   }
 
   /** One part of the section on its way past somebody seated; nobody sits on what opens. */
-  private Optional<Way> past(
-      String section, SectionMotion motion, Sweep sweep, Solid part, PersonBody seated) {
+  private Optional<Passing> past(SectionWay way, Solid part, PersonBody seated) {
     Sitting sitting = seated.sitting();
     Part opening = layout.parts().get(part.name());
     if (!rules.clear(opening, sitting).without().isEmpty()) {
@@ -358,19 +351,18 @@ public final class SectionFindings {
     }
     String who = sitting.occupant().words();
     return Optional.of(
-        new Way(
-            () -> clears(motion, sweep, part, person, limit + curves),
+        new Passing(
+            () -> way.clears(part, person, limit + curves),
             sought ->
                 Fouling.of(
-                        motion,
+                        way.motion(),
                         part,
                         person,
                         limit + curves,
                         sought == Ways.SOUGHT ? remedies : List.of())
                     .map(
                         fouling ->
-                            FoulingWords.finding(
-                                section,
+                            way.finding(
                                 About.beside(part.name(), sitting.occupant()),
                                 fouling,
                                 limit,

@@ -1,20 +1,25 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.lock.SpaceBody;
 import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
@@ -88,17 +93,60 @@ final class TurnedBodies {
     return bodies.computeIfAbsent(state.shapes().get(part), SpaceBody::of);
   }
 
-  /** Returns what of a part lies farther than a radius from all of some points in side view. */
+  /**
+   * Returns what of a part lies farther than a radius from all of some points in side view; a piece
+   * that reaches there is taken to fill what is left of its outline over its own breadth.
+   */
   SpaceBody beyond(State state, String part, List<PointMm> points, double radiusMm) {
     Map<Geometry, Geometry> done = new IdentityHashMap<>();
     List<Prism> kept = new ArrayList<>();
     for (Prism prism : state.shapes().get(part).prisms()) {
-      Geometry rest =
-          done.computeIfAbsent(
-              prism.outline(), outline -> CUT.of(new Cut(outline, points, radiusMm)));
-      kept.add(new Prism(rest, prism.across()));
+      if (!reaches(prism.outline().getEnvelopeInternal(), points, radiusMm)) {
+        kept.add(prism);
+      } else if (prism.isFull()) {
+        Geometry rest =
+            done.computeIfAbsent(
+                prism.outline(), outline -> CUT.of(new Cut(outline, points, radiusMm)));
+        kept.add(new Prism(rest, prism.across()));
+      } else {
+        pieces(prism, points, radiusMm, kept);
+      }
     }
     return SpaceBody.of(part, kept);
+  }
+
+  private static void pieces(Prism prism, List<PointMm> points, double radiusMm, List<Prism> kept) {
+    List<Piece> whole = new ArrayList<>();
+    for (Piece piece : prism.pieces()) {
+      double[] from = piece.box().from();
+      double[] to = piece.box().to();
+      if (!reaches(new Envelope(from[0], to[0], from[2], to[2]), points, radiusMm)) {
+        whole.add(piece);
+        continue;
+      }
+      Geometry rest = cut(new Cut(outline(piece), points, radiusMm));
+      if (!rest.isEmpty()) {
+        kept.add(new Prism(rest, new Interval(from[1], to[1])));
+      }
+    }
+    if (!whole.isEmpty()) {
+      kept.add(new Prism(prism.outline(), prism.across(), whole));
+    }
+  }
+
+  private static boolean reaches(Envelope box, List<PointMm> points, double radiusMm) {
+    return points.stream()
+        .anyMatch(p -> box.distance(new Envelope(p.x(), p.x(), p.z(), p.z())) < radiusMm);
+  }
+
+  /** What a piece covers in side view, or hardly more. */
+  private static Geometry outline(Piece piece) {
+    Coordinate[] corners =
+        piece.rings().stream()
+            .flatMap(Arrays::stream)
+            .map(c -> new Coordinate(c[0], c[2]))
+            .toArray(Coordinate[]::new);
+    return Curves.FACTORY.createMultiPointFromCoords(corners).convexHull();
   }
 
   private static Geometry cut(Cut cut) {

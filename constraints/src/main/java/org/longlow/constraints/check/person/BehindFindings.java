@@ -1,8 +1,10 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -62,12 +64,18 @@ final class BehindFindings {
             MirrorFindings.SEEN_HIGH_MM,
             MirrorFindings.SEEN_FAR_MM);
     List<Hidden> hidden = new ArrayList<>();
+    Set<String> through = new LinkedHashSet<>();
     for (PartShape shape : standing.shapes().values()) {
       if (!from.meets(shape.outline().getEnvelopeInternal())) {
         continue;
       }
       for (Prism prism : shape.prisms()) {
-        from.of(prism).ifPresent(s -> hidden.add(new Hidden(shape.part().name(), s)));
+        Optional<Bearings.Sector> sector = from.of(prism);
+        if (LookingAhead.clear(shape.part())) {
+          sector.ifPresent(s -> through.add(shape.part().name()));
+        } else {
+          sector.ifPresent(s -> hidden.add(new Hidden(shape.part().name(), s)));
+        }
       }
     }
     Optional<Bearings.Sector> sector =
@@ -94,7 +102,7 @@ final class BehindFindings {
             BEHIND,
             About.person(sitting.occupant(), "what is behind", "behind"),
             Optional.of(standing.condition()),
-            sees ? Verdict.PASS : Verdict.CAUTION,
+            sees && through.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
             figures,
             LOOK,
             Words.of(
@@ -110,7 +118,8 @@ final class BehindFindings {
                 mirrors ? "" : ", of which none is drawn: draw one, and what it shows is told",
                 sees
                     ? "."
-                    : ": make what stands behind narrower or lower at the height of the eye."))
+                    : ": make what stands behind narrower or lower at the height of the eye.",
+                LookingAhead.through(through)))
         .at(posture.eye());
   }
 }

@@ -96,7 +96,10 @@ final class EyeFindings {
     ahead.stream()
         .filter(LookingAhead::clear)
         .forEach(a -> findings.add(edge(sitting, standing, eye, a)));
-    findings.add(crest(layout, sitting, standing, eye, ahead));
+    things.stream()
+        .filter(a -> a.clear() && a.overhead() && a.under().z() < eye.z())
+        .forEach(a -> findings.add(edge(sitting, standing, eye, a)));
+    findings.add(crest(layout, sitting, standing, eye, things));
     return findings;
   }
 
@@ -188,7 +191,8 @@ final class EyeFindings {
 
   private static Finding edge(
       Sitting sitting, Standing standing, PointMm eye, LookingAhead screen) {
-    PointMm to = screen.corner().minus(eye);
+    PointMm edge = screen.overhead() ? screen.under() : screen.corner();
+    PointMm to = edge.minus(eye);
     double up = Math.atan2(to.z(), to.x());
     double low = -Math.atan2(eye.z(), LOOKED_AT_MM);
     double road = up < 0 ? eye.z() / Math.tan(-up) : Double.POSITIVE_INFINITY;
@@ -197,8 +201,15 @@ final class EyeFindings {
     double deg = Math.toDegrees(up);
     return new Finding(
             EDGE,
-            About.person(sitting.occupant(), "edge of " + screen.part(), screen.part())
-                .on(screen.part()),
+            screen.overhead()
+                ? About.person(
+                        sitting.occupant(),
+                        "lower edge of " + screen.part(),
+                        screen.part(),
+                        "lower")
+                    .on(screen.part())
+                : About.person(sitting.occupant(), "edge of " + screen.part(), screen.part())
+                    .on(screen.part()),
             Optional.of(standing.condition()),
             before ? Verdict.CAUTION : Verdict.PASS,
             new Figures(
@@ -208,28 +219,45 @@ final class EyeFindings {
                 FigureUnit.DEG),
             SCREEN,
             Words.of(
-                sitting.person() + " sees the edge of " + screen.part() + " ",
+                sitting.person()
+                    + (screen.overhead() ? " sees the lower edge of " : " sees the edge of ")
+                    + screen.part()
+                    + " ",
                 up < 0
                     ? Words.of("before the road ", LookingAhead.metres(road), " ahead")
                     : Say.format("%s above the horizon", Say.deg(deg)),
-                before
+                before && screen.overhead()
                     ? Words.of(
-                        ", where riders look: lower it to look over it, or raise it to look through"
-                            + " it.")
-                    : up < 0
-                        ? Words.of(" and looks over it.")
-                        : Words.of(" and looks through it.")))
-        .at(standing.ground().toFrame(screen.corner()));
+                        ", where riders look: raise it to look under it, or lower it to look"
+                            + " through it.")
+                    : before
+                        ? Words.of(
+                            ", where riders look: lower it to look over it, or raise it to look through"
+                                + " it.")
+                        : up < 0
+                            ? Words.of(
+                                screen.overhead()
+                                    ? " and looks through it."
+                                    : " and looks over it.")
+                            : Words.of(" and looks through it.")))
+        .at(standing.ground().toFrame(edge));
   }
 
   private static Finding crest(
-      Layout layout, Sitting sitting, Standing standing, PointMm eye, List<LookingAhead> ahead) {
+      Layout layout, Sitting sitting, Standing standing, PointMm eye, List<LookingAhead> things) {
+    List<LookingAhead> ahead = LookingAhead.hiding(things);
+    Optional<LookingAhead> roof = LookingAhead.hanging(eye, things);
     Demands demands = layout.demands();
     double speed = standing.places().value(demands.limit(Demands.Key.SPEED));
     double laidOut = RoadSight.stopMm(speed, RoadSight.DESIGN_REACTION_S, RoadSight.DESIGN_BRAKING);
     double crest = RoadSight.crestRadiusMm(laidOut);
     double line = LookingAhead.through(eye, ahead).sightRad();
-    double seen = RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM, line);
+    double over = RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM, line);
+    double under =
+        roof.map(a -> a.under().minus(eye).angleRad())
+            .map(rad -> RoadSight.behindEdgeMm(crest, eye.z(), RoadSight.OBJECT_MM, rad))
+            .orElse(Double.POSITIVE_INFINITY);
+    double seen = Math.min(over, under);
     double flat = RoadSight.crestMm(crest, eye.z(), 0, line);
     double grip = standing.places().value(demands.limit(Demands.Key.GRIP));
     Optional<Double> holds =
@@ -238,7 +266,7 @@ final class EyeFindings {
             .map(limits -> limits.bothG() * SeatLoad.GRAVITY);
     double braking = Math.min(RoadSight.WET_BRAKING, holds.orElse(RoadSight.WET_BRAKING));
     double stop = RoadSight.stopMm(speed, RoadSight.RIDER_REACTION_S, braking);
-    boolean hidden = seen < RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM);
+    boolean hidden = over < RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM);
     Figures figures = Figures.atLeast(seen, stop, FigureUnit.MM);
     boolean sees = figures.verdict() == Verdict.PASS && holds.isPresent();
     return new Finding(
@@ -258,14 +286,20 @@ final class EyeFindings {
             seen > 0 ? Words.of(LookingAhead.metres(seen), " ahead") : "nowhere",
             ", and what lies flat on the road ",
             flat > 0 ? Words.of("from ", LookingAhead.metres(flat), " on") : "nowhere",
-            hidden ? ", for what stands in front hides the top of the crest" : "",
+            under < over
+                ? ", for the edge of " + roof.get().part() + " hangs before what is farther"
+                : hidden ? ", for what stands in front hides the top of the crest" : "",
             "; the way to a stop on a wet road is ",
             LookingAhead.metres(stop),
             braking < RoadSight.WET_BRAKING
                 ? Say.format(", for no more than %.2f g are held", braking / SeatLoad.GRAVITY)
                 : "",
             holds.isEmpty() ? "; how hard the machine brakes cannot be told" : "",
-            sees ? "." : hidden ? ": lower what stands in front." : ": go slower over crests."));
+            sees
+                ? "."
+                : under < over
+                    ? ": raise that edge."
+                    : hidden ? ": lower what stands in front." : ": go slower over crests."));
   }
 
   private static final double MM_S_IN_KM_H = 3600 / 1e6;

@@ -176,10 +176,11 @@ final class HeadUpFindings {
             LIGHT_BASIS,
             Words.of(
                 Say.format(
-                    "With the head tipped back as far as %s, %s sees up to %s above the level",
+                    "With the head tipped back as far as %s, %s sees up to %s %s the level",
                     rest < most ? "its rest gives way" : "the neck goes",
                     sitting.occupant().words(),
-                    Say.deg(up)),
+                    Say.deg(Math.abs(up)),
+                    up < 0 ? "below" : "above"),
                 wall.map(a -> Words.of(", for " + a.part() + " stands before what is higher"))
                     .or(() -> roof.map(a -> Words.of(", for " + a.part() + " is over that")))
                     .orElse(Words.NONE),

@@ -17,7 +17,6 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Curves;
@@ -103,8 +102,7 @@ final class InstrumentFindings {
       }
     }
     for (PartShape shape : standing.shapes().values()) {
-      boolean clear =
-          shape == instrument || shape.part() instanceof ShellPart s && s.type().seeThrough();
+      boolean clear = shape == instrument || LookingAhead.clear(shape.part());
       if (!clear && shape.prisms().stream().anyMatch(p -> hides(p, line, across))) {
         return Optional.of(shape.part().name() + " stands");
       }

@@ -1,9 +1,14 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.Interval;
@@ -23,26 +28,48 @@ import org.longlow.rider.words.Words;
  * @param clear whether one may look through it
  * @param corner its corner that stands highest before the eye
  * @param under its corner that stands lowest before the eye
- * @param overhead whether all of it ahead is above the eye: it hides no road, one looks under it
+ * @param overhead whether one looks under it: it reaches over the level of the eye, and between it
+ *     and what stands below there is sight; it hides the road beyond its lower edge, if any
  */
 record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, boolean overhead) {
 
   /** Half the width that counts as straight ahead of the rider, mm; judgement. */
   private static final double AHEAD_MM = 40;
 
+  /** Steeper than this a line of sight is taken as straight up. */
+  private static final double STEEP = Math.tan(Math.toRadians(80));
+
   /** Returns each thing straight ahead. */
   static List<LookingAhead> of(PointMm eye, Standing standing) {
-    List<LookingAhead> things = new ArrayList<>();
+    List<Chain> chains = new ArrayList<>();
     Interval middle = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
       for (Prism prism : shape.prisms()) {
         if (prism.across().gap(middle) <= 0) {
-          of(shape.part(), eye, standing.ground(), prism.outline().getCoordinates())
-              .ifPresent(things::add);
+          for (int i = 0; i < prism.outline().getNumGeometries(); i++) {
+            Coordinate[] corners = corners(prism.outline().getGeometryN(i));
+            Chain.of(shape.part(), eye, standing.ground(), corners, chains);
+          }
         }
       }
     }
+    List<LookingAhead> things = new ArrayList<>();
+    for (Chain c : chains) {
+      double line = -Double.MAX_VALUE;
+      for (Chain low : chains) {
+        line = low.hi < 0 && low.lo < c.lo ? Math.max(line, low.hi) : line;
+      }
+      boolean overhead = c.hi >= 0 && !c.stands && c.lo > line;
+      things.add(
+          new LookingAhead(c.part.name(), clear(c.part), c.corner(eye), c.under(eye), overhead));
+    }
     return things;
+  }
+
+  private static Coordinate[] corners(Geometry outline) {
+    return outline instanceof Polygon polygon
+        ? polygon.getExteriorRing().getCoordinates()
+        : outline.getCoordinates();
   }
 
   /** Returns those of things that may hide the road. */
@@ -56,50 +83,105 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
         eye, things.stream().filter(a -> !a.clear()).map(LookingAhead::corner).toList());
   }
 
-  static boolean clear(Part part) {
-    return part instanceof ShellPart s && s.type().seeThrough();
+  /** Returns the lowest of what hangs before the road and cannot be looked through. */
+  static Optional<LookingAhead> hanging(PointMm eye, List<LookingAhead> things) {
+    return things.stream()
+        .filter(a -> a.overhead() && !a.clear() && a.under().z() < eye.z())
+        .min(Comparator.comparingDouble(a -> a.under().minus(eye).angleRad()));
   }
 
-  private static Optional<LookingAhead> of(
-      Part part, PointMm eye, Ground ground, Coordinate[] corners) {
-    PointMm along = ground.along();
-    PointMm from = ground.rearContact();
-    double steepest = Double.NEGATIVE_INFINITY;
-    double flattest = Double.POSITIVE_INFINITY;
-    Coordinate highest = null;
-    Coordinate lowest = null;
-    boolean over = true;
-    double lastX = 0;
-    double lastZ = 0;
-    for (Coordinate c : corners) {
-      double dx = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()) - eye.x();
-      double dz = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x()) - eye.z();
-      if (dx > 0) {
-        over &= dz >= 0;
-        if (dz > steepest * dx) {
-          steepest = dz / dx;
-          highest = c;
-        }
-        if (dz < flattest * dx) {
-          flattest = dz / dx;
-          lowest = c;
-        }
-      }
-      if (lastX * dx < 0) {
-        over &= lastZ - lastX * (dz - lastZ) / (dx - lastX) >= 0; // an edge past over the eye
-      }
-      lastX = dx;
-      lastZ = dz;
+  /** Whether one may look through a part: a screen, or sheet of what screens are made of. */
+  static boolean clear(Part part) {
+    return part instanceof ShellPart s
+        && (s.type().seeThrough() || s.base().material().equals(Material.POLYCARBONATE.word()));
+  }
+
+  /** What of an outline hangs together ahead of the eye, by the slopes under which it is seen. */
+  private static final class Chain {
+    private final Part part;
+    private double hi = Double.NEGATIVE_INFINITY;
+    private double lo = Double.POSITIVE_INFINITY;
+    private PointMm highest;
+    private PointMm lowest;
+
+    /** Whether it goes on behind the eye, under it. */
+    private boolean stands;
+
+    private Chain(Part part) {
+      this.part = part;
     }
-    return highest == null
-        ? Optional.empty()
-        : Optional.of(
-            new LookingAhead(
-                part.name(),
-                clear(part),
-                ground.toRoad(new PointMm(highest.x, highest.y)),
-                ground.toRoad(new PointMm(lowest.x, lowest.y)),
-                over));
+
+    /** Adds what of a ring is ahead; it is cut where it goes past the eye. */
+    static void of(
+        Part part, PointMm eye, Ground ground, Coordinate[] corners, List<Chain> chains) {
+      int n = corners.length;
+      PointMm[] at = new PointMm[n];
+      int start = 0;
+      for (int k = 0; k < n; k++) {
+        at[k] = ground.toRoad(new PointMm(corners[k].x, corners[k].y)).minus(eye);
+        start = at[k].x() <= 0 ? k : start;
+      }
+      Chain chain = null;
+      for (int k = 0; k < n; k++) {
+        PointMm before = at[(start + k) % n];
+        PointMm now = at[(start + k + 1) % n];
+        if (now.x() > 0) {
+          if (chain == null) {
+            chain = new Chain(part);
+            chains.add(chain);
+            chain.past(before, now);
+          }
+          chain.add(now);
+        } else if (chain != null) {
+          chain.past(now, before);
+          chain = null;
+        }
+      }
+    }
+
+    private void add(PointMm to) {
+      double slope = to.z() / to.x();
+      if (slope > hi) {
+        hi = slope;
+        highest = to;
+      }
+      if (slope < lo) {
+        lo = slope;
+        lowest = to;
+      }
+    }
+
+    /** An edge that goes past the eye is seen from straight over or under it on. */
+    private void past(PointMm behind, PointMm ahead) {
+      if (behind.x() > 0) {
+        return; // all of the ring is ahead
+      }
+      double z = behind.z() - behind.x() * (ahead.z() - behind.z()) / (ahead.x() - behind.x());
+      if (z < 0) {
+        stands = true;
+      } else if (hi < STEEP) {
+        hi = STEEP;
+        highest = new PointMm(ahead.x(), STEEP * ahead.x());
+      }
+    }
+
+    PointMm corner(PointMm eye) {
+      return highest.plus(eye);
+    }
+
+    PointMm under(PointMm eye) {
+      return lowest.plus(eye);
+    }
+  }
+
+  /** Returns the care that sight through clear parts asks; nothing where there are none. */
+  static Words through(Set<String> parts) {
+    return parts.isEmpty()
+        ? Words.NONE
+        : Words.of(
+            " That is through "
+                + String.join(", ", parts)
+                + ", taken as clear: tinted, bent, scratched or wet it hides.");
   }
 
   /** Returns a way along the road in words. */

@@ -2,6 +2,7 @@ package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -147,6 +148,9 @@ final class MirrorFindings {
     private final double shows;
     private final double showsHigh;
 
+    /** Clear parts that this is seen through. */
+    private final Set<String> through = new LinkedHashSet<>();
+
     Glass(SolidPart part, Prism glass) {
       this.part = part;
       Envelope box = glass.outline().getEnvelopeInternal();
@@ -242,10 +246,20 @@ final class MirrorFindings {
         }
       }
       return standing.shapes().values().stream()
-          .filter(s -> s.part() != part && !LookingAhead.clear(s.part()))
+          .filter(s -> s.part() != part)
           .filter(s -> s.prisms().stream().anyMatch(p -> between(p, there, hither, rad)))
+          .filter(s -> !isThrough(s))
           .findFirst()
           .map(s -> s.part().name() + " stands");
+    }
+
+    /** Whether a part in the way is clear; it is noted. */
+    private boolean isThrough(PartShape shape) {
+      boolean clear = LookingAhead.clear(shape.part());
+      if (clear) {
+        through.add(shape.part().name());
+      }
+      return clear;
     }
 
     /** A body that a line meets ahead of one end and ahead of the other is between them. */
@@ -283,8 +297,9 @@ final class MirrorFindings {
                       Math.toDegrees(showsHigh), Math.toDegrees(needHigh), FigureUnit.DEG)
                   : Figures.atLeast(Math.min(breadth, ALL_MM), SHOWN_MM, FigureUnit.MM);
       boolean sees = near && wide && tall;
+      noteClear(back(at, y, ground, SEEN_HIGH_MM, distance), edge, outer);
       return of(
-          sees ? Verdict.PASS : Verdict.CAUTION,
+          sees && through.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
           figures,
           Words.of(
               Say.format(
@@ -314,7 +329,8 @@ final class MirrorFindings {
                           ? "move the mirror out or up past what hides the view"
                           : wide
                               ? "take a higher or more bulged glass"
-                              : "take a broader or more bulged glass")));
+                              : "take a broader or more bulged glass"),
+              LookingAhead.through(through)));
     }
 
     /** How far outwards of straight back persons and machine hide what a mirror shows, rad. */
@@ -324,13 +340,32 @@ final class MirrorFindings {
         inner = Math.max(inner, outward(back, prism));
       }
       for (PartShape shape : standing.shapes().values()) {
-        if (shape.part() != part && back.meets(shape.outline().getEnvelopeInternal())) {
+        if (shape.part() != part
+            && !LookingAhead.clear(shape.part())
+            && back.meets(shape.outline().getEnvelopeInternal())) {
           for (Prism prism : shape.prisms()) {
             inner = Math.max(inner, outward(back, prism));
           }
         }
       }
       return inner;
+    }
+
+    /** Notes clear parts within what the glass shows. */
+    private void noteClear(Bearings back, double fromRad, double toRad) {
+      for (PartShape shape : standing.shapes().values()) {
+        boolean shown =
+            LookingAhead.clear(shape.part())
+                && shape.prisms().stream()
+                    .flatMap(p -> back.of(p).stream())
+                    .anyMatch(
+                        s ->
+                            (side > 0 ? s.toRad() : -s.fromRad()) > fromRad
+                                && (side > 0 ? s.fromRad() : -s.toRad()) < toRad);
+        if (shown) {
+          through.add(shape.part().name());
+        }
+      }
     }
 
     private double outward(Bearings back, Prism prism) {

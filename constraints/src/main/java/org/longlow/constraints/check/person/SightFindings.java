@@ -65,15 +65,16 @@ public final class SightFindings {
         .ifPresent(
             s -> {
               PointMm eye = s.ground().toRoad(posture.get().eye());
-              List<LookingAhead> ahead = LookingAhead.hiding(LookingAhead.of(eye, s));
-              findings.add(sight(layout, sitting, eye, ahead, s));
+              findings.add(sight(layout, sitting, eye, LookingAhead.of(eye, s), s));
               findings.add(foot(layout, sitting, posture.get(), s));
             });
     return findings;
   }
 
   private static Finding sight(
-      Layout layout, Sitting sitting, PointMm eye, List<LookingAhead> ahead, Standing standing) {
+      Layout layout, Sitting sitting, PointMm eye, List<LookingAhead> things, Standing standing) {
+    List<LookingAhead> ahead = LookingAhead.hiding(things);
+    Optional<LookingAhead> roof = LookingAhead.hanging(eye, things);
     Sight over = Sight.over(eye, ahead.stream().map(LookingAhead::corner).toList());
     Sight through = LookingAhead.through(eye, ahead);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
@@ -81,6 +82,8 @@ public final class SightFindings {
         !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
             ? Words.NONE
             : Words.of(" Through the screen it is ", LookingAhead.metres(through.roadMm()), ".");
+    double far = roof.map(a -> seenMm(eye, a.under())).orElse(Double.POSITIVE_INFINITY);
+    boolean hidden = Double.isFinite(far) && Double.isFinite(over.roadMm());
     Finding f =
         Finding.held(
             SIGHT,
@@ -96,6 +99,7 @@ public final class SightFindings {
                 Double.isFinite(over.roadMm())
                     ? Words.of(" sees the road from ", LookingAhead.metres(over.roadMm()), " ahead")
                     : " sees no road",
+                hidden ? Words.of(" no farther than ", LookingAhead.metres(far)) : Words.NONE,
                 " over everything in front",
                 grazed(over, ahead),
                 "; ",
@@ -103,8 +107,22 @@ public final class SightFindings {
                 over.roadMm() > limit
                     ? " are asked: raise the eye or lower what stands in front."
                     : " are asked.",
-                glass));
+                glass,
+                hidden
+                    ? Words.of(
+                        " Beyond, the edge of " + roof.get().part() + " hangs before it, ",
+                        Say.mm(eye.z() - roof.get().under().z()),
+                        " below the eye: raise it above that, or lower the eye.")
+                    : Words.NONE));
+    if (hidden) {
+      return f.withVerdict(Verdict.FAIL).at(standing.ground().toFrame(roof.get().under()));
+    }
     return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
+  }
+
+  /** How far ahead of the eye the line past a point below it meets the road, mm. */
+  private static double seenMm(PointMm eye, PointMm past) {
+    return eye.z() * (past.x() - eye.x()) / (eye.z() - past.z());
   }
 
   /** Says which part the line of sight goes over. */

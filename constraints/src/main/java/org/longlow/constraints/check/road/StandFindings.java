@@ -1,7 +1,9 @@
 package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.longlow.constraints.check.finding.About;
@@ -22,7 +24,6 @@ import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
-import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.ride.ParkedStability;
 import org.longlow.constraints.shape.PartShape;
@@ -109,15 +110,14 @@ public final class StandFindings {
     } catch (OutOfRange e) {
       return Optional.empty(); // said of the section itself
     }
-    List<PartShape> opens =
-        section.parts().stream()
-            .map(parked.shapes()::get)
-            .filter(shape -> shape != null && shape.massKg() > 0)
-            .toList();
+    Map<PartShape, SectionMotion> opens = new LinkedHashMap<>();
+    Sections.drivenWith(name, layout, wheels.drawn())
+        .forEach((mate, how) -> put(opens, layout.sections().get(mate), how));
+    put(opens, section, motion);
     if (opens.isEmpty()) {
       return Optional.empty();
     }
-    DoubleFunction<OnStand> openBy = opening -> on(massWith(opens, motion.at(opening)));
+    DoubleFunction<OnStand> openBy = opening -> on(massWith(opens, opening));
     double worst = Sweep.least(opening -> tipRad(openBy.apply(opening)));
     Finding f = tip(openBy.apply(worst), Condition.open(name));
     return Optional.of(
@@ -129,12 +129,22 @@ public final class StandFindings {
   }
 
   /** All of the parked machine's mass after some of its parts have moved. */
-  private MassPoint massWith(List<PartShape> opens, RigidMotion motion) {
+  private MassPoint massWith(Map<PartShape, SectionMotion> opens, double opening) {
     MassPoint.Sum sum = MassPoint.Sum.of(List.of(parked.load().total()));
-    for (PartShape shape : opens) {
-      sum = sum.shifted(shape.massKg(), motion.apply(shape.centre()).minus(shape.centre()));
+    for (Map.Entry<PartShape, SectionMotion> moved : opens.entrySet()) {
+      PointMm centre = moved.getKey().centre();
+      PointMm to = moved.getValue().at(opening).apply(centre);
+      sum = sum.shifted(moved.getKey().massKg(), to.minus(centre));
     }
     return sum.total();
+  }
+
+  /** Adds what of a section is heavy. */
+  private void put(Map<PartShape, SectionMotion> opens, Section section, SectionMotion motion) {
+    section.parts().stream()
+        .map(parked.shapes()::get)
+        .filter(shape -> shape != null && shape.massKg() > 0)
+        .forEach(shape -> opens.put(shape, motion));
   }
 
   /** Returns the least tip angle, rad; less than any where it does not stand at all. */

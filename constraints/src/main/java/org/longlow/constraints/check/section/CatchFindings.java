@@ -17,7 +17,6 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Catch;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.linkage.MotionRate;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.section.GasLaw;
@@ -188,13 +187,11 @@ final class CatchFindings {
 
   /** How the section moves that the striker is on, if the same drive moves both. */
   private Optional<SectionMotion> together(Opener opener, String on) {
-    Section other = layout.sections().get(on);
-    String drive = opener.opens().drive();
-    if (other == null || drive.isEmpty() || !other.opens().drive().equals(drive)) {
+    if (!layout.drivenWith(opener.name()).contains(on)) {
       return Optional.empty();
     }
     try {
-      return Optional.of(Sections.motion(other, places));
+      return Optional.of(Sections.motion(layout.sections().get(on), places));
     } catch (OutOfRange e) {
       return Optional.empty(); // that it cannot open is said already
     }

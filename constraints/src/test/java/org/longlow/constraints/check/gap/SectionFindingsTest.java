@@ -70,7 +70,7 @@ class SectionFindingsTest {
   void aFreeWayPasses() {
     Finding f = stone(flap("90 deg"), 404, 45, "").finding("open.roof").orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.PASS);
-    assertThat(f.text()).isEqualTo("Section roof opens clear of everything.");
+    assertThat(f.text()).isEqualTo("Section roof opens clear of everything on the machine.");
     assertThat(f.stance()).contains(Condition.open("roof"));
     assertThat(f.value()).isZero();
   }

@@ -3,15 +3,24 @@ package org.longlow.constraints.check.person;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Figure;
+import org.longlow.rider.pose.JointLimits;
 import org.longlow.rider.words.Units;
 
 /** Walls beside the legs bar every foot alike, and what is shown as a limit is what decides. */
@@ -62,6 +71,105 @@ class FeetAmongWallsTest {
     assertThat(foot.text()).contains("at the " + side + " past wall");
     // they rise at the other side
     assertThat(find(walled, "rise.Joss.rise").text()).doesNotContain("none comes there");
+  }
+
+  /**
+   * Hip, pan, wall and ankle by hand: the leg hangs over what stands highest between hip and foot.
+   * Low or narrow enough a whole foot stands, then the ball of it, then none.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "180, 120",
+    "230, 220",
+    "260, 200",
+    "260, 300",
+    "400, 350",
+    "450, 540",
+    "520, 520",
+    "600, 500"
+  })
+  void theLegGoesOverTheWallBesideIt(double outMm, double topMm) {
+    double[] corners = Boxes.at(-300, 62, 1200, topMm);
+    TestMachine both =
+        Boxes.add(TestMachine.runabout(), "wall", corners, outMm, -150, ", 'both': true");
+    Study study = both.study();
+    Sitting joss = study.sitting("Joss", Occupant.RIDER).orElseThrow();
+    Standing laden =
+        study.standings().stream()
+            .filter(s -> s.condition().ladenBy(joss.occupant()))
+            .findFirst()
+            .orElseThrow();
+    Body body = joss.body();
+    double up = laden.ground().heightMm(joss.posture().orElseThrow().hip());
+    double round = body.measures().get("calfcircumference") / (2 * Math.PI);
+    double half = Math.max(Figure.footBreadthMm(body) / 2, round + 1);
+    // the wall lies level on the drawing, the road under it does not
+    PointMm hip = joss.posture().orElseThrow().hip();
+    double top =
+        Math.max(
+            laden.ground().heightMm(new PointMm(hip.x() - 60, topMm)),
+            laden.ground().heightMm(new PointMm(hip.x() + 60, topMm)));
+    double[] pan = {180 + round, up};
+    double[] wall = {outMm + round, top + round};
+    double foot = Math.max(180, outMm) + half;
+    double[] from = {body.hipHalfMm(), up};
+    double flat = over(from, pan, wall, new double[] {foot, body.foot().ankle().z()});
+    double point = JointLimits.ANKLE_HIGH - Math.PI / 2;
+    double raised =
+        body.foot().ankle().z() * Math.cos(point)
+            + (body.foot().ballMm() - body.foot().ankle().x()) * Math.sin(point);
+    double leg = body.thighMm() + body.shankMm();
+    double ball = over(from, pan, wall, new double[] {foot, raised}) - leg;
+    Finding f = find(study, "foot.Joss");
+    if (flat - leg > 40) {
+      assertThat(f.verdict()).as(f.text()).isEqualTo(ball <= 0 ? Verdict.CAUTION : Verdict.FAIL);
+      assertThat(f.value()).isCloseTo(flat - leg, within(2.0));
+      assertThat(f.text())
+          .startsWith(
+              ball <= 0
+                  ? "Joss stands on the ball of the foot past "
+                  : "Joss cannot reach the ground past ");
+    } else {
+      assertThat(f.value()).isZero();
+      assertThat(f.text()).startsWith("Joss puts a whole foot on the ground at a stop.");
+    }
+    Finding down = find(study, "feet-down.Joss.feet");
+    assertThat(down.value()).isCloseTo(Math.max(0, flat - leg), within(2.0));
+  }
+
+  /** The shortest way from hip to foot on or over both corners, of all ways by some of them. */
+  private static double over(double[] from, double[] one, double[] other, double[] to) {
+    double[] a = one[0] <= other[0] ? one : other;
+    double[] b = a == one ? other : one;
+    double best = Double.POSITIVE_INFINITY;
+    for (List<double[]> way :
+        List.of(
+            List.of(from, to),
+            List.of(from, a, to),
+            List.of(from, b, to),
+            List.of(from, a, b, to))) {
+      if (isOver(way, a) && isOver(way, b)) {
+        double length = 0;
+        for (int k = 1; k < way.size(); k++) {
+          length +=
+              Math.hypot(way.get(k)[0] - way.get(k - 1)[0], way.get(k)[1] - way.get(k - 1)[1]);
+        }
+        best = Math.min(best, length);
+      }
+    }
+    return best;
+  }
+
+  private static boolean isOver(List<double[]> way, double[] corner) {
+    for (int k = 1; k < way.size(); k++) {
+      double[] p = way.get(k - 1);
+      double[] q = way.get(k);
+      if (p[0] <= corner[0] && corner[0] <= q[0] && q[0] > p[0]) {
+        double z = p[1] + (q[1] - p[1]) * (corner[0] - p[0]) / (q[0] - p[0]);
+        return z >= corner[1] - 1e-9;
+      }
+    }
+    return true;
   }
 
   /** 308 N is care, what they weigh is the end: the figures are held to the one that decides. */

@@ -128,5 +128,74 @@ class MirrorFindingsTest {
                     .formatted(kind, outline, 600 * share + half, half - 600 * share)));
     assertThat(f.verdict()).isEqualTo(hides ? Verdict.FAIL : Verdict.CAUTION);
     assertThat(f.text().contains("plate stands before the left glass")).isEqualTo(hides);
+    assertThat(f.text().contains("through plate, taken as clear")).isEqualTo(kind.equals("screen"));
+  }
+
+  /** A plate behind the glass, where it shows the road: opaque it hides, clear it asks for care. */
+  @ParameterizedTest
+  @CsvSource({"mixed", "polycarbonate"})
+  void throughAClearPartAMirrorShowsWhatIsBehind(String material) {
+    TestMachine m = glass(510, -100, 600, 100);
+    Finding free = mirror(m);
+    m.pin("plate", EYE.x() - 500, EYE.z() - 300);
+    Finding f =
+        mirror(
+            m.with(
+                "parts",
+                "plate",
+                "{'kind':'cowl','frame':'plate','outline':{'points':[['0 mm','0 mm'],['10 mm','0"
+                    + " mm'],['10 mm','400 mm'],['0 mm','400 mm']]},'thickness':'3 mm','left':'680"
+                    + " mm','right':'-560 mm','mass':'0.1 kg','material':'"
+                    + material
+                    + "'}"));
+    boolean clear = material.equals("polycarbonate");
+    assertThat(f.text().contains("through plate, taken as clear")).isEqualTo(clear);
+    // opaque it stands 80 mm out past the glass 1010 mm behind: what is shown begins outside of it
+    if (clear) {
+      // as broad as the machine is now, by 80 mm
+      assertThat(f.value()).isCloseTo(free.value(), within(100.0));
+    } else {
+      assertThat(f.text()).contains("move the mirror out");
+      double edge = 20510 * 80 / 1010.0;
+      assertThat(f.value()).isCloseTo(edge + 600 - 680, within(0.15 * edge));
+    }
+  }
+
+  /** Who sits behind is in the mirror's way as own arms are. */
+  @Test
+  void aPassengerHidesWhatIsBehindThem() {
+    Study alone = TestMachine.asFiled("tourer");
+    Sitting bram = alone.sitting("Bram", Occupant.RIDER).orElseThrow();
+    PointMm eye = bram.posture().orElseThrow().eye();
+    Study study =
+        TestMachine.tourer()
+            .pin("glassPin", eye.x() + 500, eye.z())
+            .with(
+                "parts",
+                "glass",
+                "{'kind':'mirror','frame':'glassPin','outline':{'points':[['0 mm','0 mm'],['20 mm','0"
+                    + " mm'],['20 mm','100 mm'],['0 mm','100 mm']]},'left':'210 mm','right':'-90"
+                    + " mm','glassRadius':'1200 mm','mass':'0.1 kg'}")
+            .study();
+    Sitting rider = study.sitting("Bram", Occupant.RIDER).orElseThrow();
+    Sitting behind = study.sitting("Runa", Occupant.PASSENGER).orElseThrow();
+    Standing laden =
+        study.standings().stream()
+            .filter(s -> s.condition().ladenBy(rider.occupant()))
+            .findFirst()
+            .orElseThrow();
+    PointMm at = rider.posture().orElseThrow().eye();
+    Finding two =
+        MirrorFindings.of(rider, rider.posture().orElseThrow(), laden, study.standings()).get(0);
+    Finding one =
+        MirrorFindings.of(rider, rider.posture().orElseThrow(), laden, List.of(laden)).get(0);
+    assertThat(one.text()).contains("past own arms and the machine");
+    assertThat(two.text()).contains("past own arms, Runa and the machine");
+    assertThat(begins(two)).isGreaterThan(begins(one) + 1.5);
+    assertThat(behind.posture().orElseThrow().eye().x()).isLessThan(at.x());
+  }
+
+  private static double begins(Finding f) {
+    return Double.parseDouble(f.text().replaceAll(".*beginning ([0-9.]+) m beside.*", "$1"));
   }
 }

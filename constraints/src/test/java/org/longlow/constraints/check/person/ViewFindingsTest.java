@@ -234,6 +234,101 @@ class ViewFindingsTest {
     assertThat(eyes.verdict()).isEqualTo(over < 100 ? Verdict.CAUTION : Verdict.PASS);
   }
 
+  /** Nose, back and roof of one outline that is open to the front: its arms apart. */
+  @Test
+  void oneLooksThroughTheMouthOfOneOutline() {
+    PointMm eye = posture(TestMachine.asFiled("runabout")).eye();
+    TestMachine shell = box("shell", eye.x() - 200, eye.z() - 500, 900, 150, 300, 300, "box");
+    Study nose = shell.study();
+    shell.part(
+        "shell",
+        "outline",
+        "{'points': [['0 mm','0 mm'], ['900 mm','0 mm'], ['900 mm','150 mm'], ['20 mm','150 mm'],"
+            + " ['20 mm','680 mm'], ['600 mm','680 mm'], ['600 mm','700 mm'], ['0 mm','700 mm']]}");
+    assertThat(sight(shell.study()).value()).isCloseTo(sight(nose).value(), within(1.0));
+    PointMm way = laden(shell.study()).ground().along();
+    double tilt = Math.toDegrees(Math.atan2(way.z(), way.x()));
+    assertThat(light(shell.study()).value())
+        .isCloseTo(Math.toDegrees(Math.atan(180 / 400.0)) - tilt, within(0.3));
+  }
+
+  /** What hangs before the eye, its lower edge so far below it: the road ends at h d / drop. */
+  @ParameterizedTest
+  @ValueSource(doubles = {12, 40})
+  void aRoofWhoseEdgeHangsBelowTheEyeHidesTheRoadBeyond(double drop) {
+    Study study = ahead(-drop, 400).study();
+    PointMm eye = laden(study).ground().toRoad(posture(study).eye());
+    PointMm pin = study.placed().places().pin("wallPin");
+    PointMm edge = laden(study).ground().toRoad(pin);
+    double far = eye.z() * (edge.x() - eye.x()) / (eye.z() - edge.z());
+    Finding f = sight(study);
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.value()).isCloseTo(sight(TestMachine.asFiled("runabout")).value(), within(20.0));
+    assertThat(f.text())
+        .contains(String.format(java.util.Locale.ROOT, "no farther than %.1f m", far / 1000))
+        .contains("the edge of wall hangs before it")
+        .contains("mm below the eye: raise it");
+    assertThat(f.where().orElseThrow().distance(pin)).isLessThan(1e-6);
+    // the light is looked for under it
+    Finding light = light(study);
+    assertThat(light.value())
+        .isCloseTo(
+            -Math.toDegrees(Math.atan((eye.z() - edge.z()) / (edge.x() - eye.x()))), within(1e-6));
+    assertThat(light.text()).contains("below the level, for wall is over that");
+    assertThat(eyesFinding(study, 0).text()).contains("the highest look against wall");
+    // over the eye it hides no road, and what is clear hides none either
+    assertThat(sight(ahead(5, 400).study()).verdict()).isEqualTo(Verdict.PASS);
+    Study clear =
+        ahead(-drop, 400)
+            .part("wall", "kind", "'cowl'")
+            .part("wall", "thickness", "'3 mm'")
+            .part("wall", "material", "'polycarbonate'")
+            .study();
+    assertThat(sight(clear).verdict()).isEqualTo(Verdict.PASS);
+    Finding low = eyesFinding(clear, 1);
+    assertThat(low.text()).startsWith("Nell sees the lower edge of wall before the road ");
+    // before the road nearer than 20 m it is looked through, beyond one looks at it
+    assertThat(low.verdict()).isEqualTo(far < 20_000 ? Verdict.PASS : Verdict.CAUTION);
+  }
+
+  /** An object 600 mm high goes away over the crest; where it first goes up behind the edge. */
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 16, 40})
+  void overACrestWhatHangsHidesWhatIsFar(double drop) {
+    Study study = ahead(-drop, 400).study();
+    PointMm eye = laden(study).ground().toRoad(posture(study).eye());
+    PointMm edge = laden(study).ground().toRoad(study.placed().places().pin("wallPin"));
+    double fall = (eye.z() - edge.z()) / (edge.x() - eye.x());
+    double v =
+        laden(study).places().value(study.layout().demands().limit(Demands.Key.SPEED)) / 1000;
+    double laidOut = 1000 * (v * 2.5 + v * v / 2 / 3.4);
+    double r = Math.pow(laidOut / (Math.sqrt(1080) + Math.sqrt(600)), 2) / 2;
+    double bare = Math.sqrt(2 * r) * (Math.sqrt(eye.z()) + Math.sqrt(600));
+    double seen = 0;
+    while (seen < bare && eye.z() - 600 + seen * seen / 2 / r >= fall * seen) {
+      seen += 10;
+    }
+    Finding f = eyesFinding(study, -1);
+    assertThat(f.value()).isCloseTo(Math.min(seen, bare), within(20.0));
+    assertThat(f.text().contains("the edge of wall hangs before what is farther"))
+        .isEqualTo(seen < bare);
+  }
+
+  /** A clear back hides nothing, and that is said. */
+  @Test
+  void throughAClearBackOneSeesWithCare() {
+    PointMm eye = posture(TestMachine.asFiled("runabout")).eye();
+    TestMachine hood = box("hood", eye.x() - 300, eye.z() - 400, 20, 800, 400, 400, "cowl");
+    hood.part("hood", "thickness", "'3 mm'");
+    double opaque = behind(hood.study()).get(0).value();
+    Finding clear = behind(hood.part("hood", "material", "'polycarbonate'").study()).get(0);
+    double bare = behind(TestMachine.asFiled("runabout")).get(0).value();
+    assertThat(opaque).isGreaterThan(bare + 10);
+    assertThat(clear.value()).isCloseTo(bare, within(0.1));
+    assertThat(clear.text()).contains("through hood, taken as clear");
+    assertThat(clear.verdict()).isEqualTo(Verdict.CAUTION);
+  }
+
   /** v t + v² / 2 a, a = 3.5 m/s² or as much of 9.80665 m/s² as the tyres hold. */
   @ParameterizedTest
   @ValueSource(doubles = {0.9, 0.3, 0.2})

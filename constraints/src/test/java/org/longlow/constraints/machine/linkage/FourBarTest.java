@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.machine.linkage.SectionMotion.Swing;
+import org.longlow.constraints.machine.linkage.Moving.Swing;
 import org.longlow.rider.geom.PointMm;
 
 /** Four-bar linkages walked step by step: how far they go, how far they move, where they jam. */

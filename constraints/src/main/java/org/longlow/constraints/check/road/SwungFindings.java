@@ -1,0 +1,242 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.gap.Sweep;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.machine.linkage.SectionMotion;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.OnStand;
+import org.longlow.constraints.stand.RoadPlane;
+import org.longlow.constraints.stand.Sections;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
+
+/** What swings down into the road: sections on their way, the leg of a stand. */
+public final class SwungFindings {
+
+  /** How near to the road something swings; said only where it comes too near. */
+  static final FindingKind SWUNG =
+      new FindingKind("swung", FindingGroup.CLEARANCE, Rests.ON_MASSES);
+
+  /** Roads are no flatter than this where a machine is left, mm; judgement. */
+  static final double UNEVEN_MM = 20;
+
+  /**
+   * What is higher over the road upright than it reaches out, by more than this, mm, stays over it
+   * on the stand: leaning by up to 45 degrees takes at most as much of its height as of its reach,
+   * but for what springs and pitch do.
+   */
+  private static final double LEANED_MM = 80;
+
+  private static final List<Basis> HOW =
+      List.of(
+          Basis.model(
+              Words.of(
+                  "the whole way swept over a flat road, to within ",
+                  Say.mm(Sweep.BOUND_MM),
+                  "; on the stand it leans as it does shut")),
+          Basis.judgement("judgement: how uneven roads are"));
+
+  private static final List<Basis> LEG =
+      List.of(Basis.model("a leg turns about its pivot, the machine upright and empty"));
+
+  private SwungFindings() {}
+
+  /** The machine in a stance, over its road. */
+  private record Over(Standing standing, RoadPlane road, String how) {}
+
+  /** Where a section is lowest: a part of it, how far open, over which road. */
+  private record Nearest(Over over, String part, double opening, RoadPlane.Low low) {}
+
+  private static final Comparator<Nearest> BY_HEIGHT =
+      Comparator.comparingDouble(n -> n.low.heightMm());
+
+  public static List<Finding> of(
+      Layout layout, Wheels wheels, Map<String, PartShape> drawn, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    if (!wheels.stands()) {
+      return findings;
+    }
+    if (!layout.sections().isEmpty()) {
+      Roads roads = new Roads(layout, wheels, standings);
+      for (String name : layout.sections().keySet()) {
+        section(name, layout, wheels, drawn, roads).ifPresent(findings::add);
+      }
+    }
+    standings.stream()
+        .filter(s -> s.kind() == Stance.Kind.PARKED)
+        .forEach(
+            s ->
+                layout
+                    .parts(StandPart.class)
+                    .forEach(stand -> leg(s, stand).ifPresent(findings::add)));
+    return findings;
+  }
+
+  /** Every stance that something can be opened in: empty, with people aboard, on each stand. */
+  private static final class Roads {
+    private final Layout layout;
+    private final Wheels wheels;
+    private final List<Standing> standings;
+    private final List<Over> upright;
+    private List<Over> leaning;
+
+    Roads(Layout layout, Wheels wheels, List<Standing> standings) {
+      this.layout = layout;
+      this.wheels = wheels;
+      this.standings = standings;
+      upright =
+          standings.stream()
+              .filter(s -> s.kind() == Stance.Kind.UNLADEN || s.kind() == Stance.Kind.LADEN)
+              .map(
+                  s -> new Over(s, RoadPlane.under(s.ground()), "upright, " + s.condition().says()))
+              .toList();
+    }
+
+    /** Springs and lean are balanced only where that may matter. */
+    List<Over> leaning() {
+      if (leaning == null) {
+        leaning =
+            standings.stream()
+                .filter(s -> s.kind() == Stance.Kind.PARKED && s.load() != null)
+                .flatMap(
+                    s ->
+                        layout
+                            .parts(StandPart.class)
+                            .flatMap(stand -> on(wheels, s, stand).stream()))
+                .toList();
+      }
+      return leaning;
+    }
+  }
+
+  private static Optional<Over> on(Wheels wheels, Standing parked, StandPart stand) {
+    try {
+      MassPoint.Sum all = MassPoint.Sum.of(List.of(parked.load().total()));
+      OnStand on = new OnStand(wheels, parked, all, stand);
+      return on.rest().map(held -> new Over(parked, on.road(held), "leaning on " + stand.name()));
+    } catch (OutOfRange e) {
+      return Optional.empty(); // said of the stand
+    }
+  }
+
+  private static Optional<Finding> section(
+      String name, Layout layout, Wheels wheels, Map<String, PartShape> drawn, Roads roads) {
+    SectionMotion motion;
+    try {
+      motion = Sections.motion(layout.sections().get(name), wheels.drawn());
+    } catch (OutOfRange e) {
+      return Optional.empty(); // said of the section itself
+    }
+    List<PartShape> shapes =
+        layout.sections().get(name).parts().stream()
+            .map(drawn::get)
+            .filter(shape -> shape != null && !shape.prisms().isEmpty())
+            .toList();
+    Sweep sweep = new Sweep(motion);
+    Optional<Nearest> nearest = nearest(sweep, shapes, roads.upright);
+    double halfMm =
+        shapes.stream().mapToDouble(s -> Math.max(s.leftMm(), s.rightMm())).max().orElse(0);
+    if (nearest.isPresent() && nearest.get().low.heightMm() < halfMm + LEANED_MM) {
+      nearest =
+          Stream.concat(nearest.stream(), nearest(sweep, shapes, roads.leaning()).stream())
+              .min(BY_HEIGHT);
+    }
+    return nearest
+        .filter(n -> n.low.heightMm() < UNEVEN_MM)
+        .map(n -> finding(name, n, sweep.motion(n.opening)));
+  }
+
+  private static Optional<Nearest> nearest(Sweep sweep, List<PartShape> shapes, List<Over> overs) {
+    return overs.stream()
+        .flatMap(over -> shapes.stream().map(shape -> nearest(sweep, shape, over)))
+        .min(BY_HEIGHT);
+  }
+
+  private static Nearest nearest(Sweep sweep, PartShape shape, Over over) {
+    double opening =
+        sweep.lowest(
+            Solid.of(shape),
+            o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm());
+    RoadPlane.Low low = over.road.from(sweep.motion(opening)).lowest(shape.prisms());
+    return new Nearest(over, shape.part().name(), opening, low);
+  }
+
+  private static Finding finding(String name, Nearest n, RigidMotion motion) {
+    double height = n.low.heightMm();
+    boolean in = height < 0;
+    Words text =
+        Words.of(
+            Say.format("Section %s: standing %s, %s swings ", name, n.over.how, n.part),
+            in
+                ? Words.of(Say.mm(-height), " into the road")
+                : Words.of("to ", Say.mm(height), " over the road"),
+            String.format(Locale.ROOT, " where it is %.0f %% open; ", n.opening * 100),
+            Words.atLeast(UNEVEN_MM),
+            " are asked, for roads are uneven: hinge it higher, make it shorter by ",
+            Words.atLeast(UNEVEN_MM - height),
+            ", or open it less far.");
+    return new Finding(
+            SWUNG,
+            About.parts(n.part).under(name),
+            Optional.of(n.over.standing.condition()),
+            in ? Verdict.FAIL : Verdict.CAUTION,
+            Figures.atLeast(height, UNEVEN_MM, FigureUnit.MM),
+            HOW,
+            text)
+        .at(motion.apply(n.low.at()), n.low.yMm())
+        .openBy(n.opening);
+  }
+
+  /** A leg that hangs straight down somewhere on its way from stowed to parked. */
+  private static Optional<Finding> leg(Standing parked, StandPart stand) {
+    PointMm pivot = parked.ground().toRoad(parked.places().pin(stand.pivot()));
+    PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot())).minus(pivot);
+    PointMm stowed = parked.ground().toRoad(parked.places().pin(stand.stowed())).minus(pivot);
+    boolean passes =
+        foot.x() * stowed.x() < 0 && foot.z() / foot.length() + stowed.z() / stowed.length() < 0;
+    double least = pivot.z() - Math.min(foot.length(), stowed.length());
+    if (!passes || least >= 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Finding(
+                SWUNG,
+                About.parts(stand.name()),
+                Optional.of(parked.condition()),
+                Verdict.CAUTION,
+                Figures.atLeast(least, 0, FigureUnit.MM),
+                LEG,
+                Words.of(
+                    "With the machine upright the leg of " + stand.name() + " is ",
+                    Say.mm(-least),
+                    " too long to swing down past its pivot: lean the machine to the other side"
+                        + " first, set the pivot higher, or swing the leg down from the other"
+                        + " side."))
+            .at(parked.places().pin(stand.pivot())));
+  }
+}

@@ -1,0 +1,115 @@
+package org.longlow.constraints.check.road;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
+
+/** A flap ahead of the machine that falls towards the road, and the leg of a stand. */
+class SwungFindingsTest {
+
+  private static final double X = 2500;
+  private static final double Z = 500;
+
+  /** Lies level ahead of its hinge, far to one side of the middle or both, and swings down. */
+  private static TestMachine flap(double longMm, double angleDeg, double leftMm, double rightMm) {
+    TestMachine m = TestMachine.runabout();
+    Boxes.add(m, "flap", Boxes.at(X, Z, X + longMm, Z + 2), leftMm, rightMm, "");
+    return m.pin("hinge", X, Z)
+        .with(
+            "sections",
+            "nose",
+            "{'parts': ['flap'], 'pivot': 'hinge', 'angle': '" + angleDeg + " deg'}");
+  }
+
+  /** The least height of the hinge over the road, standing upright. */
+  private static double hinge() {
+    return flap(430, -100, 20, 20).study().standings().stream()
+        .filter(s -> s.kind() == Stance.Kind.UNLADEN || s.kind() == Stance.Kind.LADEN)
+        .mapToDouble(s -> s.ground().heightMm(new PointMm(X, Z)))
+        .min()
+        .orElseThrow();
+  }
+
+  /** Straight down its corner hangs hypot(long, 2) under the hinge; care from 20 mm on. */
+  @ParameterizedTest
+  @CsvSource({"-19, CAUTION", "-1, CAUTION", "1, FAIL", "30, FAIL"})
+  void aFlapThatSwingsIntoTheRoadIsFound(double pastMm, Verdict verdict) {
+    double longMm = hinge() + pastMm;
+    Finding f = flap(longMm, -100, 20, 20).finding("swung.nose.flap").orElseThrow();
+    assertThat(f.value()).isCloseTo(hinge() - Math.hypot(longMm, 2), within(0.2));
+    assertThat(f.verdict()).isEqualTo(verdict);
+    assertThat(f.where().orElseThrow().x()).isCloseTo(X, within(20.0));
+    assertThat(f.opening().orElse(0.9) * 100).isCloseTo(90, within(3.0));
+    assertThat(f.text()).startsWith("Section nose: standing upright, laden");
+  }
+
+  @Test
+  void whatStaysAwayFromTheRoadIsNotSaid() {
+    assertThat(flap(hinge() - 21, -100, 20, 20).finding("swung.nose.flap")).isEmpty();
+    assertThat(flap(hinge() + 20, 100, 20, 20).finding("swung.nose.flap")).isEmpty();
+    assertThat(flap(hinge() + 20, -30, 20, 20).finding("swung.nose.flap")).isEmpty();
+  }
+
+  /** As on the stand: far to its side a flap comes down by the sine of the lean, else it rises. */
+  @Test
+  void onItsStandTheSideLeanedToIsLower() {
+    TestMachine towards = flap(440, -100, 400, -360);
+    TestMachine away = flap(440, -100, -360, 400);
+    Study study = towards.study();
+    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    double foot =
+        parked
+            .places()
+            .value(
+                ((org.longlow.constraints.layout.StandPart) study.layout().parts().get("sideStand"))
+                    .y());
+    TestMachine lower = foot > 0 ? towards : away;
+    TestMachine higher = foot > 0 ? away : towards;
+    Finding f = lower.finding("swung.nose.flap").orElseThrow();
+    assertThat(f.text()).contains("leaning on sideStand");
+    assertThat(f.stance()).contains(Condition.empty(Stance.Kind.PARKED));
+    double lean = Propped.in(lower.study(), x -> x).leanRad;
+    double upright = parked.ground().heightMm(new PointMm(X, Z));
+    // closed form of a thin wheel; round tyres carry the machine higher by less than 8 mm here
+    double thin = (upright - Math.hypot(440, 2)) * Math.cos(lean) - 400 * Math.sin(lean);
+    assertThat(f.value()).isBetween(thin - 1, thin + 15);
+    assertThat(higher.finding("swung.nose.flap")).isEmpty();
+  }
+
+  @Test
+  void aLegThatIsTooLongToSwingPastItsPivotIsTold() {
+    assertThat(TestMachine.runabout().finding("swung.sideStand")).isEmpty();
+    Study study = TestMachine.asFiled("runabout");
+    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    var stand = (org.longlow.constraints.layout.StandPart) study.layout().parts().get("sideStand");
+    PointMm pivot = parked.places().pin(stand.pivot());
+    double high = parked.ground().heightMm(pivot);
+    // 30 mm longer than high, back and ahead of its pivot
+    double half = Math.sqrt((high + 30) * (high + 30) - high * high);
+    TestMachine m =
+        TestMachine.runabout()
+            .pin(stand.foot(), pivot.x() + half, pivot.z() - high)
+            .pin(stand.stowed(), pivot.x() - half, pivot.z() - high);
+    Finding f = m.finding("swung.sideStand").orElseThrow();
+    assertThat(f.value()).isCloseTo(-30, within(2.0));
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    // swung over the top, or within one side, it passes nothing
+    TestMachine ahead =
+        TestMachine.runabout()
+            .pin(stand.foot(), pivot.x() + half, pivot.z() - high)
+            .pin(stand.stowed(), pivot.x() + high, pivot.z() - half);
+    assertThat(ahead.finding("swung.sideStand")).isEmpty();
+  }
+}
