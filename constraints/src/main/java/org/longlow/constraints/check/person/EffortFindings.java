@@ -131,7 +131,9 @@ public final class EffortFindings {
             ? "raise the screen or cowl ahead of it"
             : "put a screen ahead of it";
     demands =
-        List.of(Sources.of(layout, Demands.Key.SPEED), Sources.of(layout, Demands.Key.BRAKING));
+        Stream.of(Demands.Key.SPEED, Demands.Key.BRAKING, Demands.Key.GRIP)
+            .map(key -> Sources.of(layout, key))
+            .toList();
   }
 
   /** Returns those of somebody who sits; why others do not is told where they are seated. */
@@ -286,8 +288,9 @@ public final class EffortFindings {
     return !worst.brief()
         ? Words.NONE
         : Say.format(
-            "; braking with %s it is %s%s, %s of such strength",
-            Say.gravity(effort.brakingG()),
+            "; braking with %s%s it is %s%s, %s of such strength",
+            Say.gravity(effort.slowed().g()),
+            effort.slowed().where(),
             torque(worst.loadNm()),
             region == Region.NECK ? "" : " at the " + worst.joint().word(),
             Say.percent(worst.weak()));
