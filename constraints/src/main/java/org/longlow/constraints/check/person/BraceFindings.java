@@ -10,6 +10,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -80,23 +81,34 @@ public final class BraceFindings {
             : Figures.atMost(braced.feetN(), FEET_N, FigureUnit.NEWTON);
     Verdict verdict = figures.verdict() == Verdict.PASS ? Verdict.PASS : Verdict.CAUTION;
     return new Finding(
-        BRACE,
-        About.person(sitting.occupant(), "brace"),
-        Optional.of(stance),
-        verdict,
-        figures,
-        List.of(
-            MODEL,
-            STRENGTH,
-            FRICTION,
-            Sources.of(layout, Demands.Key.BRAKING),
-            Sources.of(layout, Demands.Key.GRIP)),
-        Words.of(
-            slides(sitting, braking, braced),
-            feet(braced),
-            hands(braced),
-            advice(verdict, byHands),
-            angles(verdict, s, braced, braking.g())));
+            BRACE,
+            About.person(sitting.occupant(), "brace"),
+            Optional.of(stance),
+            verdict,
+            figures,
+            List.of(
+                MODEL,
+                STRENGTH,
+                FRICTION,
+                Sources.of(layout, Demands.Key.BRAKING),
+                Sources.of(layout, Demands.Key.GRIP)),
+            Words.of(
+                slides(sitting, braking, braced),
+                feet(braced),
+                hands(braced),
+                advice(verdict, byHands),
+                angles(verdict, s, braced, braking.g())))
+        .pulling(
+            verdict == Verdict.PASS
+                ? Optional.empty()
+                : Optional.of(
+                    byHands
+                        ? Pull.of(
+                            Pull.Thing.BACK,
+                            Pull.Way.FLATTER,
+                            "give the hands something to push against")
+                        : Pull.of(
+                            Pull.Thing.PAN, Pull.Way.UP, "give the feet a rest to push against")));
   }
 
   private static Words slides(Sitting sitting, Braking braking, Braced braced) {

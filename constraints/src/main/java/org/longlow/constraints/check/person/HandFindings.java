@@ -11,6 +11,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -130,7 +131,18 @@ public final class HandFindings {
             Figures.atLeast(kept, asked, FigureUnit.DEG),
             basis,
             text)
-        .at(hands.grip());
+        .at(hands.grip())
+        .pulling(
+            verdict == Verdict.PASS
+                ? Optional.empty()
+                : Optional.of(
+                    Pull.of(
+                        Pull.Thing.GRIPS,
+                        far == 0 ? Pull.Way.FARTHER : Pull.Way.NEARER,
+                        far == 0
+                            ? "ask for less lock"
+                            : "bring the grips nearer to the axis they turn about, as far from the"
+                                + " seat as now, or ask for less lock")));
   }
 
   /**

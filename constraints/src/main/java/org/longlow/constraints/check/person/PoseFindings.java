@@ -12,6 +12,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
@@ -188,7 +189,13 @@ public final class PoseFindings {
                           + (far
                               ? " nearer to the seat or farther in."
                               : " farther from the seat.")))
-              .at(at));
+              .at(at)
+              .pulling(
+                  Optional.of(
+                      Pull.of(
+                          arm ? Pull.Thing.GRIPS : Pull.Thing.FOOT_RESTS,
+                          far ? Pull.Way.NEARER : Pull.Way.FARTHER,
+                          far ? "set the seat forward" : "set the seat back"))));
     }
   }
 
@@ -227,7 +234,38 @@ public final class PoseFindings {
                 Say.deg(low),
                 Say.deg(high),
                 verdict == Verdict.PASS ? "" : remedy(reading.name(), value < low)))
-        .at(place(reading.name(), posture));
+        .at(place(reading.name(), posture))
+        .pulling(verdict == Verdict.PASS ? Optional.empty() : pull(reading.name(), value < low));
+  }
+
+  /** Which way {@link #remedy} would have something moved; the seat moves to the same end. */
+  private static Optional<Pull> pull(String name, boolean closed) {
+    return Optional.ofNullable(
+        switch (name) {
+          case "recline" ->
+              Pull.of(Pull.Thing.BACK, closed ? Pull.Way.FLATTER : Pull.Way.STEEPER, "");
+          case "knee" ->
+              Pull.of(
+                  Pull.Thing.FOOT_RESTS,
+                  closed ? Pull.Way.FARTHER : Pull.Way.NEARER,
+                  closed ? "set the seat back" : "set the seat forward");
+          case "trunkThigh", "hamstring" ->
+              Pull.of(
+                  Pull.Thing.FOOT_RESTS,
+                  closed ? Pull.Way.DOWN : Pull.Way.UP,
+                  closed ? "lean the back rest farther back" : "set the back rest steeper");
+          case "arm" ->
+              closed
+                  ? Pull.of(Pull.Thing.GRIPS, Pull.Way.FARTHER, Pull.Way.UP, "set the seat back")
+                  : Pull.of(
+                      Pull.Thing.GRIPS, Pull.Way.NEARER, Pull.Way.DOWN, "set the seat forward");
+          case "elbow" ->
+              Pull.of(
+                  Pull.Thing.GRIPS,
+                  closed ? Pull.Way.FARTHER : Pull.Way.NEARER,
+                  closed ? "set the seat back" : "set the seat forward");
+          default -> null;
+        });
   }
 
   /** Joint limits can fail an angle, our own bands alone let it pass. */
