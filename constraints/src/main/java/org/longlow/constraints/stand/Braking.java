@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.shape.Places;
 
@@ -30,10 +29,7 @@ public record Braking(double g, double mostG, String most) {
    */
   public static Braking under(
       Layout layout, Places places, Occupant who, List<Standing> standings) {
-    return standings.stream()
-        .filter(s -> s.kind() == Stance.Kind.LADEN)
-        .filter(s -> s.condition().equals(Standing.under(who, standings)))
-        .findFirst()
+    return Standing.carrying(who, standings)
         .map(s -> of(layout, s))
         .orElseGet(() -> of(layout, places, Optional.empty()));
   }

@@ -2,7 +2,10 @@ package org.longlow.constraints.check.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.rider.words.Words;
 
 /**
@@ -14,12 +17,14 @@ public final class Contradicting {
 
   /** Returns the same findings; those that contradict others of the same person say so. */
   public static List<Finding> told(List<Finding> findings) {
-    List<Finding> pulling =
-        findings.stream().filter(f -> f.pull().isPresent() && f.who().isPresent()).toList();
+    Map<Optional<Occupant>, List<Finding>> pulling =
+        findings.stream()
+            .filter(f -> f.pull().isPresent() && f.who().isPresent())
+            .collect(Collectors.groupingBy(Finding::who));
     List<Finding> told = new ArrayList<>();
     for (Finding f : findings) {
       told.add(
-          pulling.stream()
+          pulling.getOrDefault(f.who(), List.of()).stream()
               .filter(other -> against(f, other))
               .findFirst()
               .map(other -> told(f, other))
@@ -29,16 +34,19 @@ public final class Contradicting {
   }
 
   private static boolean against(Finding f, Finding other) {
-    return f.pull().isPresent()
-        && f.who().equals(other.who())
-        && f.pull().get().against(other.pull().orElseThrow());
+    return f.pull().isPresent() && f.pull().get().against(other.pull().orElseThrow());
   }
 
   private static Finding told(Finding f, Finding other) {
     Pull pull = f.pull().orElseThrow();
     Pull back = other.pull().orElseThrow();
-    List<String> both =
-        Stream.of(pull.instead(), back.instead()).filter(s -> !s.isEmpty()).distinct().toList();
+    List<String> ways = new ArrayList<>();
+    if (!pull.instead().isEmpty()) {
+      ways.add("do that, and for this " + pull.instead());
+    }
+    if (!back.instead().isEmpty()) {
+      ways.add("do this, and for that " + back.instead());
+    }
     return f.withText(
         Words.of(
             f.words(),
@@ -46,8 +54,8 @@ public final class Contradicting {
                 + other.id()
                 + " wants "
                 + back.wants()
-                + (both.isEmpty()
+                + (ways.isEmpty()
                     ? ": no place of it serves both, so weigh them against each other."
-                    : "; both are served where you " + String.join(", or ", both) + ".")));
+                    : ": " + String.join("; or ", ways) + ".")));
   }
 }

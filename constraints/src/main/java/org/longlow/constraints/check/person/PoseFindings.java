@@ -195,7 +195,7 @@ public final class PoseFindings {
                       Pull.of(
                           arm ? Pull.Thing.GRIPS : Pull.Thing.FOOT_RESTS,
                           far ? Pull.Way.NEARER : Pull.Way.FARTHER,
-                          far ? "set the seat forward" : "set the seat back"))));
+                          ""))));
     }
   }
 
@@ -238,17 +238,14 @@ public final class PoseFindings {
         .pulling(verdict == Verdict.PASS ? Optional.empty() : pull(reading.name(), value < low));
   }
 
-  /** Which way {@link #remedy} would have something moved; the seat moves to the same end. */
+  /** Which way {@link #remedy} would have something moved. */
   private static Optional<Pull> pull(String name, boolean closed) {
     return Optional.ofNullable(
         switch (name) {
           case "recline" ->
               Pull.of(Pull.Thing.BACK, closed ? Pull.Way.FLATTER : Pull.Way.STEEPER, "");
           case "knee" ->
-              Pull.of(
-                  Pull.Thing.FOOT_RESTS,
-                  closed ? Pull.Way.FARTHER : Pull.Way.NEARER,
-                  closed ? "set the seat back" : "set the seat forward");
+              Pull.of(Pull.Thing.FOOT_RESTS, closed ? Pull.Way.FARTHER : Pull.Way.NEARER, "");
           case "trunkThigh", "hamstring" ->
               Pull.of(
                   Pull.Thing.FOOT_RESTS,
@@ -256,14 +253,18 @@ public final class PoseFindings {
                   closed ? "lean the back rest farther back" : "set the back rest steeper");
           case "arm" ->
               closed
-                  ? Pull.of(Pull.Thing.GRIPS, Pull.Way.FARTHER, Pull.Way.UP, "set the seat back")
+                  ? Pull.of(
+                      Pull.Thing.GRIPS,
+                      Pull.Way.FARTHER,
+                      Pull.Way.UP,
+                      "lean the back rest farther back")
                   : Pull.of(
-                      Pull.Thing.GRIPS, Pull.Way.NEARER, Pull.Way.DOWN, "set the seat forward");
+                      Pull.Thing.GRIPS,
+                      Pull.Way.NEARER,
+                      Pull.Way.DOWN,
+                      "set the back rest steeper");
           case "elbow" ->
-              Pull.of(
-                  Pull.Thing.GRIPS,
-                  closed ? Pull.Way.FARTHER : Pull.Way.NEARER,
-                  closed ? "set the seat back" : "set the seat forward");
+              Pull.of(Pull.Thing.GRIPS, closed ? Pull.Way.FARTHER : Pull.Way.NEARER, "");
           default -> null;
         });
   }

@@ -33,10 +33,10 @@ class ContradictingTest {
     Finding far = pulling("bend", "Ann", Pull.of(Thing.GRIPS, Way.FARTHER, Way.UP, "sit back"));
     assertThat(told(near, far))
         .containsExactly(
-            "Do it. But bend.Ann wants the grips farther from the seat or up; both are served where"
-                + " you rest, or sit back.",
-            "Do it. But reach.Ann wants the grips nearer to the seat or down; both are served where"
-                + " you sit back, or rest.");
+            "Do it. But bend.Ann wants the grips farther from the seat or up: do that, and for"
+                + " this rest; or do this, and for that sit back.",
+            "Do it. But reach.Ann wants the grips nearer to the seat or down: do that, and for"
+                + " this sit back; or do this, and for that rest.");
     Finding none = pulling("bend", "Ann", Pull.of(Thing.GRIPS, Way.UP, ""));
     Finding down = pulling("reach", "Ann", Pull.of(Thing.GRIPS, Way.DOWN, ""));
     assertThat(told(none, down).get(0)).endsWith("so weigh them against each other.");
