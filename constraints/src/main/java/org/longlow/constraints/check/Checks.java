@@ -9,7 +9,6 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
-import org.longlow.constraints.check.finding.Contradicting;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
@@ -213,7 +212,7 @@ public final class Checks {
     }
     loads(findings, layout, wheels, standings);
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
-    return Contradicting.told(held(findings, weights, springs, sittings));
+    return held(findings, weights, springs, sittings);
   }
 
   /** Adds what is found of the machine over ramps, braking, balancing and in side wind. */

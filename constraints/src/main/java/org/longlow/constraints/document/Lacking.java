@@ -32,10 +32,7 @@ public final class Lacking {
 
   private static boolean weighsByMaterial(Part part) {
     return part instanceof CushionPart // by board and foam
-        || part.traits().filled()
-            && Material.named(part.base().material())
-                .filter(m -> Double.isFinite(m.densityKgM3())) // what is mixed has none
-                .isPresent();
+        || part.traits().filled() && Material.named(part.base().material()).isPresent();
   }
 
   private static boolean isZero(Formula formula) {

@@ -38,8 +38,8 @@ public final class Contradicting {
   }
 
   private static Finding told(Finding f, Finding other) {
-    Pull pull = f.pull().orElseThrow();
-    Pull back = other.pull().orElseThrow();
+    Tug pull = f.pull().orElseThrow();
+    Tug back = other.pull().orElseThrow();
     List<String> ways = new ArrayList<>();
     if (!pull.instead().isEmpty()) {
       ways.add("do that, and for this " + pull.instead());

@@ -37,7 +37,7 @@ public record Finding(
     List<Basis> basis,
     Words words,
     Site site,
-    Optional<Pull> pull) {
+    Optional<Tug> pull) {
 
   /** Said of what would pass but for a ground that nobody has checked. */
   private static final Words UNCHECKED =
@@ -256,7 +256,7 @@ public record Finding(
   }
 
   /** Returns this finding as one that would have something moved; see {@link Contradicting}. */
-  public Finding pulling(Optional<Pull> other) {
+  public Finding pulling(Optional<Tug> other) {
     return new Finding(kind, about, stance, verdict, figures, basis, words, site, other);
   }
 

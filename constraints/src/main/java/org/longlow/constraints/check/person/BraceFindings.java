@@ -10,9 +10,9 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
@@ -103,12 +103,12 @@ public final class BraceFindings {
                 ? Optional.empty()
                 : Optional.of(
                     byHands
-                        ? Pull.of(
-                            Pull.Thing.BACK,
-                            Pull.Way.FLATTER,
+                        ? Tug.of(
+                            Tug.Thing.BACK,
+                            Tug.Way.FLATTER,
                             "give the hands something to push against")
-                        : Pull.of(
-                            Pull.Thing.PAN, Pull.Way.UP, "give the feet a rest to push against")));
+                        : Tug.of(
+                            Tug.Thing.PAN, Tug.Way.UP, "give the feet a rest to push against")));
   }
 
   private static Words slides(Sitting sitting, Braking braking, Braced braced) {

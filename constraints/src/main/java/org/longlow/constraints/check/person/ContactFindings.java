@@ -10,8 +10,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.RestPart;
@@ -108,7 +108,7 @@ public final class ContactFindings {
         .pulling(
             Support.of(seated.pan()).fresh() == Support.Hold.HOLDS
                     && figures.verdict() != Verdict.PASS
-                ? Optional.of(Pull.of(Pull.Thing.PAN, Pull.Way.LONGER, "make the pan wider"))
+                ? Optional.of(Tug.of(Tug.Thing.PAN, Tug.Way.LONGER, "make the pan wider"))
                 : Optional.empty());
   }
 

@@ -1,8 +1,8 @@
 package org.longlow.constraints.check.person;
 
 import java.util.Optional;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.person.Effort.Held;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.ShellPart;
@@ -84,46 +84,46 @@ record EffortAdvice(Sitting sitting, Places places, boolean known, String screen
   }
 
   /** Which way {@link #words} would have something moved. */
-  Optional<Pull> pull(Held held) {
+  Optional<Tug> pull(Held held) {
     boolean falls = held.loadNm() < 0;
     return switch (held.joint()) {
       case NECK ->
           falls
-              ? Optional.of(Pull.of(Pull.Thing.BACK, Pull.Way.FLATTER, "wear a lighter helmet"))
+              ? Optional.of(Tug.of(Tug.Thing.BACK, Tug.Way.FLATTER, "wear a lighter helmet"))
               : Optional.empty();
       case SHOULDER ->
           !falls
-              ? Optional.of(Pull.of(Pull.Thing.GRIPS, Pull.Way.UP, ""))
+              ? Optional.of(Tug.of(Tug.Thing.GRIPS, Tug.Way.UP, ""))
               : held.brief()
                   ? Optional.of(
-                      Pull.of(
-                          Pull.Thing.BACK,
-                          Pull.Way.FLATTER,
+                      Tug.of(
+                          Tug.Thing.BACK,
+                          Tug.Way.FLATTER,
                           "give the hands something to push against"))
                   : sitting.parts().hands().isEmpty()
                       ? Optional.empty()
                       : Optional.of(
-                          Pull.of(
-                              Pull.Thing.GRIPS,
-                              Pull.Way.DOWN,
-                              Pull.Way.NEARER,
+                          Tug.of(
+                              Tug.Thing.GRIPS,
+                              Tug.Way.DOWN,
+                              Tug.Way.NEARER,
                               "give the elbows a rest"));
       case ELBOW ->
           Optional.of(
               falls
-                  ? Pull.of(Pull.Thing.GRIPS, Pull.Way.DOWN, "rest the forearms")
-                  : Pull.of(Pull.Thing.GRIPS, Pull.Way.UP, ""));
+                  ? Tug.of(Tug.Thing.GRIPS, Tug.Way.DOWN, "rest the forearms")
+                  : Tug.of(Tug.Thing.GRIPS, Tug.Way.UP, ""));
       case HIP ->
           held.brief() || !known
               ? Optional.of(
-                  Pull.of(
-                      Pull.Thing.BACK, Pull.Way.FLATTER, "give the feet something to push against"))
+                  Tug.of(
+                      Tug.Thing.BACK, Tug.Way.FLATTER, "give the feet something to push against"))
               : HipRelief.of(sitting, places).map(HipRelief::pull);
       case KNEE ->
           Optional.of(
               falls
-                  ? Pull.of(Pull.Thing.FOOT_RESTS, Pull.Way.NEARER, "give heels or calves a rest")
-                  : Pull.of(Pull.Thing.FOOT_RESTS, Pull.Way.FARTHER, Pull.Way.DOWN, ""));
+                  ? Tug.of(Tug.Thing.FOOT_RESTS, Tug.Way.NEARER, "give heels or calves a rest")
+                  : Tug.of(Tug.Thing.FOOT_RESTS, Tug.Way.FARTHER, Tug.Way.DOWN, ""));
       case ANKLE -> Optional.empty();
     };
   }

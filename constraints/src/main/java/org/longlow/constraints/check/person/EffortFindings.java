@@ -13,9 +13,9 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.Effort.Held;
 import org.longlow.constraints.law.Known;
@@ -210,8 +210,7 @@ public final class EffortFindings {
                 who(), Say.deg(bent), Say.deg(most)))
         .pulling(
             Optional.of(
-                Pull.of(
-                    Pull.Thing.BACK, Pull.Way.STEEPER, "give the head a rest that it leans on")));
+                Tug.of(Tug.Thing.BACK, Tug.Way.STEEPER, "give the head a rest that it leans on")));
   }
 
   private Finding unbalanced() {

@@ -11,9 +11,9 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
@@ -136,9 +136,9 @@ public final class HandFindings {
             verdict == Verdict.PASS
                 ? Optional.empty()
                 : Optional.of(
-                    Pull.of(
-                        Pull.Thing.GRIPS,
-                        far == 0 ? Pull.Way.FARTHER : Pull.Way.NEARER,
+                    Tug.of(
+                        Tug.Thing.GRIPS,
+                        far == 0 ? Tug.Way.FARTHER : Tug.Way.NEARER,
                         far == 0
                             ? "ask for less lock"
                             : "bring the grips nearer to the axis they turn about, as far from the"

@@ -12,8 +12,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.CushionPart;
@@ -140,7 +140,7 @@ final class HeadUpFindings {
             verdict == Verdict.PASS
                 ? Optional.empty()
                 : Optional.of(
-                    Pull.of(Pull.Thing.BACK, Pull.Way.STEEPER, "bring the head rest forward")));
+                    Tug.of(Tug.Thing.BACK, Tug.Way.STEEPER, "bring the head rest forward")));
   }
 
   private static Finding light(

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.ByPlaces;
@@ -28,7 +28,7 @@ import org.longlow.rider.words.Words;
  * @param seat changed
  * @param share of what the hips hold now that is left, 0 to 1
  */
-record HipRelief(Words change, Pull pull, SeatGeometry seat, double share) {
+record HipRelief(Words change, Tug pull, SeatGeometry seat, double share) {
 
   /** By how much a surface is moved or made longer, mm. */
   static final double STEP_MM = 40;
@@ -42,7 +42,7 @@ record HipRelief(Words change, Pull pull, SeatGeometry seat, double share) {
   private static final ByPlaces<Sitting, Optional<HipRelief>> KNOWN =
       new ByPlaces<>(32, 2, HipRelief::best);
 
-  private record Trial(String how, Words by, Pull.Thing thing, Pull.Way way, SeatGeometry seat) {}
+  private record Trial(String how, Words by, Tug.Thing thing, Tug.Way way, SeatGeometry seat) {}
 
   /** Returns the best for somebody who sits; empty where nothing that was tried helps. */
   static Optional<HipRelief> of(Sitting sitting, Places places) {
@@ -61,7 +61,7 @@ record HipRelief(Words change, Pull pull, SeatGeometry seat, double share) {
         all.add(
             new HipRelief(
                 Say.format(trial.how(), trial.by()),
-                Pull.of(trial.thing(), trial.way(), ""),
+                Tug.of(trial.thing(), trial.way(), ""),
                 trial.seat(),
                 then / held));
       }
@@ -80,22 +80,22 @@ record HipRelief(Words change, Pull pull, SeatGeometry seat, double share) {
     return List.of(
         new Trial(
             "make the pan %s longer at its front",
-            step, Pull.Thing.PAN, Pull.Way.LONGER, pan(s, pan.to().plus(along))),
+            step, Tug.Thing.PAN, Tug.Way.LONGER, pan(s, pan.to().plus(along))),
         new Trial(
             "raise the front of the pan by %s",
-            step, Pull.Thing.PAN, Pull.Way.UP, pan(s, pan.to().plus(along.left()))),
+            step, Tug.Thing.PAN, Tug.Way.UP, pan(s, pan.to().plus(along.left()))),
         new Trial(
             "lower the foot rests by %s",
-            step, Pull.Thing.FOOT_RESTS, Pull.Way.DOWN, feet(s, new PointMm(0, -STEP_MM))),
+            step, Tug.Thing.FOOT_RESTS, Tug.Way.DOWN, feet(s, new PointMm(0, -STEP_MM))),
         new Trial(
             "bring the foot rests %s nearer",
-            step, Pull.Thing.FOOT_RESTS, Pull.Way.NEARER, feet(s, new PointMm(-STEP_MM, 0))),
+            step, Tug.Thing.FOOT_RESTS, Tug.Way.NEARER, feet(s, new PointMm(-STEP_MM, 0))),
         new Trial(
             "move the foot rests %s farther away",
-            step, Pull.Thing.FOOT_RESTS, Pull.Way.FARTHER, feet(s, new PointMm(STEP_MM, 0))),
+            step, Tug.Thing.FOOT_RESTS, Tug.Way.FARTHER, feet(s, new PointMm(STEP_MM, 0))),
         new Trial(
             "lean the back %s farther",
-            Say.deg(Math.toDegrees(LEAN_RAD)), Pull.Thing.BACK, Pull.Way.FLATTER, back(s, lean)));
+            Say.deg(Math.toDegrees(LEAN_RAD)), Tug.Thing.BACK, Tug.Way.FLATTER, back(s, lean)));
   }
 
   private static SeatGeometry pan(SeatGeometry s, PointMm front) {

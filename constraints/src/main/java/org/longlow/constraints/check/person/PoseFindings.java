@@ -12,8 +12,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.seat.Sitting;
@@ -192,9 +192,9 @@ public final class PoseFindings {
               .at(at)
               .pulling(
                   Optional.of(
-                      Pull.of(
-                          arm ? Pull.Thing.GRIPS : Pull.Thing.FOOT_RESTS,
-                          far ? Pull.Way.NEARER : Pull.Way.FARTHER,
+                      Tug.of(
+                          arm ? Tug.Thing.GRIPS : Tug.Thing.FOOT_RESTS,
+                          far ? Tug.Way.NEARER : Tug.Way.FARTHER,
                           ""))));
     }
   }
@@ -239,32 +239,27 @@ public final class PoseFindings {
   }
 
   /** Which way {@link #remedy} would have something moved. */
-  private static Optional<Pull> pull(String name, boolean closed) {
+  private static Optional<Tug> pull(String name, boolean closed) {
     return Optional.ofNullable(
         switch (name) {
-          case "recline" ->
-              Pull.of(Pull.Thing.BACK, closed ? Pull.Way.FLATTER : Pull.Way.STEEPER, "");
+          case "recline" -> Tug.of(Tug.Thing.BACK, closed ? Tug.Way.FLATTER : Tug.Way.STEEPER, "");
           case "knee" ->
-              Pull.of(Pull.Thing.FOOT_RESTS, closed ? Pull.Way.FARTHER : Pull.Way.NEARER, "");
+              Tug.of(Tug.Thing.FOOT_RESTS, closed ? Tug.Way.FARTHER : Tug.Way.NEARER, "");
           case "trunkThigh", "hamstring" ->
-              Pull.of(
-                  Pull.Thing.FOOT_RESTS,
-                  closed ? Pull.Way.DOWN : Pull.Way.UP,
+              Tug.of(
+                  Tug.Thing.FOOT_RESTS,
+                  closed ? Tug.Way.DOWN : Tug.Way.UP,
                   closed ? "lean the back rest farther back" : "set the back rest steeper");
           case "arm" ->
               closed
-                  ? Pull.of(
-                      Pull.Thing.GRIPS,
-                      Pull.Way.FARTHER,
-                      Pull.Way.UP,
+                  ? Tug.of(
+                      Tug.Thing.GRIPS,
+                      Tug.Way.FARTHER,
+                      Tug.Way.UP,
                       "lean the back rest farther back")
-                  : Pull.of(
-                      Pull.Thing.GRIPS,
-                      Pull.Way.NEARER,
-                      Pull.Way.DOWN,
-                      "set the back rest steeper");
-          case "elbow" ->
-              Pull.of(Pull.Thing.GRIPS, closed ? Pull.Way.FARTHER : Pull.Way.NEARER, "");
+                  : Tug.of(
+                      Tug.Thing.GRIPS, Tug.Way.NEARER, Tug.Way.DOWN, "set the back rest steeper");
+          case "elbow" -> Tug.of(Tug.Thing.GRIPS, closed ? Tug.Way.FARTHER : Tug.Way.NEARER, "");
           default -> null;
         });
   }

@@ -13,8 +13,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.Pull;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.CushionPart;
@@ -162,7 +162,7 @@ public final class SeatFindings {
         .pulling(
             note.about() == SeatNote.About.THIGHS
                 ? Optional.of(
-                    Pull.of(Pull.Thing.PAN, Pull.Way.SHORTER, Pull.Way.DOWN, "raise the feet"))
+                    Tug.of(Tug.Thing.PAN, Tug.Way.SHORTER, Tug.Way.DOWN, "raise the feet"))
                 : Optional.empty());
   }
 
@@ -303,9 +303,9 @@ public final class SeatFindings {
                 f.verdict() == Verdict.PASS
                     ? Optional.empty()
                     : Optional.of(
-                        Pull.of(
-                            Pull.Thing.PAN,
-                            seated.load().frictionNeeded() >= 0 ? Pull.Way.UP : Pull.Way.DOWN,
+                        Tug.of(
+                            Tug.Thing.PAN,
+                            seated.load().frictionNeeded() >= 0 ? Tug.Way.UP : Tug.Way.DOWN,
                             ""))));
   }
 

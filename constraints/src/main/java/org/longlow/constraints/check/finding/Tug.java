@@ -10,7 +10,7 @@ import java.util.Set;
  * @param ways which way, in an order that does not matter; one at least
  * @param instead what else answers it and leaves that where it is, in words; empty for nothing
  */
-public record Pull(Thing thing, Set<Way> ways, String instead) {
+public record Tug(Thing thing, Set<Way> ways, String instead) {
 
   /** What somebody's findings may pull about. */
   public enum Thing {
@@ -53,22 +53,22 @@ public record Pull(Thing thing, Set<Way> ways, String instead) {
     }
   }
 
-  public Pull {
+  public Tug {
     ways = Set.copyOf(ways);
   }
 
   /** Returns one with one or two ways. */
-  public static Pull of(Thing thing, Way way, Way or, String instead) {
-    return new Pull(thing, EnumSet.of(way, or), instead);
+  public static Tug of(Thing thing, Way way, Way or, String instead) {
+    return new Tug(thing, EnumSet.of(way, or), instead);
   }
 
   /** Returns one with one way. */
-  public static Pull of(Thing thing, Way way, String instead) {
-    return new Pull(thing, EnumSet.of(way), instead);
+  public static Tug of(Thing thing, Way way, String instead) {
+    return new Tug(thing, EnumSet.of(way), instead);
   }
 
   /** Whether the two cannot both be followed: no way is common to them, and one is undone. */
-  boolean against(Pull other) {
+  boolean against(Tug other) {
     return thing == other.thing
         && ways.stream().noneMatch(other.ways::contains)
         && ways.stream().map(Way::opposite).anyMatch(other.ways::contains);
