@@ -178,7 +178,8 @@ public final class BodyChecks {
     }
     List<PersonBody> people = PersonBody.of(List.of(sitting));
     findings.addAll(
-        new HeatFindings(layout, rules, gaps, places, List.of()).ofPeople(people, standings));
+        new HeatFindings(layout, rules, gaps, places, List.of(), false)
+            .ofPeople(people, standings));
     List<Answer> answers = new ArrayList<>();
     for (Finding f : Checks.held(findings, weights, springs, List.of(sitting))) {
       answers.add(new Answer(f.kind(), f.about(), f.verdict()));

@@ -171,7 +171,7 @@ public final class Checks {
     List<PersonBody> people = PersonBody.of(sittings);
     List<Solid> lines = LineFindings.bodies(layout, wheels, placed.places());
     findings.addAll(
-        new HeatFindings(layout, rules, gaps, placed.places(), lines).all(people, standings));
+        new HeatFindings(layout, rules, gaps, placed.places(), lines, true).all(people, standings));
     findings.addAll(new AirFindings(layout, rules, placed.places()).all(shapes, people, standings));
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
@@ -273,7 +273,7 @@ public final class Checks {
     List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance, places));
     findings.addAll(LongRideFindings.of(sitting, stance, places));
     findings.addAll(BoardFindings.of(sitting, stance, places));
-    BraceFindings.of(layout, sitting, stance, places).ifPresent(findings::add);
+    BraceFindings.of(layout, sitting, standings, places).ifPresent(findings::add);
     findings.addAll(PoseFindings.of(sitting, stance));
     findings.addAll(EffortFindings.of(layout, sitting, standings, places));
     findings.addAll(ContactFindings.of(sitting, stance, places));

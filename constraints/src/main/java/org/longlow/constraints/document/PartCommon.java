@@ -119,8 +119,8 @@ final class PartCommon {
             Optional.empty(),
             PartBase::mass,
             "Mass of all of it, both sides together; absent it comes from the material where that"
-                + " fills the part, as it does tube, sheet, foam, boards and solid blocks; else it"
-                + " is not known."),
+                + " fills the part, as it does tube, sheet, foam, boards, levers, what hands or"
+                + " feet rest on and solid blocks; else it is not known."),
         field(s, "material", TEXT, "", PartBase::material, MATERIALS),
         field(
             s, "steered", FLAG, false, PartBase::steered, "True if it turns with the handlebars."),

@@ -89,10 +89,9 @@ public record RestPart(
 
   @Override
   public Traits traits() {
-    boolean made = type.board();
-    Make make = made ? Make.MADE : Make.BOUGHT;
+    Make make = type.board() ? Make.MADE : Make.BOUGHT;
     Optional<Formula> depth = Optional.of(diameter);
-    return new Traits(Names.word(type), Duty.LOAD, Joint.OTHER, depth, Heat.BEARS, make, made);
+    return new Traits(Names.word(type), Duty.LOAD, Joint.OTHER, depth, Heat.BEARS, make, true);
   }
 
   @Override

@@ -85,7 +85,7 @@ public record SolidPart(
     SILENCER(Duty.LOAD, Joint.BODY, Heat.GIVES, Make.MADE, false),
     LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.FITTED, false),
-    LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, true),
     /** What is read while riding. */
     INSTRUMENT(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.BOUGHT, false),
     /** A mirror; its glass is as broad as it is. */

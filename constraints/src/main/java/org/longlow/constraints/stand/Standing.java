@@ -1,6 +1,5 @@
 package org.longlow.constraints.stand;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,10 +101,23 @@ public record Standing(
    * them alone if they are on it in none.
    */
   public static Condition under(Occupant who, List<Standing> standings) {
-    return standings.stream()
-        .map(Standing::condition)
-        .filter(c -> c.aboard().contains(who))
-        .min(Comparator.comparingInt(c -> c.aboard().size()))
-        .orElse(Condition.laden(List.of(who)));
+    return carrying(who, standings).map(Standing::condition).orElse(Condition.laden(List.of(who)));
+  }
+
+  /** Returns the first one that carries somebody with as few others as may be. */
+  static Optional<Standing> carrying(Occupant who, List<Standing> standings) {
+    int least = who.rides() ? 1 : 2; // whoever steers is aboard with everybody else
+    Standing best = null;
+    for (Standing s : standings) {
+      int aboard = s.condition().aboard().size();
+      if ((best == null || aboard < best.condition().aboard().size())
+          && s.condition().aboard().contains(who)) {
+        best = s;
+        if (aboard == least) {
+          break; // there are as many of them as pairs of people: not all are looked at
+        }
+      }
+    }
+    return Optional.ofNullable(best);
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Checks;
+import org.longlow.constraints.check.finding.Contradicting;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
@@ -111,7 +112,8 @@ public final class Study {
         shapes,
         sittings,
         standings,
-        () -> Checks.all(placed, shapes, sittings, wheels, standings, progress));
+        () ->
+            Contradicting.told(Checks.all(placed, shapes, sittings, wheels, standings, progress)));
   }
 
   /** Returns the same machine with these findings. */

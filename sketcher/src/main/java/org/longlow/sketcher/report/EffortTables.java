@@ -36,7 +36,7 @@ final class EffortTables {
             "Effort at "
                 + figures.units().says(KMH_PER_MS * e.speedMs(), FigureSort.SPEED)
                 + " and braking with "
-                + FigureUnit.G.says(e.brakingG())
+                + FigureUnit.G.says(e.slowed().g())
                 + ", each side; shares are those of a weak person's strength");
     h.table("effort", "Effort of " + s.person(), HEADINGS);
     for (Joint joint : Joint.values()) {

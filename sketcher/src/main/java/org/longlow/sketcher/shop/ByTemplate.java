@@ -55,6 +55,7 @@ record ByTemplate(String material, List<String> parts, double netKg, int unknown
     boolean bears =
         switch (traits.duty()) {
           case CARRIER, FRAME, STAND -> true;
+          case CONTROL -> false; // such as a lever, which is cast or forged
           default -> traits.filled();
         };
     return bears && isToTemplate(part);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.constraints.layout.Occupant;
@@ -26,6 +27,7 @@ import org.longlow.rider.words.Words;
  * @param basis what it rests on, in order
  * @param words one sentence for the user
  * @param site where on the machine, and how far open, it is worst
+ * @param pull which way it would have something of a seat moved
  */
 public record Finding(
     FindingKind kind,
@@ -35,7 +37,8 @@ public record Finding(
     Figures figures,
     List<Basis> basis,
     Words words,
-    Site site) {
+    Site site,
+    Supplier<Optional<Tug>> pull) {
 
   /** Said of what would pass but for a ground that nobody has checked. */
   private static final Words UNCHECKED =
@@ -59,7 +62,7 @@ public record Finding(
       Figures figures,
       List<Basis> basis,
       Words words) {
-    this(kind, about, stance, verdict, figures, basis, words, Site.NOWHERE);
+    this(kind, about, stance, verdict, figures, basis, words, Site.NOWHERE, Tug.NONE);
   }
 
   /** Returns a finding that fails where its value is outside its limit and passes else. */
@@ -239,25 +242,36 @@ public record Finding(
   }
 
   private Finding at(Site other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, words, other);
+    return new Finding(kind, about, stance, verdict, figures, basis, words, other, pull);
   }
 
   /** Returns this finding as one of a state of the machine. */
   public Finding in(Condition condition) {
-    return new Finding(kind, about, Optional.of(condition), verdict, figures, basis, words, site);
+    return new Finding(
+        kind, about, Optional.of(condition), verdict, figures, basis, words, site, pull);
   }
 
   /** Returns this finding with what was measured. */
   public Finding measured(Figures other) {
-    return new Finding(kind, about, stance, verdict, other, basis, words, site);
+    return new Finding(kind, about, stance, verdict, other, basis, words, site, pull);
+  }
+
+  /** Returns this finding as one that would have something moved; see {@link Contradicting}. */
+  public Finding pulling(Optional<Tug> other) {
+    return other.isEmpty() ? this : pulling(() -> other);
+  }
+
+  /** As {@link #pulling(Optional)}, found when somebody reads it. */
+  public Finding pulling(Supplier<Optional<Tug>> other) {
+    return new Finding(kind, about, stance, verdict, figures, basis, words, site, other);
   }
 
   public Finding withText(Words other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, other, site);
+    return new Finding(kind, about, stance, verdict, figures, basis, other, site, pull);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(kind, about, stance, other, figures, basis, words, site);
+    return new Finding(kind, about, stance, other, figures, basis, words, site, pull);
   }
 
   /** Returns the groups with a caution that have findings here, in their order. */

@@ -44,25 +44,33 @@ public final class HeatFindings {
   private final GapFindings parts;
   private final Places places;
   private final List<Solid> lines;
+  private final boolean advises;
 
   /**
    * Something near what burns.
    *
    * @param words what it is
-   * @param name of the part or line; empty for a person
+   * @param body of it
    */
-  private record Near(String words, String name, Gap gap, About about) {}
+  private record Near(String words, Solid body, Gap gap, About about) {}
 
   /**
    * @param lines bodies of cables, hoses and looms
+   * @param advises whether it says which way to move what burns, which takes long
    */
   public HeatFindings(
-      Layout layout, GapRules rules, GapFindings parts, Places places, List<Solid> lines) {
+      Layout layout,
+      GapRules rules,
+      GapFindings parts,
+      Places places,
+      List<Solid> lines,
+      boolean advises) {
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
     this.lines = lines;
+    this.advises = advises;
   }
 
   public List<Finding> all(List<PersonBody> people, List<Standing> standings) {
@@ -144,16 +152,17 @@ public final class HeatFindings {
     List<Near> near = new ArrayList<>();
     suffering.forEach(
         part -> {
-          for (Gap gap : apart(hot, parts.drawn(part.name()), limit)) {
+          Solid body = parts.drawn(part.name());
+          for (Gap gap : apart(hot, body, limit)) {
             About about = About.parts(hot.name(), part.name());
-            near.add(new Near(part.name(), part.name(), gap, about));
+            near.add(new Near(part.name(), body, gap, about));
           }
         });
     if (key == Demands.Key.OPEN_HEAT_WIRING) {
       for (Solid line : lines) {
         for (Gap gap : apart(hot, line, limit)) {
           About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
-          near.add(new Near(line.name(), line.name(), gap, about.named(hot.name(), line.name())));
+          near.add(new Near(line.name(), line, gap, about.named(hot.name(), line.name())));
         }
       }
     }
@@ -177,8 +186,9 @@ public final class HeatFindings {
     double limit = open(Demands.Key.OPEN_HEAT_PEOPLE);
     for (PersonBody person : people) {
       About about = About.beside(hot.name(), person.sitting().occupant());
-      for (Gap gap : apart(hot, person.clearOf(hot, rules), limit)) {
-        near.add(new Near(person.sitting().occupant().words(), "", gap, about));
+      Solid body = person.clearOf(hot, rules);
+      for (Gap gap : apart(hot, body, limit)) {
+        near.add(new Near(person.sitting().occupant().words(), body, gap, about));
       }
     }
     return near;
@@ -199,8 +209,11 @@ public final class HeatFindings {
             Say.mm(Math.max(0, figures.value())),
             " apart; with nothing between them ",
             Words.atLeast(limit),
-            " are asked: move one of them ",
-            Words.atLeast(Math.max(0, -figures.margin())),
+            " are asked",
+            advises && figures.margin() < 0
+                ? Words.of(
+                    ": ", Advice.move(hot.name(), parts.clearingOf(hot.name(), near.body(), limit)))
+                : Words.NONE,
             (warms(hot) ? ", lead its warm air away" : "")
                 + ", or put a shield with air behind it between them and"
                 + " give the gap a limit of its own.");

@@ -46,6 +46,9 @@ public final class BoardFindings {
   /** Ends of boards this near to a bracket are at it, mm. */
   private static final double AT_MM = 1;
 
+  /** Brackets are hardly set nearer than this, mm; judgement. */
+  private static final double NEAR_MM = 100;
+
   private BoardFindings() {}
 
   public static List<Finding> of(Sitting sitting, Condition stance, Places places) {
@@ -89,15 +92,22 @@ public final class BoardFindings {
       return Optional.of(unknown(sitting, stance, cushion, role));
     }
     BoardStrip strip = new BoardStrip(width, thick, material.get());
-    Worst worst = worst(strip, said ? brackets : List.of(0.0, length), length, force);
+    List<Double> at = said ? brackets : List.of(0.0, length);
+    Worst worst = worst(strip, at, length, force);
     double share = worst.bend().share();
-    Verdict verdict =
-        share <= 1 ? Verdict.PASS : said && worst.bend().breaks() ? Verdict.FAIL : Verdict.CAUTION;
-    Figures figures = Figures.atMost(share, 1, FigureUnit.SHARE);
+    // unsaid, it breaks for sure where it does on brackets as near as anybody sets them
+    boolean breaks =
+        said
+            ? worst.bend().breaks()
+            : strip.between(Math.min(length, NEAR_MM), force, BoardStrip.PATCH_MM).breaks();
+    Verdict verdict = share <= 1 ? Verdict.PASS : breaks ? Verdict.FAIL : Verdict.CAUTION;
     Words how =
         Say.format(
-            "Under %s at 3 g, %s, the board of %s, %s thick%s, %s over %s: it sags by %s, %s are"
+            "%sUnder %s at 3 g, %s, the board of %s, %s thick%s, %s over %s: it sags by %s, %s are"
                 + " allowed, and takes %s of the stress allowed",
+            said || share <= 1
+                ? ""
+                : "No brackets are said of " + cushion.name() + ", so what follows is supposed. ",
             sitting.occupant().words(),
             Say.newton(force),
             cushion.name(),
@@ -112,13 +122,23 @@ public final class BoardFindings {
             Say.tenths(worst.bend().sagMm()),
             Say.tenths(worst.bend().mostSagMm()),
             Say.percent(worst.bend().stressShare()));
+    double apart = Math.floor(strip.longestSpanMm(force) / 5) * 5;
+    Words thicker = Say.format("take a board %s thick", Say.mm(thicker(strip, at, length, force)));
     Words advice =
         share <= 1
             ? Words.of(".")
-            : Say.format(
-                ": put brackets at most %s apart%s, or take a thicker board.",
-                Words.atMost(Math.floor(strip.longestSpanMm(force) / 5) * 5),
-                said ? "" : " and say under brackets where they are");
+            : apart < NEAR_MM
+                ? Words.of(
+                    ", too much on brackets as near as ",
+                    Say.mm(NEAR_MM),
+                    " too: ",
+                    thicker,
+                    said ? "." : ", and say under brackets where they are.")
+                : Say.format(
+                    ": put brackets at most %s apart%s, or %s.",
+                    Words.atMost(apart),
+                    said ? "" : " and say under brackets where they are",
+                    thicker);
     return Optional.of(
         new Finding(
                 BOARD,
@@ -126,10 +146,21 @@ public final class BoardFindings {
                     .on(cushion.name()),
                 Optional.of(stance),
                 verdict,
-                figures,
+                Figures.atMost(share, 1, FigureUnit.SHARE),
                 List.of(BEAM, ground(material.get()), PRACTICE),
                 Words.of(how, advice))
             .at(load.centre()));
+  }
+
+  /** The least whole thickness of the same board that holds on those brackets, mm. */
+  private static double thicker(
+      BoardStrip strip, List<Double> brackets, double length, double force) {
+    double thick = Math.floor(strip.thickMm());
+    BoardStrip tried;
+    do {
+      tried = new BoardStrip(strip.widthMm(), ++thick, strip.of());
+    } while (worst(tried, brackets, length, force).bend().share() > 1);
+    return thick;
   }
 
   private static List<Double> brackets(CushionPart cushion, Places places) {

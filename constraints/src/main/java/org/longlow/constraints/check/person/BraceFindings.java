@@ -12,13 +12,16 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Braking;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.seat.Braced;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
@@ -57,19 +60,20 @@ public final class BraceFindings {
 
   private BraceFindings() {}
 
-  /** Returns one for somebody who sits, at the braking that the layout asks about. */
+  /** Returns one for somebody who sits, at the braking that the layout asks about and can be. */
   public static Optional<Finding> of(
-      Layout layout, Sitting sitting, Condition stance, Places places) {
-    double braking = places.value(layout.demands().limit(Demands.Key.BRAKING));
+      Layout layout, Sitting sitting, List<Standing> standings, Places places) {
+    Braking braking = Braking.under(layout, places, sitting.occupant(), standings);
+    Condition stance = Standing.under(sitting.occupant(), standings);
     return sitting
         .seated()
-        .filter(s -> s.load().carried() && braking > 0)
+        .filter(s -> s.load().carried() && braking.g() > 0)
         .map(s -> finding(layout, sitting, stance, braking, s).at(s.hip()));
   }
 
   private static Finding finding(
-      Layout layout, Sitting sitting, Condition stance, double braking, SeatOutcome.Seated s) {
-    Braced braced = Braced.of(sitting.body(), s, braking);
+      Layout layout, Sitting sitting, Condition stance, Braking braking, SeatOutcome.Seated s) {
+    Braced braced = Braced.of(sitting.body(), s, braking.g());
     boolean byHands = braced.handsN() / HANDS_N > braced.feetN() / FEET_N;
     Figures figures =
         byHands
@@ -77,32 +81,50 @@ public final class BraceFindings {
             : Figures.atMost(braced.feetN(), FEET_N, FigureUnit.NEWTON);
     Verdict verdict = figures.verdict() == Verdict.PASS ? Verdict.PASS : Verdict.CAUTION;
     return new Finding(
-        BRACE,
-        About.person(sitting.occupant(), "brace"),
-        Optional.of(stance),
-        verdict,
-        figures,
-        List.of(MODEL, STRENGTH, FRICTION, Sources.of(layout, Demands.Key.BRAKING)),
-        Words.of(
-            slides(sitting, braking, braced),
-            feet(braced),
-            hands(braced),
-            advice(verdict, byHands),
-            angles(verdict, s, braced, braking)));
+            BRACE,
+            About.person(sitting.occupant(), "brace"),
+            Optional.of(stance),
+            verdict,
+            figures,
+            List.of(
+                MODEL,
+                STRENGTH,
+                FRICTION,
+                Sources.of(layout, Demands.Key.BRAKING),
+                Sources.of(layout, Demands.Key.GRIP)),
+            Words.of(
+                slides(sitting, braking, braced),
+                feet(braced),
+                hands(braced),
+                advice(verdict, byHands),
+                angles(verdict, s, braced, braking.g())))
+        .pulling(
+            verdict == Verdict.PASS
+                ? Optional.empty()
+                : Optional.of(
+                    byHands
+                        ? Tug.of(
+                            Tug.Thing.BACK,
+                            Tug.Way.FLATTER,
+                            "give the hands something to push against")
+                        : Tug.of(
+                            Tug.Thing.PAN, Tug.Way.UP, "give the feet a rest to push against")));
   }
 
-  private static Words slides(Sitting sitting, double braking, Braced braced) {
+  private static Words slides(Sitting sitting, Braking braking, Braced braced) {
     String who = sitting.occupant().words();
+    double g = braking.g();
+    String most = braking.where();
     return braced.frictionNeeded() <= SeatLoad.DESIGN_FRICTION
         ? Say.format(
-            "At %.2f g of braking %s keeps to the pan by a friction of %.2f; 0.30 can be counted on",
-            braking, who, Math.max(0, braced.frictionNeeded()))
+            "At %.2f g of braking%s %s keeps to the pan by a friction of %.2f; 0.30 can be counted on",
+            g, most, who, Math.max(0, braced.frictionNeeded()))
         : Double.isInfinite(braced.frictionNeeded())
-            ? Say.format("At %.2f g of braking no friction keeps %s on the pan", braking, who)
+            ? Say.format("At %.2f g of braking%s no friction keeps %s on the pan", g, most, who)
             : Say.format(
-                "At %.2f g of braking %s needs a friction of %.2f not to slide forward on the pan,"
+                "At %.2f g of braking%s %s needs a friction of %.2f not to slide forward on the pan,"
                     + " and 0.30 can be counted on",
-                braking, who, braced.frictionNeeded());
+                g, most, who, braced.frictionNeeded());
   }
 
   private static Words feet(Braced braced) {

@@ -11,6 +11,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.RestPart;
@@ -103,7 +104,12 @@ public final class ContactFindings {
                     : Words.NONE,
                 feet(sitting, seat, seated),
                 advice(Support.of(seated.pan()), figures)))
-        .at(seated.pan().centre());
+        .at(seated.pan().centre())
+        .pulling(
+            Support.of(seated.pan()).fresh() == Support.Hold.HOLDS
+                    && figures.verdict() != Verdict.PASS
+                ? Optional.of(Tug.of(Tug.Thing.PAN, Tug.Way.LONGER, "make the pan wider"))
+                : Optional.empty());
   }
 
   /** What to do: foam that bottoms comes first, for then the mean says nothing. */

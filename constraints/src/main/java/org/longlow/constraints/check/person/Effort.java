@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Braking;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.effort.Endurance;
@@ -23,10 +24,10 @@ import org.longlow.rider.seat.SeatOutcome;
 
 /**
  * What somebody seated holds by muscles: riding along at the speed that the layout asks about, in
- * the wind that cowls and screens ahead leave, and braking as hard as it asks.
+ * the wind that cowls and screens ahead leave, and braking as hard as it asks and tyres hold.
  *
  * @param speedMs m/s
- * @param brakingG in that of gravity
+ * @param slowed how hard it brakes
  * @param balance forces and their places at rest
  * @param still what joints hold without wind
  * @param riding what they hold at that speed
@@ -34,7 +35,7 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 public record Effort(
     double speedMs,
-    double brakingG,
+    Braking slowed,
     Balance balance,
     Map<Joint, Held> still,
     Map<Joint, Held> riding,
@@ -115,19 +116,19 @@ public record Effort(
     SeatOutcome.Seated seated = sitting.seated().get();
     Body body = sitting.body();
     double speed = places.value(layout.demands().limit(Demands.Key.SPEED)) / MM_PER_M;
-    double braking = places.value(layout.demands().limit(Demands.Key.BRAKING));
+    Braking slowed = Braking.under(layout, places, sitting.occupant(), standings);
     Balance balance = Balance.of(body, seat.get(), seated);
     Wind wind = new Wind(speed, Shelter.of(sitting.occupant(), standings));
     return Optional.of(
         new Effort(
             speed,
-            braking,
+            slowed,
             balance,
             held(sitting, JointTorques.riding(body, seated, balance, Wind.STILL), false),
             held(sitting, JointTorques.riding(body, seated, balance, wind), false),
             held(
                 sitting,
-                JointTorques.braking(body, seat.get(), seated, balance, wind, braking),
+                JointTorques.braking(body, seat.get(), seated, balance, wind, slowed.g()),
                 true)));
   }
 

@@ -15,12 +15,12 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.Effort.Held;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
@@ -110,12 +110,8 @@ public final class EffortFindings {
   private final Posture posture;
   private final Condition stance;
   private final Effort effort;
-  private final Places places;
-  private final String screen;
+  private final EffortAdvice advice;
   private final List<Basis> demands;
-
-  /** Whether it is somebody of the crew; what helps one of a crowd is not sought, it takes long. */
-  private final boolean known;
 
   private EffortFindings(
       Layout layout, Sitting sitting, Condition stance, Effort effort, Places places) {
@@ -124,14 +120,11 @@ public final class EffortFindings {
     posture = seated.pose().posture();
     this.stance = stance;
     this.effort = effort;
-    this.places = places;
-    known = layout.crew().containsKey(sitting.person());
-    screen =
-        layout.parts(ShellPart.class).findAny().isPresent()
-            ? "raise the screen or cowl ahead of it"
-            : "put a screen ahead of it";
+    advice = EffortAdvice.of(layout, sitting, places);
     demands =
-        List.of(Sources.of(layout, Demands.Key.SPEED), Sources.of(layout, Demands.Key.BRAKING));
+        Stream.of(Demands.Key.SPEED, Demands.Key.BRAKING, Demands.Key.GRIP)
+            .map(key -> Sources.of(layout, key))
+            .toList();
   }
 
   /** Returns those of somebody who sits; why others do not is told where they are seated. */
@@ -170,12 +163,14 @@ public final class EffortFindings {
         List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, windless(region) ? AIR.aside() : AIR));
     basis.addAll(demands);
     return made(
-        region,
-        worst.joint(),
-        verdict,
-        Figures.atMost(worst.weak(), worst.limit(), FigureUnit.SHARE),
-        basis,
-        Words.of(along(region), braking(region, worst), rest(worst, verdict)));
+            region,
+            worst.joint(),
+            verdict,
+            Figures.atMost(worst.weak(), worst.limit(), FigureUnit.SHARE),
+            basis,
+            Words.of(along(region), braking(region, worst), rest(worst, verdict)))
+        .pulling(
+            verdict == Verdict.PASS || worst.inside() ? Optional::empty : () -> advice.pull(worst));
   }
 
   /** Where the strength of some muscles is from; of those that hold nothing it decides nothing. */
@@ -204,16 +199,19 @@ public final class EffortFindings {
     double bent = Math.toDegrees(posture.angles().neckFlexion());
     double most = Math.toDegrees(ComfortBands.NECK_HIGH);
     return made(
-        Region.NECK,
-        Joint.NECK,
-        Verdict.FAIL,
-        Figures.atMost(bent, most, FigureUnit.DEG),
-        List.of(MODEL, BENT),
-        Say.format(
-            "The back leans so far that %s holds the head %s forward on the trunk with nothing"
-                + " behind it, and more than %s tires a neck: give the head a rest that it leans"
-                + " on, or set the back steeper.",
-            who(), Say.deg(bent), Say.deg(most)));
+            Region.NECK,
+            Joint.NECK,
+            Verdict.FAIL,
+            Figures.atMost(bent, most, FigureUnit.DEG),
+            List.of(MODEL, BENT),
+            Say.format(
+                "The back leans so far that %s holds the head %s forward on the trunk with nothing"
+                    + " behind it, and more than %s tires a neck: give the head a rest that it leans"
+                    + " on, or set the back steeper.",
+                who(), Say.deg(bent), Say.deg(most)))
+        .pulling(
+            Optional.of(
+                Tug.of(Tug.Thing.BACK, Tug.Way.STEEPER, "give the head a rest that it leans on")));
   }
 
   private Finding unbalanced() {
@@ -286,8 +284,9 @@ public final class EffortFindings {
     return !worst.brief()
         ? Words.NONE
         : Say.format(
-            "; braking with %s it is %s%s, %s of such strength",
-            Say.gravity(effort.brakingG()),
+            "; braking with %s%s it is %s%s, %s of such strength",
+            Say.gravity(effort.slowed().g()),
+            effort.slowed().where(),
             torque(worst.loadNm()),
             region == Region.NECK ? "" : " at the " + worst.joint().word(),
             Say.percent(worst.weak()));
@@ -308,7 +307,7 @@ public final class EffortFindings {
             : Say.format(
                 "; %s is held all day, the %s %s: ",
                 Say.percent(held.limit()), held.joint().word(), time(held)),
-        advice(held),
+        advice.words(held),
         ".");
   }
 
@@ -319,59 +318,6 @@ public final class EffortFindings {
         : s > S_PER_MIN * S_PER_MIN
             ? "for an hour or more"
             : "about " + Say.number(Math.rint(s / S_PER_MIN)) + " min";
-  }
-
-  private Words advice(Held held) {
-    boolean falls = held.loadNm() < 0;
-    return switch (held.joint()) {
-      case NECK ->
-          Words.of(
-              falls
-                  ? "lean the back a little farther, or wear a lighter helmet"
-                  : sitting.parts().head().isPresent()
-                      ? "bring the head rest to the head, or " + screen
-                      : "give the head a rest, or " + screen);
-      case SHOULDER -> falls ? arms(held) : Words.of("raise the grips");
-      case ELBOW ->
-          Words.of(falls ? "rest the forearms, or lower the grips" : "raise the grips a little");
-      case HIP ->
-          held.brief() || !known
-              ? Words.of("lean the back farther, or give the feet something to push against")
-              : Words.later(() -> relief(held));
-      case KNEE ->
-          Words.of(
-              falls
-                  ? "give heels or calves a rest, or bring the foot rests nearer"
-                  : "move the foot rests farther from the seat, or lower them");
-      case ANKLE ->
-          Words.of(
-              falls
-                  ? "let the foot lie flat on a board"
-                  : "give the heels a rest, such as a footboard");
-    };
-  }
-
-  /** What helps the hips takes seating anew on each change, so it waits until somebody reads it. */
-  private Words relief(Held held) {
-    return HipRelief.of(sitting, places)
-        .map(r -> r.words(held.weak()))
-        .orElse(
-            Words.of(
-                "no change tried of pan, foot rests or back alone helps: give the feet something to"
-                    + " push against"));
-  }
-
-  /** How much more must rest on each grip for the shoulders to hold nothing. */
-  private Words arms(Held held) {
-    double ahead = (posture.grip().x() - posture.shoulder().x()) / MM_PER_M;
-    return held.brief()
-        ? Words.of("lean the back farther, or give the hands something to push against")
-        : sitting.parts().hands().isEmpty() || !(ahead > 0)
-            ? Words.of("give the arms a rest")
-            : Say.format(
-                "let %s more rest on each grip (%s rest on both now), give the elbows a rest, or"
-                    + " bring the grips lower and nearer",
-                Say.newton(Math.abs(held.loadNm()) / ahead), Say.newton(seated.load().handsN()));
   }
 
   private String who() {

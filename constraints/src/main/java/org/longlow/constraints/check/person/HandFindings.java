@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
@@ -130,7 +131,18 @@ public final class HandFindings {
             Figures.atLeast(kept, asked, FigureUnit.DEG),
             basis,
             text)
-        .at(hands.grip());
+        .at(hands.grip())
+        .pulling(
+            verdict == Verdict.PASS
+                ? Optional.empty()
+                : Optional.of(
+                    Tug.of(
+                        Tug.Thing.GRIPS,
+                        far == 0 ? Tug.Way.FARTHER : Tug.Way.NEARER,
+                        far == 0
+                            ? "ask for less lock"
+                            : "bring the grips nearer to the axis they turn about, as far from the"
+                                + " seat as now, or ask for less lock")));
   }
 
   /**

@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.CushionPart;
@@ -134,7 +135,12 @@ final class HeadUpFindings {
                 verdict == Verdict.PASS
                     ? Words.of(".")
                     : Words.of(": set the back steeper, or bring the head rest forward.")))
-        .at(posture.neckBase());
+        .at(posture.neckBase())
+        .pulling(
+            verdict == Verdict.PASS
+                ? Optional.empty()
+                : Optional.of(
+                    Tug.of(Tug.Thing.BACK, Tug.Way.STEEPER, "bring the head rest forward")));
   }
 
   private static Finding light(

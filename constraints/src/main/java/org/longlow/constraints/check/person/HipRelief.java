@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.ByPlaces;
@@ -23,10 +24,11 @@ import org.longlow.rider.words.Words;
  * seating them anew on each.
  *
  * @param change in words
+ * @param pull which way it moves something
  * @param seat changed
  * @param share of what the hips hold now that is left, 0 to 1
  */
-record HipRelief(Words change, SeatGeometry seat, double share) {
+record HipRelief(Words change, Tug pull, SeatGeometry seat, double share) {
 
   /** By how much a surface is moved or made longer, mm. */
   static final double STEP_MM = 40;
@@ -40,7 +42,7 @@ record HipRelief(Words change, SeatGeometry seat, double share) {
   private static final ByPlaces<Sitting, Optional<HipRelief>> KNOWN =
       new ByPlaces<>(32, 2, HipRelief::best);
 
-  private record Trial(String how, Words by, SeatGeometry seat) {}
+  private record Trial(String how, Words by, Tug.Thing thing, Tug.Way way, SeatGeometry seat) {}
 
   /** Returns the best for somebody who sits; empty where nothing that was tried helps. */
   static Optional<HipRelief> of(Sitting sitting, Places places) {
@@ -56,7 +58,12 @@ record HipRelief(Words change, SeatGeometry seat, double share) {
       if (Settle.settle(sitting.body(), trial.seat()) instanceof SeatOutcome.Seated s
           && s.pose().shortfalls().size() <= now.pose().shortfalls().size()) {
         double then = Math.abs(Balance.of(sitting.body(), trial.seat(), s).hipNm());
-        all.add(new HipRelief(Say.format(trial.how(), trial.by()), trial.seat(), then / held));
+        all.add(
+            new HipRelief(
+                Say.format(trial.how(), trial.by()),
+                Tug.of(trial.thing(), trial.way(), ""),
+                trial.seat(),
+                then / held));
       }
     }
     return all.stream()
@@ -71,12 +78,24 @@ record HipRelief(Words change, SeatGeometry seat, double share) {
     PointMm along = pan.to().minus(pan.from()).times(STEP_MM / pan.lengthMm());
     PointMm lean = back.to().turnedAbout(back.from(), LEAN_RAD);
     return List.of(
-        new Trial("make the pan %s longer at its front", step, pan(s, pan.to().plus(along))),
-        new Trial("raise the front of the pan by %s", step, pan(s, pan.to().plus(along.left()))),
-        new Trial("lower the foot rests by %s", step, feet(s, new PointMm(0, -STEP_MM))),
-        new Trial("bring the foot rests %s nearer", step, feet(s, new PointMm(-STEP_MM, 0))),
-        new Trial("move the foot rests %s farther away", step, feet(s, new PointMm(STEP_MM, 0))),
-        new Trial("lean the back %s farther", Say.deg(Math.toDegrees(LEAN_RAD)), back(s, lean)));
+        new Trial(
+            "make the pan %s longer at its front",
+            step, Tug.Thing.PAN, Tug.Way.LONGER, pan(s, pan.to().plus(along))),
+        new Trial(
+            "raise the front of the pan by %s",
+            step, Tug.Thing.PAN, Tug.Way.UP, pan(s, pan.to().plus(along.left()))),
+        new Trial(
+            "lower the foot rests by %s",
+            step, Tug.Thing.FOOT_RESTS, Tug.Way.DOWN, feet(s, new PointMm(0, -STEP_MM))),
+        new Trial(
+            "bring the foot rests %s nearer",
+            step, Tug.Thing.FOOT_RESTS, Tug.Way.NEARER, feet(s, new PointMm(-STEP_MM, 0))),
+        new Trial(
+            "move the foot rests %s farther away",
+            step, Tug.Thing.FOOT_RESTS, Tug.Way.FARTHER, feet(s, new PointMm(STEP_MM, 0))),
+        new Trial(
+            "lean the back %s farther",
+            Say.deg(Math.toDegrees(LEAN_RAD)), Tug.Thing.BACK, Tug.Way.FLATTER, back(s, lean)));
   }
 
   private static SeatGeometry pan(SeatGeometry s, PointMm front) {

@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.seat.Sitting;
@@ -188,7 +189,13 @@ public final class PoseFindings {
                           + (far
                               ? " nearer to the seat or farther in."
                               : " farther from the seat.")))
-              .at(at));
+              .at(at)
+              .pulling(
+                  Optional.of(
+                      Tug.of(
+                          arm ? Tug.Thing.GRIPS : Tug.Thing.FOOT_RESTS,
+                          far ? Tug.Way.NEARER : Tug.Way.FARTHER,
+                          ""))));
     }
   }
 
@@ -227,7 +234,34 @@ public final class PoseFindings {
                 Say.deg(low),
                 Say.deg(high),
                 verdict == Verdict.PASS ? "" : remedy(reading.name(), value < low)))
-        .at(place(reading.name(), posture));
+        .at(place(reading.name(), posture))
+        .pulling(verdict == Verdict.PASS ? Optional.empty() : pull(reading.name(), value < low));
+  }
+
+  /** Which way {@link #remedy} would have something moved. */
+  private static Optional<Tug> pull(String name, boolean closed) {
+    return Optional.ofNullable(
+        switch (name) {
+          case "recline" -> Tug.of(Tug.Thing.BACK, closed ? Tug.Way.FLATTER : Tug.Way.STEEPER, "");
+          case "knee" ->
+              Tug.of(Tug.Thing.FOOT_RESTS, closed ? Tug.Way.FARTHER : Tug.Way.NEARER, "");
+          case "trunkThigh", "hamstring" ->
+              Tug.of(
+                  Tug.Thing.FOOT_RESTS,
+                  closed ? Tug.Way.DOWN : Tug.Way.UP,
+                  closed ? "lean the back rest farther back" : "set the back rest steeper");
+          case "arm" ->
+              closed
+                  ? Tug.of(
+                      Tug.Thing.GRIPS,
+                      Tug.Way.FARTHER,
+                      Tug.Way.UP,
+                      "lean the back rest farther back")
+                  : Tug.of(
+                      Tug.Thing.GRIPS, Tug.Way.NEARER, Tug.Way.DOWN, "set the back rest steeper");
+          case "elbow" -> Tug.of(Tug.Thing.GRIPS, closed ? Tug.Way.FARTHER : Tug.Way.NEARER, "");
+          default -> null;
+        });
   }
 
   /** Joint limits can fail an angle, our own bands alone let it pass. */

@@ -21,6 +21,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
+import org.longlow.constraints.stand.Braking;
 import org.longlow.constraints.stand.Lowest;
 import org.longlow.constraints.stand.Springs;
 import org.longlow.constraints.stand.Stances;
@@ -87,9 +88,8 @@ public final class DiveFindings {
   /**
    * The machine with one crew, dived.
    *
-   * @param brakingG by how much it slows down
+   * @param braking by how much it slows down
    * @param settled whether the springs come to rest there
-   * @param most what keeps it from braking as hard as asked, in words; empty where nothing does
    * @param reachesG braking at which the front reaches a stop, both tyres slide or the rear wheel
    *     lifts
    * @param leastMm asked under it
@@ -98,9 +98,8 @@ public final class DiveFindings {
    */
   private record Dived(
       Standing upright,
-      double brakingG,
+      Braking braking,
       boolean settled,
-      String most,
       double reachesG,
       Suspension.State front,
       Optional<Lowest> lowest,
@@ -121,11 +120,9 @@ public final class DiveFindings {
 
   private Dived dived(Standing s) {
     double asked = s.places().value(layout.demands().limit(Demands.Key.BRAKING));
-    double lift = s.load().axles().brakeLiftG();
     double grip = s.places().value(layout.demands().limit(Demands.Key.GRIP));
-    double most = Math.max(0, Math.min(grip, lift));
-    double braking = Math.min(asked, most);
-    StaticSag dived = s.springs().orElseThrow().braking(wheels, braking, grip);
+    Braking braking = Braking.of(layout, s);
+    StaticSag dived = s.springs().orElseThrow().braking(wheels, braking.g(), grip);
     Travel travel = new Travel(dived.front().travelMm(), dived.rear().travelMm());
     Standing there = stances.moved(s.condition(), s.rider(), travel);
     WheelPath path = wheels.frontSuspension().path();
@@ -134,11 +131,10 @@ public final class DiveFindings {
         s,
         braking,
         dived.settled(),
-        braking == asked ? "" : lift < grip ? "the rear wheel lifts" : "both tyres slide",
         reachesG(
             s.springs().orElseThrow(),
-            dived.front().state() == Suspension.State.RIDING ? braking : 0,
-            Math.min(most, Math.max(asked, HARDEST_G)),
+            dived.front().state() == Suspension.State.RIDING ? braking.g() : 0,
+            Math.min(braking.mostG(), Math.max(asked, HARDEST_G)),
             grip),
         dived.front().state(),
         Lowest.of(there.ground(), there.shapes().values()),
@@ -182,8 +178,8 @@ public final class DiveFindings {
             Say.format(
                 "With %s braking at %s%s leaves the front %s of its %s of travel, %s of trail",
                 people,
-                Say.gravity(d.brakingG),
-                d.most.isEmpty() ? "" : ", where " + d.most + ",",
+                Say.gravity(d.braking.g()),
+                d.braking.where(),
                 Say.mm(d.leftMm),
                 Say.mm(all),
                 Say.mm(d.trailMm)),
@@ -197,7 +193,7 @@ public final class DiveFindings {
             ? Figures.atLeast(d.trailMm, 0, FigureUnit.MM)
             : d.grounds()
                 ? Figures.atLeast(d.lowest.get().heightMm(), d.leastMm, FigureUnit.MM)
-                : Figures.atLeast(d.reachesG, d.brakingG, FigureUnit.G);
+                : Figures.atLeast(d.reachesG, d.braking.g(), FigureUnit.G);
     return new Finding(
             DIVE,
             About.thing("front suspension", "front"),

@@ -55,7 +55,8 @@ public record Weights(List<String> unknown) {
                             + String.join(", ", unknown)
                             + ". Each counts as nothing in loads, sag, lean, stand and centre of"
                             + " mass; weigh it and give its mass. A material gives one only to what"
-                            + " it fills: tube, sheet, cushion, footboard and block."))
+                            + " it fills: tube, sheet, cushion, lever, block and what hands or"
+                            + " feet rest on."))
                 .measured(Figures.only(unknown.size(), FigureUnit.COUNT)));
   }
 

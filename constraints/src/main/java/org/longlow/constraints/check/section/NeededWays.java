@@ -78,7 +78,8 @@ public final class NeededWays {
                 opens
                     ? " are asked."
                     : " are asked, so nobody gets out then: make it lighter, or give another way."),
-            way.site());
+            way.site(),
+            way.pull());
     return held;
   }
 }

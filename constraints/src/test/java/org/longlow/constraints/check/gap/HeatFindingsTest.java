@@ -3,6 +3,8 @@ package org.longlow.constraints.check.gap;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -63,6 +65,18 @@ class HeatFindingsTest {
         assertThat(found.orElseThrow().limit()).isEqualTo(limit);
       }
     }
+  }
+
+  /** What is said to move does it, that way: what burns is over what it spoils. */
+  @Test
+  void itSaysWhatToMoveAndWhichWay() {
+    Matcher said =
+        Pattern.compile("100 mm are asked: move stove ([0-9.]+) mm up, or")
+            .matcher(apart("tank", 30, 1).finding("heat.stove.spoilt").orElseThrow().text());
+    assertThat(said.find()).isTrue();
+    double up = Double.parseDouble(said.group(1));
+    assertThat(up).isBetween(70.0, 70.2);
+    assertThat(apart("tank", 30 + up, 1).finding("heat.stove.spoilt")).isEmpty();
   }
 
   @Test

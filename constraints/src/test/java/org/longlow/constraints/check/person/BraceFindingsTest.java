@@ -3,9 +3,18 @@ package org.longlow.constraints.check.person;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
 /** Both sides of what feet and hands are asked to hold; what they hold grows in proportion. */
@@ -56,8 +65,46 @@ class BraceFindingsTest {
 
   @Test
   void hardBrakingAsksFeetAndHands() {
-    Finding f = at("tourer", "brace.Bram", 2);
+    Finding f = at("tourer", "brace.Bram", 0.9);
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(f.text()).contains("both feet must push").contains("both hands must push");
   }
+
+  /** Seat, muscles and springs are looked at under one braking: what tyres and weight leave. */
+  @ParameterizedTest
+  @CsvSource({"0.9, both tyres slide", "2, the rear wheel lifts"})
+  void nobodyBrakesHarderThanTheMachineCan(double grip, String why) {
+    Study study =
+        TestMachine.runabout()
+            .with("demands", "braking", "'2'")
+            .with("demands", "grip", "'" + grip + "'")
+            .study();
+    List<String> said =
+        Stream.of("brace.Nell", "dive.front")
+            .map(id -> study.findings().stream().filter(f -> f.id().equals(id)).findFirst())
+            .map(f -> SLOWED.matcher(f.orElseThrow().text()))
+            .map(m -> m.find() ? m.group(1) : "nothing said")
+            .toList();
+    double lift =
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.LADEN)
+            .findFirst()
+            .orElseThrow()
+            .load()
+            .axles()
+            .brakeLiftG();
+    Sitting nell = study.sittings().get(0);
+    assertThat(
+            Effort.of(study.layout(), nell, study.standings(), study.placed().places())
+                .orElseThrow()
+                .slowed()
+                .g())
+        .isCloseTo(Math.min(grip, lift), within(1e-12));
+    assertThat(said).containsOnly(String.format(Locale.ROOT, "%.2f", Math.min(grip, lift)));
+    assertThat(study.findings().stream().filter(f -> f.id().equals("brace.Nell")))
+        .allMatch(f -> f.text().contains(", where " + why + ", "));
+  }
+
+  private static final Pattern SLOWED =
+      Pattern.compile("([0-9.]+) g(?: of braking)?, where (?:both tyres|the rear wheel)");
 }

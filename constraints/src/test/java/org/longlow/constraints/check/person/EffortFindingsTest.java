@@ -61,6 +61,7 @@ class EffortFindingsTest {
     return TestMachine.runabout()
         .with("demands", "speed", "'" + kmh + " km/h'")
         .with("demands", "braking", "'" + g + "'")
+        .with("demands", "grip", "2")
         .study();
   }
 
