@@ -38,7 +38,7 @@ public record Finding(
     List<Basis> basis,
     Words words,
     Site site,
-    Supplier<Optional<Tug>> pull) {
+    Tug.Found pull) {
 
   /** Said of what would pass but for a ground that nobody has checked. */
   private static final Words UNCHECKED =
@@ -263,7 +263,8 @@ public record Finding(
 
   /** As {@link #pulling(Optional)}, found when somebody reads it. */
   public Finding pulling(Supplier<Optional<Tug>> other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, words, site, other);
+    return new Finding(
+        kind, about, stance, verdict, figures, basis, words, site, new Tug.Found(other));
   }
 
   public Finding withText(Words other) {

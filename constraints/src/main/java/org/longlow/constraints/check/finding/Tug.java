@@ -15,7 +15,39 @@ import java.util.function.Supplier;
 public record Tug(Thing thing, Set<Way> ways, String instead) {
 
   /** Of a finding that would have nothing moved. */
-  static final Supplier<Optional<Tug>> NONE = Optional::empty;
+  static final Found NONE = new Found(Optional::empty);
+
+  /** A tug, if any, that is found when somebody asks. */
+  public static final class Found {
+
+    private final Supplier<Optional<Tug>> found;
+
+    /**
+     * @param found gives it; follows from nothing that changes, for any thread
+     */
+    Found(Supplier<Optional<Tug>> found) {
+      this.found = found;
+    }
+
+    Optional<Tug> get() {
+      return found.get();
+    }
+
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Found other && get().equals(other.get());
+    }
+
+    @Override
+    public int hashCode() {
+      return 1; // what findings are about tells them apart
+    }
+
+    @Override
+    public String toString() {
+      return get().toString();
+    }
+  }
 
   /** What somebody's findings may pull about. */
   public enum Thing {
