@@ -109,11 +109,10 @@ final class Bits {
 
   /** Returns what is read from top to bottom on a slip over the card; it takes the room left. */
   static ScrollPane pages(String name, String spoken, Region held) {
-    ScrollPane scroll = new ScrollPane(held);
+    ScrollPane scroll = new Scrolled(held);
     Called.by(scroll, name);
-    scroll.getStyleClass().addAll("slip-scroll", "guide-scroll");
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("guide-scroll");
+    scroll.setFocusTraversable(true);
     scroll.setAccessibleText(spoken);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     return scroll;

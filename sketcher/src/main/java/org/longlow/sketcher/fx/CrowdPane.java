@@ -53,6 +53,7 @@ final class CrowdPane extends VBox {
     work = new FitWork(owner, this::refresh);
     Called.by(this, "crowd-slip");
     getStyleClass().addAll("slip", "over", "guide-slip");
+    setMaxHeight(USE_PREF_SIZE);
     field(people, "crowd-people", "how many people, 1 to " + SampledCrowd.MOST);
     field(women, "crowd-women", "how many of a hundred are women");
     Called.by(adults, "crowd-adults");

@@ -29,6 +29,8 @@ final class Scrolled extends ScrollPane {
 
   @Override
   protected double computePrefHeight(double width) {
-    return Math.ceil(held.prefHeight(width));
+    double across = snappedLeftInset() + snappedRightInset();
+    double down = snappedTopInset() + snappedBottomInset();
+    return Math.ceil(down + held.prefHeight(width < 0 ? width : width - across));
   }
 }

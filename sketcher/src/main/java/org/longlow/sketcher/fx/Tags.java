@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -33,6 +34,9 @@ final class Tags extends Pane {
   private static final double TAG_PX = 240;
   private static final double GAP_PX = 8;
   private static final double TOP_PX = 8;
+
+  /** What lies so far from the edges of the card hides whole tags: none looks out beside it. */
+  static final Insets HIDDEN_BY = new Insets(TOP_PX - 2, GAP_PX - 2, 14, 0);
 
   /** While something moves the tags are rewritten no oftener; nobody reads faster. */
   private static final long LIVE_PAUSE_NS = 80_000_000;

@@ -8,7 +8,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -102,7 +101,7 @@ final class Window extends StackPane {
     middle.getStyleClass().add("middle");
     middle.setAlignment(Pos.TOP_RIGHT);
     for (Node slip : List.of(keysPane, guidePane, findPane, tracePane, crowd)) {
-      StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
+      StackPane.setMargin(slip, Tags.HIDDEN_BY);
     }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     slips =

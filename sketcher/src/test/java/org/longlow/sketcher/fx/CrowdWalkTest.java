@@ -2,6 +2,8 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -56,6 +58,41 @@ class CrowdWalkTest extends Walk {
           return null;
         });
     assertThat(all()).contains("nothing fails: ");
+  }
+
+  private Bounds at(String name) {
+    Node node = Hands.called(hands.window(), name).orElseThrow();
+    return Hands.onFx(() -> node.localToScene(node.getLayoutBounds()));
+  }
+
+  private boolean isScrolled() {
+    return Hands.onFx(
+        () ->
+            pane().lookupAll(".scroll-bar").stream()
+                .anyMatch(bar -> bar.isVisible() && bar.getParent().isVisible()));
+  }
+
+  /** Where letters are twice as large too, all is read, nothing looks out, and no room is taken. */
+  @Test
+  void theSlipIsAsHighAsItsWordsAndHidesWholeTags() throws Exception {
+    begin(Wren.layout());
+    for (int percent : new int[] {100, 200}) {
+      Hands.onFx(
+          () -> {
+            hands.window().textSize().use(percent);
+            return null;
+          });
+      hands.settle().press(KeyCode.Z);
+      Bounds slip = at("crowd-slip");
+      Bounds last = at("crowd-scroll");
+      Bounds bundle = at("bundle-pass");
+      assertThat(isScrolled()).as("%d %%", percent).isFalse();
+      assertThat(last.getHeight()).isBetween(16.0, 60.0 * percent / 100);
+      assertThat(slip.getMaxY() - last.getMaxY()).isBetween(0.0, 0.14 * percent);
+      assertThat(slip.getMinY()).isLessThan(bundle.getMinY());
+      assertThat(slip.getMaxX()).isGreaterThan(bundle.getMaxX());
+      hands.press(KeyCode.ESCAPE);
+    }
   }
 
   @Test
