@@ -16,6 +16,9 @@ final class AspectDimensions {
   /** How far ground and middle plane run past the machine, paper mm. */
   static final double PAST_MM = 6;
 
+  /** Straight pieces go round a curve by 0.2 mm at most; a little more for what is reckoned. */
+  private static final double ROUND_MM = 0.25;
+
   private final Scene scene;
   private final AspectBodies bodies;
   private final Detail detail;
@@ -44,7 +47,10 @@ final class AspectDimensions {
     if (front) {
       left.add(span("height", 0, machine.getMaxY(), 0, 0, "height"));
     } else {
-      below.add(span("length", machine.getMinX(), machine.getMaxX(), 0, 0, "length"));
+      Envelope side = MachineInk.bounds(scene);
+      double rear = exact(machine.getMinX(), side.getMinX());
+      double ahead = exact(machine.getMaxX(), side.getMaxX());
+      below.add(span("length", rear, ahead, 0, 0, "length"));
     }
     if (front && detail == Detail.FULL) {
       LampSpans lamps = new LampSpans(scene);
@@ -79,6 +85,11 @@ final class AspectDimensions {
         new Tiers(dims, Tiers.Side.RIGHT, machine.getMaxX() + beside, any, words, BodyEdges.NONE)
             .lay(right));
     return marks;
+  }
+
+  /** Returns where the elevation has an end, unless it is elsewhere here, such as steered. */
+  private static double exact(double round, double side) {
+    return Math.abs(round - side) <= ROUND_MM ? side : round;
   }
 
   /** The machine's own breadth and that of its grips, people not counted. */

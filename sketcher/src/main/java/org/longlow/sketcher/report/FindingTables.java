@@ -58,7 +58,7 @@ final class FindingTables {
     if (open.isEmpty()) {
       h.element("p", "Nothing fails, and nothing but rules of law needs care.");
     } else {
-      h.table("findings", "What fails or needs care, worst first", OPEN);
+      h.table("findings open", "What fails or needs care, worst first", OPEN);
       for (int i = 0; i < open.size(); i++) {
         row(h, units, OPEN, Integer.toString(i + 1), open.get(i));
       }

@@ -75,6 +75,11 @@ final class PageStyle {
       .sheet input:checked~svg{width:100%}
       .sheet svg{max-height:150mm}.row .sheet svg{max-height:110mm}
       thead{display:table-header-group}
+      .open tr{display:grid;grid-template-columns:2.8em 7.4em 1fr 5.2em 5.2em 6em 7em}
+      .open tr>:nth-child(n){min-width:0;border:0}
+      .open tr>:nth-child(8){grid-column:3/-1;padding-top:0}
+      .open thead tr{border-bottom:1px solid var(--ink)}
+      .open tbody tr{border-bottom:1px solid var(--rule)}
       .folded{font-size:7.5pt}.folded th,.folded td{padding:2px 8px 2px 0}
       }
       """;

@@ -17,8 +17,11 @@ record TemplateBlock(
   private static final double TEXT_MM = 3;
   private static final double LINE_MM = 5.2;
 
-  /** Longer lines are broken: half a sheet, so that the block finds room on one. */
-  private static final double WIDEST_MM = 84;
+  /**
+   * Longer lines are broken: at half a sheet, so that the block finds room on one; where it finds
+   * none, it is tried lower and broader, then higher and narrower.
+   */
+  static final List<Double> WIDEST_MM = List.of(84.0, 130.0, 64.0);
 
   /** The same of the larger letters of the name. */
   private static final double WIDEST_TITLE_MM = 120;
@@ -42,8 +45,10 @@ record TemplateBlock(
   /**
    * Returns name, lines, table and key below each other, the compass at their left, from (0, 0)
    * down.
+   *
+   * @param widestMm where lines are broken, one of {@link #WIDEST_MM}
    */
-  List<Mark> of(TemplateText text) {
+  List<Mark> of(TemplateText text, double widestMm) {
     double wide = turnRad == 0 ? COMPASS_MM : TURNED_COMPASS_MM;
     List<Mark> out = new ArrayList<>(Compass.marks(upWord, rightWord, turnRad, wide / 2 - 1, -9));
     double size = brief ? BRIEF : 1;
@@ -57,7 +62,7 @@ record TemplateBlock(
     }
     y -= 3;
     for (String said : text.lines()) {
-      for (String line : Lettering.wrapped(said, textMm, WIDEST_MM * size)) {
+      for (String line : Lettering.wrapped(said, textMm, widestMm * size)) {
         y -= lineMm;
         out.add(words(line, wide, y, textMm));
       }
@@ -75,19 +80,24 @@ record TemplateBlock(
         x += columns[i];
       }
     }
-    key(text.key(), wide, y, size, out);
+    key(text.key(), wide, y, size, widestMm, out);
     return out;
   }
 
   /** A piece of each kind of line with its meaning, beside each other as far as there is room. */
   private void key(
-      List<TemplateLine> lines, double left, double below, double size, List<Mark> out) {
+      List<TemplateLine> lines,
+      double left,
+      double below,
+      double size,
+      double widestMm,
+      List<Mark> out) {
     double x = left;
     double y = below - LINE_MM * size;
     for (TemplateLine line : lines) {
       double letters = KEY_LETTERS_MM * size;
       double wide = KEY_LINE_MM + 1.5 + Lettering.widthMm(line.word(), letters) + 5;
-      if (x > left && x + wide > left + WIDEST_MM) {
+      if (x > left && x + wide > left + widestMm) {
         x = left;
         y -= LINE_MM * size;
       }

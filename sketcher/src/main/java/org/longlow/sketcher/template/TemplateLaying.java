@@ -2,6 +2,7 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -138,16 +139,26 @@ final class TemplateLaying {
     for (Wanted w : named) {
       w.layer().add(places.beside(w.of(), w.text(), w.at(), w.clearMm(), NOTE_MM, w.tone()));
     }
-    List<Mark> block =
-        new TemplateBlock(subject, text.upWord(), text.rightWord(), turnRad, brief).of(text);
-    PointMm at = places.room(block, drawing(List.of()).boundsMm());
-    List<Mark> words =
-        Drawing.of("", new Layer("words", "Words", block))
-            .moved(at.x(), at.z())
-            .layers()
-            .get(0)
-            .marks();
-    return drawing(words);
+    TemplateBlock block =
+        new TemplateBlock(subject, text.upWord(), text.rightWord(), turnRad, brief);
+    for (double widestMm :
+        brief ? TemplateBlock.WIDEST_MM.subList(0, 1) : TemplateBlock.WIDEST_MM) {
+      List<Mark> words = block.of(text, widestMm);
+      Optional<PointMm> at = places.room(words);
+      if (at.isPresent()) {
+        return drawing(moved(words, at.get()));
+      }
+    }
+    List<Mark> words = block.of(text, TemplateBlock.WIDEST_MM.get(0));
+    return drawing(moved(words, places.below(words, drawing(List.of()).boundsMm())));
+  }
+
+  private static List<Mark> moved(List<Mark> words, PointMm to) {
+    return Drawing.of("", new Layer("words", "Words", words))
+        .moved(to.x(), to.z())
+        .layers()
+        .get(0)
+        .marks();
   }
 
   private Drawing drawing(List<Mark> words) {

@@ -2,6 +2,7 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -164,17 +165,14 @@ final class WordPlaces {
 
   /**
    * Returns where the block of words goes: on the piece, else beside it, else on any sheet that is
-   * needed anyway, else below.
-   *
-   * @param bounds of everything else
+   * needed anyway, if anywhere.
    */
-  PointMm room(List<Mark> marks, Envelope bounds) {
-    Drawing alone = Drawing.of("", new Layer("words", "Words", marks));
-    Envelope block = alone.paperBoundsMm();
+  Optional<PointMm> room(List<Mark> marks) {
+    Envelope block = alone(marks).paperBoundsMm();
     Envelope box = outline.getEnvelopeInternal();
     PointMm on = search(box, block);
     if (on != null) {
-      return on;
+      return Optional.of(on);
     }
     Envelope all = new Envelope();
     for (int r = 0; r < used.length; r++) {
@@ -184,8 +182,11 @@ final class WordPlaces {
         }
       }
     }
-    PointMm anywhere = nearest(all, block, box);
-    return anywhere != null ? anywhere : below(alone, block, bounds);
+    return Optional.ofNullable(nearest(all, block, box));
+  }
+
+  private static Drawing alone(List<Mark> marks) {
+    return Drawing.of("", new Layer("words", "Words", marks));
   }
 
   private PointMm search(Envelope box, Envelope block) {
@@ -221,8 +222,14 @@ final class WordPlaces {
     return best;
   }
 
-  /** A place below everything that lies on one sheet. */
-  private PointMm below(Drawing marks, Envelope block, Envelope bounds) {
+  /**
+   * Returns a place for the block below everything, where it lies on one sheet.
+   *
+   * @param bounds of everything else
+   */
+  PointMm below(List<Mark> marks, Envelope bounds) {
+    Drawing words = alone(marks);
+    Envelope block = words.paperBoundsMm();
     Envelope box = outline.getEnvelopeInternal();
     double top = bounds.getMinY() - AIR_MM;
     double last = Math.max(box.getMinX(), box.getMaxX() - block.getMaxX());
@@ -230,7 +237,7 @@ final class WordPlaces {
       for (double x = box.getMinX(); x <= last; x += PACE_MM / 2) {
         Envelope spot = at(block, x, top - down);
         Envelope all = new Envelope(bounds);
-        all.expandToInclude(at(marks.boundsMm(), x, top - down));
+        all.expandToInclude(at(words.boundsMm(), x, top - down));
         if (sheets.apply(all).isClear(spot)) {
           return new PointMm(x, top - down);
         }

@@ -51,6 +51,21 @@ class FewerSheetsTest {
     }
   }
 
+  /** Words that have no room beside a curve as they are broken usually have it broader. */
+  @ParameterizedTest
+  @CsvSource({"nose, a4", "nose, letter", "radiator, letter"})
+  void wordsAloneTakeNoSheet(String part, String paper) {
+    Paper on = paper.equals("a4") ? Paper.A4 : Paper.LETTER;
+    TemplateSet set =
+        TemplateSet.of(
+                Shipped.study("heron"), Set.of(part), TemplateSettings.on(on), StepWatch.NONE)
+            .orElseThrow();
+    assertThat(set.templates())
+        .filteredOn(t -> !t.drawing().name().contains("strip"))
+        .hasSize(1)
+        .allSatisfy(t -> assertThat(t.sheets()).hasSize(1));
+  }
+
   /** A machine with nothing but one plain piece to cut: the report has it, and how thick it is. */
   @Test
   void onePlainPieceAloneIsInTheCutList() {

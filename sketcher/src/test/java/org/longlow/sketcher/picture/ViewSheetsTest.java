@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -115,5 +118,30 @@ class ViewSheetsTest {
     assertThat(hidden)
         .allMatch(s -> s.style().line() == LineType.DASHED)
         .allMatch(s -> s.style().strokeMm() == Canvas.FINE_MM);
+  }
+
+  /** Pieces of bodies go round curves; the outlines of the elevation do not. */
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "dunlin", "curlew"})
+  void planAndElevationSayOneLength(String machine) {
+    List<String> said =
+        Stream.of(Views.Kind.SIDE, Views.Kind.PLAN)
+            .map(kind -> new Views(kind, Views.Projection.FIRST_ANGLE))
+            .flatMap(views -> lengths(Shipped.study(machine), views))
+            .toList();
+    assertThat(said).hasSize(2);
+    assertThat(said.get(1)).isEqualTo(said.get(0));
+  }
+
+  private static Stream<String> lengths(Study study, Views views) {
+    Paper paper = Paper.A3.turned();
+    return ViewSheets.sheet(study, PictureOptions.PLAIN, views, Optional.empty(), paper, "")
+        .page()
+        .layers()
+        .stream()
+        .flatMap(l -> l.marks().stream())
+        .filter(Mark.Words.class::isInstance)
+        .map(m -> ((Mark.Words) m).text())
+        .filter(t -> t.startsWith("length "));
   }
 }

@@ -504,4 +504,16 @@ class ReportTest {
     assertThat(Html.escaped("a" + turning + "b")).isEqualTo("a" + "\uFFFD".repeat(12) + "b");
     assertThat(Html.escaped("\u200C\u200D \u05D0")).isEqualTo("\u200C\u200D \u05D0");
   }
+
+  /** On paper a column of sources made rows six times as high as what they are the source of. */
+  @Test
+  void onPaperSourcesRunAlongTheirFinding() {
+    String html = Shipped.report("heron");
+    String head = html.substring(html.indexOf("<table class=\"findings open\""));
+    head = head.substring(0, head.indexOf("</thead>"));
+    assertThat(head.split("<th ", -1)).hasSize(1 + 8);
+    assertThat(head.substring(head.lastIndexOf("<th"))).contains(">Source<");
+    assertThat(html.substring(html.indexOf("@media print")))
+        .contains(".open tr{display:grid", ".open tr>:nth-child(8){grid-column:3/-1");
+  }
 }
