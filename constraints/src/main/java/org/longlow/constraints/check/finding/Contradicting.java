@@ -56,8 +56,10 @@ public final class Contradicting {
     }
     return Words.of(
         " But "
+            + other.about().words()
+            + " ("
             + other.id()
-            + " wants "
+            + ") wants "
             + back.wants()
             + (ways.isEmpty()
                 ? ": no place of it serves both, so weigh them against each other."
