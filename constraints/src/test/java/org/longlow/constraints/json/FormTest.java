@@ -185,11 +185,11 @@ class FormTest {
   void whatMayBeLeftOutIsTakenOutByTypingNothing() {
     Layout plank = Plank.layout();
     List<String> mass = List.of("parts", plank.parts().keySet().iterator().next(), "mass");
-    Layout with = Typing.typed(plank, "3 kg", mass);
-    assertThat(LayoutWriter.toJson(with)).contains("3 kg");
+    Layout with = Typing.typed(plank, "3.25 kg", mass);
+    assertThat(LayoutWriter.toJson(with)).contains("3.25 kg");
     Layout without = Typing.typed(with, " ", mass);
     assertThat(LayoutFaults.of(without)).isEmpty();
-    assertThat(LayoutWriter.toJson(without)).doesNotContain("3 kg");
+    assertThat(LayoutWriter.toJson(without)).doesNotContain("3.25 kg");
   }
 
   @Test

@@ -34,7 +34,7 @@ class RefusedTest {
           "points": ["hinge"   ~ "points": [null      ~ $.parts.screen.outline.points[0] = null: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"], each with {"left": "80 mm", "right": "60 mm"} last where the body's reach is said
           "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "3 mm"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"], each with {"left": "80 mm", "right": "60 mm"} last where the body's reach is said
           "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "smooth", "smooth"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"], each with {"left": "80 mm", "right": "60 mm"} last where the body's reach is said
-          "canopy up": {"stance": "open", "section": "canopy"} ~ "canopy up": 3 ~ $.stances["canopy up"] = 3: must be one of unladen, laden, full-bump, full-droop, parked, open, or an object; write one of these, in quotes, or some of {"stance": ..., "section": ...}
+          "canopy up": {"stance": "open", "section": "canopy"} ~ "canopy up": 3 ~ $.stances["canopy up"] = 3: must be one of unladen, light, laden, full-bump, full-droop, parked, open, or an object; write one of these, in quotes, or some of {"stance": ..., "section": ...}
           """)
   void oneFaultIsToldOnce(String piece, String spoilt, String line) {
     String text = Plank.with(piece, spoilt);
