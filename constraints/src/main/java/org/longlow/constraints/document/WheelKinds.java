@@ -109,8 +109,8 @@ final class WheelKinds {
             "rimInside",
             PartSizes.SIZE,
             WheelPart::rimInside,
-            "Radius of what is free inside its rim, from the axle to the wall of its well; 25 mm less"
-                + " than the rim of its tyre's size where absent."),
+            "Radius of what is free inside its rim, from the axle to the wall of its well. Where it is"
+                + " not said the rim is taken as 25 mm deep under the tyre, from memory."),
         s.or(
             "inside",
             new Type.ListOf<>(new Type.Nested<>(HUB_BODY), 0, MAX_INSIDE),
