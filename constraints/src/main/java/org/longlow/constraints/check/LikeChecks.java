@@ -9,20 +9,24 @@ import org.longlow.constraints.check.gap.AirFindings;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.HeatFindings;
+import org.longlow.constraints.check.gap.HubFindings;
 import org.longlow.constraints.check.gap.JointFindings;
 import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.road.AimFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.SagFindings;
+import org.longlow.constraints.check.road.ShockFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
 import org.longlow.constraints.check.road.SwungFindings;
 import org.longlow.constraints.check.road.TurningFindings;
+import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
@@ -143,7 +147,11 @@ public final class LikeChecks {
   private void onWheels(FindingGroup group, List<Finding> into) {
     Layout layout = placed.layout();
     switch (group) {
-      case SAG -> Checks.add(into, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
+      case SAG -> {
+        Checks.add(into, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
+        into.addAll(AimFindings.of(layout, standings));
+        Checks.add(into, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
+      }
       case LEAN ->
           Checks.add(into, LeanFindings.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
       case STAND ->
@@ -175,6 +183,8 @@ public final class LikeChecks {
     into.addAll(new AirFindings(layout, rules, places).all(shapes, people, standings));
     into.addAll(gaps.of(standings, Progress.NONE));
     into.addAll(joints.all(gaps));
+    into.addAll(HubFindings.of(layout, places, shapes));
+    into.addAll(TyreFindings.grown(placed));
     into.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(Progress.NONE));
   }
 }

@@ -220,7 +220,8 @@ final class PartKinds {
                 SolidPart::holds,
                 "Mass of what it holds when full, besides its own mass: fuel in a tank, luggage in a"
                     + " box. The machine is looked at full, and sag and loads with it empty too.")
-            : Optional.empty());
+            : Optional.empty(),
+        ElectricKinds.said(s, SolidPart::electric));
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
@@ -362,7 +363,8 @@ final class PartKinds {
             words(LampPart.Colour.class),
             colour(type),
             LampPart::colour,
-            "Colour of the light; absent takes the usual one of its kind."));
+            "Colour of the light; absent takes the usual one of its kind."),
+        ElectricKinds.said(s, LampPart::electric));
   }
 
   /** The colour that a lamp has where the file gives none. */

@@ -158,6 +158,7 @@ public final class Typing {
       begun = begun.isPresent() ? begun : FormerKinds.begun(nested.kind(), there);
       begun = begun.isPresent() ? begun : BuiltKinds.begun(nested.kind(), layout, there);
       begun = begun.isPresent() ? begun : StockKinds.begun(nested.kind());
+      begun = begun.isPresent() ? begun : WheelKinds.begun(nested.kind());
       List<String> pins = List.copyOf(layout.pins().keySet());
       begun = begun.isPresent() ? begun : OpensKinds.begun(nested.kind(), pins, there);
       begun = begun.isPresent() ? begun : LineKinds.begun(nested.kind(), pins, there);

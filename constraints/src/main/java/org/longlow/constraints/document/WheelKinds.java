@@ -7,9 +7,11 @@ import static org.longlow.constraints.document.Type.PRESSURE;
 import static org.longlow.constraints.document.Type.RATE;
 import static org.longlow.constraints.document.Type.words;
 
+import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Shock;
 import org.longlow.constraints.layout.SwingarmPart;
@@ -21,11 +23,51 @@ final class WheelKinds {
   /** Nothing round is less spread than a bare hub. */
   private static final double LEAST_SPREAD = 0.1;
 
+  /** Most bodies about one axle. */
+  private static final int MAX_INSIDE = 12;
+
+  private static final Kind<HubBody> HUB_BODY =
+      Kind.of(
+          "hubBody",
+          "Something round about an axle, within the wheel or beside it.",
+          (Source<HubBody> s) ->
+              new HubBody(
+                  s.need("what", words(HubBody.What.class), HubBody::what, "What it is."),
+                  s.need(
+                      "radius",
+                      PartSizes.SIZE,
+                      HubBody::radius,
+                      "How far it reaches from the axle."),
+                  s.need(
+                      "width",
+                      PartSizes.SIZE,
+                      HubBody::width,
+                      "How broad it is across the machine."),
+                  s.orSaid(
+                      "y",
+                      PartSizes.REACH,
+                      Formula.parse("0 mm"),
+                      HubBody::y,
+                      "Distance of its middle from the middle plane, left positive, 0 mm where"
+                          + " absent.")));
+
   static final Kind<Shock> SHOCK =
       Kind.of("shock", "Spring and damper between arm and frame.", WheelKinds::shock)
           .together("foot", "top", "stroke", "spring");
 
   private WheelKinds() {}
+
+  /** What a new body about an axle begins with. */
+  static Optional<?> begun(Kind<?> kind) {
+    return kind == HUB_BODY
+        ? Optional.of(
+            new HubBody(
+                HubBody.What.DISC,
+                Formula.parse("120 mm"),
+                Formula.parse("5 mm"),
+                Formula.parse("0 mm")))
+        : Optional.empty();
+  }
 
   static WheelPart wheel(Source<WheelPart> s) {
     return new WheelPart(
@@ -62,7 +104,19 @@ final class WheelKinds {
             NUMBER.between(LEAST_SPREAD, 1),
             WheelPart::spread,
             "Its moment of inertia about the axle over its mass times its radius squared, for"
-                + " balance: 0.5 for a plain disc, 1 for a thin ring; 0.7 where absent."));
+                + " balance: 0.5 for a plain disc, 1 for a thin ring; 0.7 where absent."),
+        s.may(
+            "rimInside",
+            PartSizes.SIZE,
+            WheelPart::rimInside,
+            "Radius of what is free inside its rim, from the axle to the wall of its well. Where it is"
+                + " not said the rim is taken as 25 mm deep under the tyre, from memory."),
+        s.or(
+            "inside",
+            new Type.ListOf<>(new Type.Nested<>(HUB_BODY), 0, MAX_INSIDE),
+            List.of(),
+            WheelPart::inside,
+            "What sits about its axle and is not drawn as a part: hub motor, brakes, sprocket."));
   }
 
   static FrontPart front(Source<FrontPart> s) {

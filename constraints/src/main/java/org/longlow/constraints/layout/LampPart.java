@@ -17,6 +17,7 @@ import org.longlow.constraints.layout.Traits.Make;
  * @param halfHeight half the lit height
  * @param depth length along the machine, behind the lit face
  * @param colour of the light given or sent back
+ * @param electric what it takes from the electrics
  */
 public record LampPart(
     PartBase base,
@@ -27,7 +28,8 @@ public record LampPart(
     Formula halfWidth,
     Formula halfHeight,
     Formula depth,
-    Colour colour)
+    Colour colour,
+    Electric electric)
     implements Part {
 
   /** What a lamp rule speaks of. */
@@ -58,6 +60,14 @@ public record LampPart(
     WHITE,
     AMBER,
     RED
+  }
+
+  /** Whether it gives light of its own. */
+  public boolean lights() {
+    return switch (type) {
+      case PLATE, REAR_REFLECTOR, SIDE_REFLECTOR -> false;
+      default -> true;
+    };
   }
 
   @Override

@@ -72,6 +72,11 @@ public sealed interface Part
     return Optional.empty();
   }
 
+  /** What it takes from the electrics and gives to them. */
+  default Electric electric() {
+    return Electric.NOT_SAID;
+  }
+
   /** Whose seat it belongs to, where it is of one. */
   default Optional<String> seatOf() {
     return Optional.empty();

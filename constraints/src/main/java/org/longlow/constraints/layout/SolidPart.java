@@ -21,6 +21,7 @@ import org.longlow.constraints.words.Names;
  * @param glassRadius radius that the glass of a mirror is bulged to; absent where it is flat
  * @param angle the second leg of a bracket of angle section
  * @param holds mass of what it holds when full, besides its own
+ * @param electric what it takes from the electrics and gives to them
  */
 public record SolidPart(
     PartBase base,
@@ -34,7 +35,8 @@ public record SolidPart(
     Working working,
     Optional<Formula> glassRadius,
     AngleLeg angle,
-    Optional<Formula> holds)
+    Optional<Formula> holds,
+    Electric electric)
     implements Part.Flat {
 
   public SolidPart {
@@ -66,7 +68,8 @@ public record SolidPart(
         Working.NOT_SAID,
         Optional.empty(),
         AngleLeg.NONE,
-        Optional.empty());
+        Optional.empty(),
+        Electric.NOT_SAID);
   }
 
   /** A part of one body that is as broad everywhere. */

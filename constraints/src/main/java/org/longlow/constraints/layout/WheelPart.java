@@ -19,6 +19,8 @@ import org.longlow.constraints.layout.Traits.Make;
  * @param pressure of its air, cold
  * @param spread moment of inertia about its axle over mass times free radius squared, 0.5 for a
  *     disc to 1 for a thin ring; for balance
+ * @param rimInside radius of what is free inside its rim, from the axle
+ * @param inside what sits about its axle and is no part of its own
  */
 public record WheelPart(
     PartBase base,
@@ -29,8 +31,15 @@ public record WheelPart(
     Optional<Formula> width,
     Optional<Formula> crown,
     Optional<Formula> pressure,
-    Optional<Formula> spread)
+    Optional<Formula> spread,
+    Optional<Formula> rimInside,
+    List<HubBody> inside)
     implements Part.AtEnd {
+
+  public WheelPart {
+    inside = List.copyOf(inside);
+  }
+
   @Override
   public Traits traits() {
     return new Traits("wheel", Duty.WHEEL, Joint.OTHER, Heat.BEARS, Make.BOUGHT, false);

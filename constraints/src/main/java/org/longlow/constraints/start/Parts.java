@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.Electric;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.LocalAxes;
@@ -223,7 +224,8 @@ final class Parts {
         Draft.mm(halfWidthMm),
         Draft.mm(halfHeightMm),
         Draft.mm(depthMm),
-        colour);
+        colour,
+        Electric.NOT_SAID);
   }
 
   /** Open-cell foam as it is bought. */

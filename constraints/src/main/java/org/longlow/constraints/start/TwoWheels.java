@@ -99,6 +99,8 @@ final class TwoWheels {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            Optional.empty(),
+            List.of()));
   }
 }

@@ -105,6 +105,7 @@ class FindingKindsTest {
             "GroundFindings.CLEARANCE",
             "SwungFindings.SWUNG",
             "SagFindings.SAG",
+            "AimFindings.AIM",
             "LeanFindings.LEAN",
             "LeanFindings.TOUCH",
             "RampFindings.RAMP",

@@ -152,7 +152,9 @@ class EveryFieldTest {
                 "revision",
                 "span",
                 "worked",
-                "shock"));
+                "shock",
+                "hubBody",
+                "electric"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

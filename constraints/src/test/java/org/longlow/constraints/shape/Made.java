@@ -10,6 +10,7 @@ import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.AngleLeg;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Duct;
+import org.longlow.constraints.layout.Electric;
 import org.longlow.constraints.layout.Former;
 import org.longlow.constraints.layout.Formers;
 import org.longlow.constraints.layout.FurtherBody;
@@ -140,7 +141,8 @@ public final class Made {
         Working.NOT_SAID,
         Optional.empty(),
         AngleLeg.NONE,
-        Optional.empty());
+        Optional.empty(),
+        Electric.NOT_SAID);
   }
 
   /** A sheet as {@link #shell} with formers. */

@@ -13,6 +13,8 @@ public enum FigureSort {
   LENGTH_IN_TENTHS(" mm", 1),
   /** A way along the road, in mm, said in metres. */
   ROAD(" m", 1, 1e-3, " ft", 1, 1 / 304.8),
+  /** A day's way, in mm, said in whole kilometres. */
+  FAR(" km", 0, 1e-6, " mi", 0, 1 / 1_609_344.0),
   /** A circle to turn in, in mm, said in metres with both hundredths. */
   CIRCLE(" m", 2, 1e-3, " ft", 1, 1 / 304.8),
   /** An area in mm². */

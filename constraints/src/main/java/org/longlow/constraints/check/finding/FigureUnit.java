@@ -19,6 +19,8 @@ public enum FigureUnit {
   SHARE("share", FigureSort.SHARE),
   COUNT("count", "", 0),
   LINKS("links", " links", 1),
+  WATT("W", " W", 0),
+  HOUR("h", " h", 1),
   /** A number without unit. */
   NONE("", "", 2);
 

@@ -66,6 +66,11 @@ public enum FindingGroup {
       "loads",
       "Loads and lift are plain statics of the masses given: weigh the finished machine on two"
           + " scales before you trust them. Tyres may slide long before a wheel lifts."),
+  ELECTRICS(
+      "electrics",
+      "A plain sum of the figures given: generators give less at idle, batteries less when cold, old"
+          + " or emptied fast, and wires and fuses are not looked at. Measure the current before you"
+          + " trust it."),
   LAW(
       "law",
       "These are reference figures from law texts and summaries, not legal advice. A one-off machine"

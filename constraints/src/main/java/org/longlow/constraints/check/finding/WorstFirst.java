@@ -49,6 +49,8 @@ public final class WorstFirst {
       case KG, KPA, KM_PER_HOUR -> 5;
       case DEG -> 5;
       case G, SHARE, NONE -> 0.05;
+      case WATT -> 20;
+      case HOUR -> 0.5;
       case COUNT, LINKS -> 1;
     };
   }

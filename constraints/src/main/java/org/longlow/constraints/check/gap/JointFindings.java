@@ -27,13 +27,12 @@ import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Joint;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
-import org.longlow.constraints.machine.chassis.TyreSize;
-import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Rims;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
@@ -46,12 +45,6 @@ import org.longlow.rider.words.Words;
  * there is room inside its rim; tyre and rim are in nobody's way there.
  */
 public final class JointFindings {
-
-  /**
-   * From a rim's bead seat to its inside, mm: depth of the well and its wall. Common practice, from
-   * memory.
-   */
-  static final double RIM_DEPTH_MM = 25;
 
   /** Least width of a leg of a swingarm beside the tyre, mm. Common practice, no source. */
   static final double LEG_MM = 15;
@@ -76,7 +69,8 @@ public final class JointFindings {
               "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from"
                   + " memory)")
           .fromMemory();
-  private static final Basis LEG =
+  private static final Basis SAID_RIM = Basis.model("inside of the rim as its wheel says it");
+  static final Basis LEG =
       Basis.practice(
           "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"
               + " tyre");
@@ -288,14 +282,14 @@ public final class JointFindings {
                         Curves.ring(
                             places.pin(wheel.axle()),
                             tyre.freeRadiusMm(),
-                            rimInsideMm(wheel, tyre)),
+                            Rims.insideMm(wheel, tyre, places)),
                         width))));
   }
 
   /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
   private Optional<Finding> inTyre(
       WheelPart wheel, Part part, Tyre tyre, double askedMm, Basis source) {
-    double inside = rimInsideMm(wheel, tyre);
+    double inside = Rims.insideMm(wheel, tyre, places);
     PartShape shape = shapes.get(part.name());
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
     if (shape.prisms().stream().allMatch(p -> p.across().gap(width) >= askedMm)) {
@@ -325,7 +319,7 @@ public final class JointFindings {
                 About.parts(part.name(), wheel.name()),
                 stance,
                 Figures.atLeast(worst.mm(), askedMm, FigureUnit.MM),
-                hub ? List.of(RIM) : List.of(source, RIM),
+                hub ? List.of(rim(wheel)) : List.of(source, rim(wheel)),
                 Say.format(
                     "%s is on the axle of %s but not inside its rim (%s across) or beside its tyre:"
                         + " it is %s; %s.",
@@ -363,14 +357,12 @@ public final class JointFindings {
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
     List<Prism> within = shape.prisms().stream().filter(p -> p.across().gap(width) < 0).toList();
     double reach = new Solid(name, within).reachMm(places.pin(wheel.axle()).plus(travel));
-    double mm = Math.max(gap.gapMm(), rimInsideMm(wheel, tyre) - reach);
+    double mm = Math.max(gap.gapMm(), Rims.insideMm(wheel, tyre, places) - reach);
     return mm >= askedMm ? null : new Room(gap, mm); // a ring's chords are nearer than its circle
   }
 
-  /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
-  private static double rimInsideMm(WheelPart wheel, Tyre tyre) {
-    TyreSize size = wheel.tyre().isEmpty() ? null : TyreSizeReader.read(wheel.tyre()).size();
-    double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
-    return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);
+  /** What the inside of a wheel's rim rests on. */
+  static Basis rim(WheelPart wheel) {
+    return wheel.rimInside().isPresent() ? SAID_RIM : RIM;
   }
 }

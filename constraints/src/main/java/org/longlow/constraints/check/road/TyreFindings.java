@@ -3,6 +3,7 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.longlow.constraints.check.finding.About;
@@ -16,6 +17,9 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.LoadIndex;
@@ -37,6 +41,17 @@ public final class TyreFindings {
   /** A measured radius against the size written beside it. */
   static final FindingKind TYRE_SIZE =
       new FindingKind("tyre-size", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** A gap round a tyre against how much a tyre of its size may be larger, and grows. */
+  static final FindingKind TYRE_GROWTH =
+      new FindingKind("tyre-growth", FindingGroup.GAPS, Rests.ON_DRAWING);
+
+  /** A tyre grows by so much in radius at speed and warm, mm; common practice, no source. */
+  static final double GROWTH_MM = 10;
+
+  private static final Basis GROWTH =
+      Basis.practice(
+          "common practice, no source: a tyre grows by up to 10 mm in radius at speed and warm");
 
   /** Pressure at which a tyre carries all that its index says; from memory, read the sidewall. */
   static final double FULL_KPA = 280;
@@ -188,6 +203,60 @@ public final class TyreFindings {
         .filter(w -> w.radius().isPresent() && !w.tyre().isEmpty())
         .map(w -> size(w, placed.places()))
         .toList();
+  }
+
+  /**
+   * Returns one for each wheel round which less is asked than its tyre may grow. Gaps are those of
+   * a tyre as its size says it, so what is asked round one must hold its tolerance and its growth.
+   */
+  public static List<Finding> grown(Placed placed) {
+    return placed
+        .layout()
+        .parts(WheelPart.class)
+        .map(w -> grown(w, placed))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static Optional<Finding> grown(WheelPart wheel, Placed placed) {
+    Layout layout = placed.layout();
+    Places places = placed.places();
+    boolean measured = wheel.radius().isPresent();
+    double larger =
+        measured ? 0 : LARGER * TyreSizeReader.read(wheel.tyre()).size().sectionHeightMm();
+    double needed = larger + GROWTH_MM;
+    double asked = places.value(layout.demands().limit(Demands.Key.TYRE_GAP));
+    String where = "the demand tyreGap";
+    for (Map.Entry<String, Limit> own : layout.limits().entrySet()) {
+      Limit limit = own.getValue();
+      if (limit.kind() == Limit.Kind.GAP
+          && limit.from().isPresent()
+          && limit.parts().contains(wheel.name())
+          && places.value(limit.from().get()) < asked) {
+        asked = places.value(limit.from().get());
+        where = "the limit " + own.getKey();
+      }
+    }
+    if (asked >= needed) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Finding(
+                TYRE_GROWTH,
+                About.parts(wheel.name()),
+                Optional.empty(),
+                Verdict.CAUTION,
+                Figures.atLeast(asked, needed, FigureUnit.MM),
+                measured ? List.of(GROWTH) : List.of(GROWTH, SIZE_BASIS.get(1)),
+                Words.of(
+                    Say.format(
+                        "Round the tyre of %s %s asks for %s, and it may grow by %s at speed",
+                        wheel.name(), where, Say.mm(asked), Say.mm(GROWTH_MM)),
+                    measured
+                        ? Words.NONE
+                        : Say.format(", one of its size being up to %s larger", Say.mm(larger)),
+                    Say.format(": ask for at least %s.", Words.atLeast(needed))))
+            .at(places.pin(wheel.axle())));
   }
 
   private static Finding size(WheelPart wheel, Places places) {

@@ -33,9 +33,9 @@ class ContradictingTest {
     Finding far = pulling("bend", "Ann", Tug.of(Thing.GRIPS, Way.FARTHER, Way.UP, "sit back"));
     assertThat(told(near, far))
         .containsExactly(
-            "Do it. But bend.Ann wants the grips farther from the seat or up: do that, and for"
+            "Do it. But Ann, bend (bend.Ann) wants the grips farther from the seat or up: do that, and for"
                 + " this rest; or do this, and for that sit back.",
-            "Do it. But reach.Ann wants the grips nearer to the seat or down: do that, and for"
+            "Do it. But Ann, reach (reach.Ann) wants the grips nearer to the seat or down: do that, and for"
                 + " this sit back; or do this, and for that rest.");
     Finding none = pulling("bend", "Ann", Tug.of(Thing.GRIPS, Way.UP, ""));
     Finding down = pulling("reach", "Ann", Tug.of(Thing.GRIPS, Way.DOWN, ""));

@@ -1,0 +1,129 @@
+package org.longlow.constraints.check.gap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.study.TestMachine;
+
+/**
+ * What sits about the axles of the test machine, by hand from its file: in front 110/80-16 between
+ * legs of 36 mm at 98 mm, behind 150/60 R17 in an arm 125 mm out on either side.
+ */
+class HubFindingsTest {
+
+  private static final double FRONT_RIM = 16 * 25.4 / 2 - 25;
+
+  private static String body(String what, double radius, double width, double y) {
+    return "{'what': '"
+        + what
+        + "', 'radius': '"
+        + radius
+        + " mm', 'width': '"
+        + width
+        + " mm', 'y': '"
+        + y
+        + " mm'}";
+  }
+
+  private static TestMachine with(String wheel, String... bodies) {
+    return TestMachine.tourer().part(wheel, "inside", "[" + String.join(", ", bodies) + "]");
+  }
+
+  private static Finding of(TestMachine machine, String id) {
+    return machine.finding(id).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-0.1, CAUTION", "0.1, FAIL"})
+  void aDiscReachesNoFartherThanAUsualRim(double past, Verdict verdict) {
+    Finding f =
+        of(with("frontWheel", body("disc", FRONT_RIM + past, 5, 50)), "hub.frontWheel.disc1");
+    assertThat(f.value()).isCloseTo(-past, within(1e-9));
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict); // the usual depth is from memory
+    assertThat(f.across().getAsDouble()).isEqualTo(50);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"179.9, PASS", "180.1, FAIL"})
+  void theRimAsTheWheelSaysItDecides(double radius, Verdict verdict) {
+    TestMachine machine =
+        with("frontWheel", body("disc", radius, 5, 50)).part("frontWheel", "rimInside", "'180 mm'");
+    Finding f = of(machine, "hub.frontWheel.disc1");
+    assertThat(f.value()).isCloseTo(180 - radius, within(1e-9));
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(machine.finding("hub.frontWheel.rim")).isEmpty();
+  }
+
+  /** What turns with the rim may touch it; what stands still needs the gap of 3 mm. */
+  @ParameterizedTest
+  @CsvSource({"176.9, PASS", "177.1, FAIL"})
+  void aCalliperKeepsItsGapToTheRim(double radius, Verdict verdict) {
+    Finding f =
+        of(
+            with("frontWheel", body("calliper", radius, 60, 50))
+                .part("frontWheel", "rimInside", "'180 mm'"),
+            "hub.frontWheel.calliper1");
+    assertThat(f.limit()).isEqualTo(3);
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"203.1, false", "203.2, true"})
+  void aRimHasAWall(double inside, boolean told) {
+    TestMachine machine =
+        TestMachine.tourer().part("frontWheel", "rimInside", "'" + inside + " mm'");
+    assertThat(machine.finding("hub.frontWheel.rim").isPresent()).isEqualTo(told);
+  }
+
+  /** The leg begins at 98 - 18 = 80 mm, the tyre ends at 55. */
+  @ParameterizedTest
+  @CsvSource({"74.4, 3.1, PASS", "74.6, 2.9, FAIL", "-74.4, 3.1, PASS", "-74.6, 2.9, FAIL"})
+  void aDiscKeepsOffTheLegsOfTheFork(double y, double gap, Verdict verdict) {
+    Finding f = of(with("frontWheel", body("disc", 100, 5, y)), "hub.frontWheel.disc1");
+    assertThat(f.value()).isCloseTo(gap, within(1e-9));
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(f.text()).contains((y > 0 ? "left" : "right") + " leg of front");
+  }
+
+  /** A leg of 15 mm begins at 110 mm. */
+  @ParameterizedTest
+  @CsvSource({"102.9, 3.1, PASS", "103.1, 2.9, FAIL"})
+  void aSprocketKeepsOffTheLegsOfTheArm(double y, double gap, Verdict verdict) {
+    Finding f = of(with("rearWheel", body("sprocket", 105, 8, y)), "hub.rearWheel.sprocket1");
+    assertThat(f.value()).isCloseTo(gap, within(1e-9));
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+  }
+
+  /** As broad as all the room between the legs: 2 (110 - 3). */
+  @ParameterizedTest
+  @CsvSource({"213.9, PASS", "214.1, FAIL"})
+  void aHubMotorLiesBetweenTheLegs(double width, Verdict verdict) {
+    Finding f = of(with("rearWheel", body("motor", 120, width, 0)), "hub.rearWheel.motor1");
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"62.4, true", "62.6, false"})
+  void twoBodiesLieBesideEachOther(double y, boolean told) {
+    // a motor of 120 mm ends at 60, a disc of 5 begins 2.5 inside its middle
+    TestMachine machine =
+        with(
+            "frontWheel",
+            body("motor", 120, 120, 0),
+            body("disc", 130, 5, y),
+            body("calliper", 150, 60, y));
+    assertThat(machine.finding("hub.frontWheel.motor1.disc2").isPresent()).isEqualTo(told);
+    assertThat(machine.finding("hub.frontWheel.disc2.calliper3")).isEmpty();
+  }
+
+  @Test
+  void aWheelThatSaysNothingIsNotAsked() {
+    assertThat(TestMachine.asFiled("tourer").findings())
+        .noneMatch(f -> f.kind() == HubFindings.HUB);
+  }
+}
