@@ -172,37 +172,20 @@ public final class SectionFindings {
     if (badly && ways == Ways.SOUGHT && opensClear(name, section, mates)) {
       fouls.replaceAll(f -> turnsWrong(f, name, section));
     }
-    Finding into = ranInto.get(name);
-    if (findings.size() == before && into != null) {
-      findings.add(
+    if (findings.size() == before) {
+      Optional<Finding> into = Optional.ofNullable(ranInto.get(name));
+      String says =
+          into.map(f -> ", meets it on its way: see " + f.id() + ".")
+              .orElse((mates.isEmpty() ? "" : ",") + " opens clear of everything on the machine.");
+      Finding f =
           Finding.note(
                   FoulingWords.OPEN,
                   About.thing(name, name),
-                  into.verdict(),
+                  into.map(Finding::verdict).orElse(Verdict.PASS),
                   FoulingWords.HOW,
-                  Words.of(
-                      "Section "
-                          + name
-                          + FoulingWords.together(mates.keySet())
-                          + ", meets it on its way: see "
-                          + into.id()
-                          + "."))
-              .in(Condition.open(name)));
-    } else if (findings.size() == before) {
-      findings.add(
-          Finding.note(
-                  FoulingWords.OPEN,
-                  About.thing(name, name),
-                  Verdict.PASS,
-                  FoulingWords.HOW,
-                  Words.of(
-                      "Section "
-                          + name
-                          + FoulingWords.together(mates.keySet())
-                          + (mates.isEmpty() ? " opens" : ", opens")
-                          + " clear of everything on the machine."))
-              .in(Condition.open(name))
-              .measured(Figures.only(0, FigureUnit.NONE)));
+                  Words.of("Section " + name + FoulingWords.together(mates.keySet()) + says))
+              .in(Condition.open(name));
+      findings.add(into.isPresent() ? f : f.measured(Figures.only(0, FigureUnit.NONE)));
     }
   }
 
