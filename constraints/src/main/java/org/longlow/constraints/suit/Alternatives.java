@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -46,7 +48,7 @@ final class Alternatives {
         moved, study, moves, comfort(study), changes(before, study), resting(x));
   }
 
-  /** Limits of the layout that some moved pin rests against. */
+  /** Limits of the layout that some moved pin rests against, or a free measure that moves it. */
   private List<String> resting(double[] x) {
     List<Integer> own = new ArrayList<>();
     for (String pin : pins) {
@@ -54,6 +56,7 @@ final class Alternatives {
         own.add(v);
       }
     }
+    own.addAll(moving(own, x));
     List<String> names = new ArrayList<>();
     for (SolverLimit limit : problem.problem().limits()) {
       boolean ours =
@@ -65,6 +68,23 @@ final class Alternatives {
       }
     }
     return names;
+  }
+
+  /** Free measures that are tied to these variables, or that are no longer what they were. */
+  private List<Integer> moving(List<Integer> own, double[] x) {
+    double[] was = before.placed().report().x();
+    Set<Integer> tied =
+        problem.problem().ties().stream()
+            .flatMap(tie -> tie.relations().stream())
+            .map(relation -> IntStream.of(relation.variables()).boxed().toList())
+            .filter(variables -> variables.stream().anyMatch(own::contains))
+            .flatMap(List::stream)
+            .collect(Collectors.toSet());
+    return problem.layout().measures().entrySet().stream()
+        .filter(e -> e.getValue().free())
+        .map(e -> problem.problem().indexOf(e.getKey()))
+        .filter(v -> tied.contains(v) || Math.abs(x[v] - was[v]) > LayoutProblem.UNMOVED)
+        .toList();
   }
 
   /** Discomfort by the name that findings use. */

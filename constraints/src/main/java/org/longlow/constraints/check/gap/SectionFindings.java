@@ -78,7 +78,8 @@ public final class SectionFindings {
 
   public List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    layout.sections().forEach((name, section) -> sweep(name, section, findings));
+    Map<String, Finding> ranInto = new HashMap<>();
+    layout.sections().forEach((name, section) -> sweep(name, section, findings, ranInto));
     findings.addAll(twice());
     return findings;
   }
@@ -113,7 +114,12 @@ public final class SectionFindings {
     return findings;
   }
 
-  private void sweep(String name, Section section, List<Finding> findings) {
+  /**
+   * @param ranInto the worst that was found of an earlier section running into a later one that the
+   *     same drive moves, by the later one's name
+   */
+  private void sweep(
+      String name, Section section, List<Finding> findings, Map<String, Finding> ranInto) {
     SectionMotion motion;
     try {
       motion = Sections.motion(section, places);
@@ -149,8 +155,17 @@ public final class SectionFindings {
     List<Passing> met =
         passings(name, section, motion, mates).stream().filter(w -> !w.clears().get()).toList();
     boolean seek = ways == Ways.SOUGHT && met.size() <= MOST_MENDED;
-    met.forEach(
-        w -> w.fouls().apply(seek ? Ways.SOUGHT : Ways.NOT_SOUGHT).ifPresent(findings::add));
+    for (Passing w : met) {
+      Optional<Finding> foul = w.fouls().apply(seek ? Ways.SOUGHT : Ways.NOT_SOUGHT);
+      foul.ifPresent(findings::add);
+      foul.ifPresent(
+          f ->
+              w.driven()
+                  .ifPresent(
+                      mate ->
+                          ranInto.merge(
+                              mate, f, (a, b) -> a.verdict().compareTo(b.verdict()) <= 0 ? a : b)));
+    }
     List<Finding> fouls = findings.subList(before, findings.size());
     boolean badly =
         fouls.size() >= MANY || fouls.stream().anyMatch(f -> f.value() < -Sweep.DEEP_MM);
@@ -158,20 +173,19 @@ public final class SectionFindings {
       fouls.replaceAll(f -> turnsWrong(f, name, section));
     }
     if (findings.size() == before) {
-      findings.add(
+      Optional<Finding> into = Optional.ofNullable(ranInto.get(name));
+      String says =
+          into.map(f -> ", meets it on its way: see " + f.id() + ".")
+              .orElse((mates.isEmpty() ? "" : ",") + " opens clear of everything on the machine.");
+      Finding f =
           Finding.note(
                   FoulingWords.OPEN,
                   About.thing(name, name),
-                  Verdict.PASS,
+                  into.map(Finding::verdict).orElse(Verdict.PASS),
                   FoulingWords.HOW,
-                  Words.of(
-                      "Section "
-                          + name
-                          + FoulingWords.together(mates.keySet())
-                          + (mates.isEmpty() ? " opens" : ", opens")
-                          + " clear of everything on the machine."))
-              .in(Condition.open(name))
-              .measured(Figures.only(0, FigureUnit.NONE)));
+                  Words.of("Section " + name + FoulingWords.together(mates.keySet()) + says))
+              .in(Condition.open(name));
+      findings.add(into.isPresent() ? f : f.measured(Figures.only(0, FigureUnit.NONE)));
     }
   }
 
@@ -186,10 +200,12 @@ public final class SectionFindings {
   /**
    * One body of a section past one that stays, or that the same drive moves.
    *
+   * @param driven the other's section, if the same drive moves it
    * @param clears whether it keeps the gap all the way
    * @param fouls how it does not, with or without what would clear it
    */
-  private record Passing(Supplier<Boolean> clears, Function<Ways, Optional<Finding>> fouls) {}
+  private record Passing(
+      Optional<String> driven, Supplier<Boolean> clears, Function<Ways, Optional<Finding>> fouls) {}
 
   /**
    * All that a section passes on its way; of two that one drive moves, the first passes the second.
@@ -268,6 +284,7 @@ public final class SectionFindings {
     double limit = rules.limitMm(part.name(), other.name(), demand);
     double curves = CurveCare.mm(layout, part.name(), other.name());
     return new Passing(
+        way.mate().map(Map.Entry::getKey),
         () -> way.clears(part, other, limit + curves),
         sought ->
             Fouling.of(way.motion(), part, other, limit + curves, remedies(part, other, sought))
@@ -319,6 +336,7 @@ public final class SectionFindings {
     Solid a = parts.drawn(part).beyond(pins, reach);
     Solid b = parts.drawn(other).beyond(pins, reach);
     return new Passing(
+        way.mate().map(Map.Entry::getKey),
         // what is so when shut is the joint's own finding
         () -> a.overlaps(b) || Double.isNaN(way.sweep().firstBelow(a, b, 0)),
         sought ->
@@ -352,6 +370,7 @@ public final class SectionFindings {
     String who = sitting.occupant().words();
     return Optional.of(
         new Passing(
+            Optional.empty(),
             () -> way.clears(part, person, limit + curves),
             sought ->
                 Fouling.of(

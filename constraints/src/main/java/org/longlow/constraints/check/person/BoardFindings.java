@@ -105,7 +105,7 @@ public final class BoardFindings {
         Say.format(
             "%sUnder %s at 3 g, %s, the board of %s, %s thick%s, %s over %s: it sags by %s, %s are"
                 + " allowed, and takes %s of the stress allowed",
-            said || share <= 1
+            said
                 ? ""
                 : "No brackets are said of " + cushion.name() + ", so what follows is supposed. ",
             sitting.occupant().words(),

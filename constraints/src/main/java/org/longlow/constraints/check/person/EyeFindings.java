@@ -3,6 +3,9 @@ package org.longlow.constraints.check.person;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -136,8 +139,16 @@ final class EyeFindings {
       List<LookingAhead> things) {
     List<LookingAhead> ahead = LookingAhead.hiding(things);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
-    double low = roadMm(ellipse, ahead, true);
-    double high = roadMm(ellipse, ahead, false);
+    boolean over = roadMm(ellipse, ahead, true) <= limit;
+    List<LookingAhead> before = over ? ahead : ahead.stream().filter(a -> !a.clear()).toList();
+    double low = roadMm(ellipse, before, true);
+    double high = roadMm(ellipse, before, false);
+    Set<String> glazed =
+        ahead.stream()
+            .filter(a -> !before.contains(a))
+            .filter(a -> roadMm(ellipse, List.of(a), true) > low)
+            .map(LookingAhead::part)
+            .collect(Collectors.toCollection(TreeSet::new));
     Figures figures = Figures.atMost(Double.isFinite(low) ? low : Double.NaN, limit, FigureUnit.MM);
     Optional<LookingAhead> against =
         things.stream()
@@ -145,7 +156,7 @@ final class EyeFindings {
             .filter(a -> a.under().z() < ellipse.touching(a.under(), false).z())
             .findFirst();
     boolean near = low <= limit;
-    boolean sees = near && against.isEmpty();
+    boolean sees = near && against.isEmpty() && glazed.isEmpty();
     return new Finding(
         EYES,
         About.person(sitting.occupant(), "eyes of people built alike", "eyes"),
@@ -168,7 +179,8 @@ final class EyeFindings {
             near ? " are asked" : " are asked: lower what stands in front for the lowest eyes",
             against
                 .map(a -> Words.of("; the highest look against " + a.part() + ": raise it."))
-                .orElse(Words.of("."))));
+                .orElse(Words.of(".")),
+            LookingAhead.through(glazed)));
   }
 
   /** The nearest road over all things for the eyes at one end, from below the middle eye, mm. */

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -81,6 +83,15 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
   static Sight through(PointMm eye, List<LookingAhead> things) {
     return Sight.over(
         eye, things.stream().filter(a -> !a.clear()).map(LookingAhead::corner).toList());
+  }
+
+  /** Returns the clear parts through which one looks to see no more than {@code through}. */
+  static Set<String> clearBefore(PointMm eye, List<LookingAhead> things, Sight through) {
+    return things.stream()
+        .filter(LookingAhead::clear)
+        .filter(a -> Sight.over(eye, List.of(a.corner())).roadMm() > through.roadMm())
+        .map(LookingAhead::part)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** Returns the lowest of what hangs before the road and cannot be looked through. */

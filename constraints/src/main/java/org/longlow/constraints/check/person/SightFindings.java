@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -78,12 +79,16 @@ public final class SightFindings {
     Sight over = Sight.over(eye, ahead.stream().map(LookingAhead::corner).toList());
     Sight through = LookingAhead.through(eye, ahead);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
+    // what is seen soon enough over everything needs no looking through
+    Set<String> glazed =
+        over.roadMm() > limit ? LookingAhead.clearBefore(eye, ahead, through) : Set.of();
+    Sight seen = glazed.isEmpty() ? over : through;
     Words glass =
-        !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
+        !(Math.abs(through.roadMm() - seen.roadMm()) >= 1)
             ? Words.NONE
             : Words.of(" Through the screen it is ", LookingAhead.metres(through.roadMm()), ".");
     double far = roof.map(a -> seenMm(eye, a.under())).orElse(Double.POSITIVE_INFINITY);
-    boolean hidden = Double.isFinite(far) && Double.isFinite(over.roadMm());
+    boolean hidden = Double.isFinite(far) && Double.isFinite(seen.roadMm());
     Finding f =
         Finding.held(
             SIGHT,
@@ -91,23 +96,26 @@ public final class SightFindings {
             Optional.of(standing.condition()),
             // the road that is nowhere seen is no distance; the words say so
             Figures.atMost(
-                Double.isFinite(over.roadMm()) ? over.roadMm() : Double.NaN, limit, FigureUnit.MM),
+                Double.isFinite(seen.roadMm()) ? seen.roadMm() : Double.NaN, limit, FigureUnit.MM),
             List.of(
                 Basis.model("straight line from the eye"), Sources.of(layout, Demands.Key.SIGHT)),
             Words.of(
                 sitting.person(),
-                Double.isFinite(over.roadMm())
-                    ? Words.of(" sees the road from ", LookingAhead.metres(over.roadMm()), " ahead")
+                Double.isFinite(seen.roadMm())
+                    ? Words.of(" sees the road from ", LookingAhead.metres(seen.roadMm()), " ahead")
                     : " sees no road",
                 hidden ? Words.of(" no farther than ", LookingAhead.metres(far)) : Words.NONE,
-                " over everything in front",
-                grazed(over, ahead),
+                glazed.isEmpty()
+                    ? " over everything in front"
+                    : " through " + String.join(", ", glazed),
+                grazed(seen, ahead),
                 "; ",
                 LookingAhead.metres(limit),
-                over.roadMm() > limit
+                seen.roadMm() > limit
                     ? " are asked: raise the eye or lower what stands in front."
                     : " are asked.",
                 glass,
+                LookingAhead.through(glazed),
                 hidden
                     ? Words.of(
                         " Beyond, the edge of " + roof.get().part() + " hangs before it, ",
@@ -117,7 +125,10 @@ public final class SightFindings {
     if (hidden) {
       return f.withVerdict(Verdict.FAIL).at(standing.ground().toFrame(roof.get().under()));
     }
-    return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
+    if (!glazed.isEmpty() && f.verdict() == Verdict.PASS) {
+      f = f.withVerdict(Verdict.CAUTION);
+    }
+    return seen.over() == null ? f : f.at(standing.ground().toFrame(seen.over()));
   }
 
   /** How far ahead of the eye the line past a point below it meets the road, mm. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -16,9 +15,11 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.place.Placed;
@@ -53,14 +54,24 @@ public final class ChainFindings {
         .forEach(
             (name, tie) -> {
               if (tie.kind() == TieKind.BELT_LENGTH && tie.is().isPresent()) {
-                OptionalDouble links = links(placed.layout(), placed.places(), tie);
-                links.ifPresent(n -> findings.add(finding(name, n, tie.run().halfLink())));
+                links(placed.layout(), placed.places(), tie)
+                    .ifPresent(
+                        links ->
+                            findings.add(
+                                links.count() < links.least()
+                                    ? tooShort(name, links)
+                                    : finding(name, links.count(), tie.run().halfLink())));
               }
             });
     return findings;
   }
 
-  private static OptionalDouble links(Layout layout, Places places, Tie tie) {
+  /**
+   * @param least the least even number that goes round the sprockets
+   */
+  private record Links(double count, long least) {}
+
+  private static Optional<Links> links(Layout layout, Places places, Tie tie) {
     Set<String> names = new LinkedHashSet<>();
     gather(layout, tie.is().orElseThrow(), names);
     double length = places.value(tie.is().orElseThrow());
@@ -68,15 +79,15 @@ public final class ChainFindings {
       double n = places.measures().get(count);
       for (String pitch : names) {
         double p = places.measures().get(pitch);
-        if (!count.equals(pitch)
-            && n > p
+        if (Measures.dim(layout, count).equals(Dim.NUMBER)
+            && Measures.dim(layout, pitch).equals(Dim.LENGTH)
             && p > 0
             && Math.abs(n * p - length) < SAME_MM * Math.max(1, n)) {
-          return OptionalDouble.of(n);
+          return Optional.of(new Links(n, 2 * (long) Math.ceil(leastMm(places, tie) / p / 2)));
         }
       }
     }
-    return OptionalDouble.empty();
+    return Optional.empty();
   }
 
   private static void gather(Layout layout, Formula formula, Set<String> names) {
@@ -86,6 +97,31 @@ public final class ChainFindings {
         gather(layout, measure.is(), names);
       }
     }
+  }
+
+  /**
+   * The length round two of the sprockets that touch each other, mm: nothing shorter holds both.
+   */
+  private static double leastMm(Places places, Tie tie) {
+    List<Double> radii = tie.radii().stream().map(places::value).sorted().toList();
+    double large = radii.get(radii.size() - 1);
+    double small = radii.get(radii.size() - 2);
+    double lean = Math.asin((large - small) / (large + small));
+    return 4 * Math.sqrt(large * small) + Math.PI * (large + small) + 2 * lean * (large - small);
+  }
+
+  private static Finding tooShort(String tie, Links links) {
+    return new Finding(
+        CHAIN,
+        About.thing(tie, tie),
+        Optional.empty(),
+        Verdict.FAIL,
+        Figures.only(links.count(), FigureUnit.LINKS),
+        List.of(Basis.model("the length round two sprockets that touch each other")),
+        Say.format(
+            "Chain %s of %s is shorter than its sprockets need, however near they are to each"
+                + " other: choose an even number of at least %s links.",
+            tie, Say.number(links.count()), links.least()));
   }
 
   private static Finding finding(String tie, double links, boolean halfLink) {

@@ -88,6 +88,11 @@ public final class LoadFindings {
               Say.wholeMm(s.ground().toRoad(s.load().total().at()).x()),
               Say.wholeMm(s.ground().toRoad(s.load().total().at()).z()),
               across(s.load().total().yMm()));
+      double other = empty.orElse(full);
+      double share =
+          Math.min(other - least, most - other) < Math.min(full - least, most - full)
+              ? other
+              : full;
       if (empty.isPresent()) {
         text =
             Words.of(
@@ -95,14 +100,11 @@ public final class LoadFindings {
                 " Tanks and boxes empty it weighs ",
                 Say.kg(s.emptied().orElseThrow().load().total().massKg()),
                 ", ",
-                Say.percent(empty.getAsDouble()),
-                " on the front.");
+                Say.percent(other),
+                share == full
+                    ? " on the front."
+                    : " on the front; the figure is of them empty, which is nearer to a limit.");
       }
-      double other = empty.orElse(full);
-      double share =
-          Math.min(other - least, most - other) < Math.min(full - least, most - full)
-              ? other
-              : full;
       Optional<Condition> stance = Optional.of(s.condition());
       if (laden && !isOverRoad(axles)) {
         findings.add(

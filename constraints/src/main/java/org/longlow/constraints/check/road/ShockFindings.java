@@ -60,6 +60,19 @@ public final class ShockFindings {
     }
     String foot = arm.shock().foot().orElseThrow();
     String top = arm.shock().top().orElseThrow();
+    if (foot.equals(top)) {
+      findings.add(
+          Finding.note(
+              STROKE,
+              About.thing(arm.name(), arm.name()),
+              Verdict.FAIL,
+              WAY,
+              Words.of(
+                  "The shock of " + arm.name() + " has both its ends on the pin " + foot + ", ",
+                  Say.mm(0),
+                  " apart: name another pin as its top, one that stays on the frame.")));
+      return findings;
+    }
     if (!wheels.carries(foot) || wheels.carries(top)) {
       findings.add(
           Finding.note(

@@ -54,7 +54,10 @@ class DrivenTogetherTest {
     Finding f = facing("-60 deg", "hoist").finding("open.rear.rearFlap.frontFlap").orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(f.text()).startsWith("Section rear, driven together with front: ");
-    // it is said once, of the first of the two
+    // it is said once, of the first of the two, and the second does not open clear
+    Finding second = facing("-60 deg", "hoist").finding("open.front").orElseThrow();
+    assertThat(second.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(second.text()).contains("driven together with rear").contains(f.id());
     assertThat(facing("-60 deg", "hoist").finding("open.front.frontFlap.rearFlap")).isEmpty();
   }
 

@@ -94,7 +94,11 @@ class SeatWorkTest {
         .contains("if its ends alone carry it")
         .contains("say under brackets");
     String thick = ends.text().replaceAll(".*take a board ([0-9]+) mm thick.*", "$1");
-    assertThat(board(thick(Integer.parseInt(thick))).verdict()).isEqualTo(Verdict.PASS);
+    Finding enough = board(thick(Integer.parseInt(thick)));
+    assertThat(enough.verdict()).isEqualTo(Verdict.PASS);
+    // what passes is supposed too
+    assertThat(enough.text())
+        .startsWith("No brackets are said of pan, so what follows is supposed.");
     assertThat(board(thick(Integer.parseInt(thick) - 1)).verdict()).isEqualTo(Verdict.CAUTION);
     double apart =
         Double.parseDouble(ends.text().replaceAll(".*at most ([0-9.]+) mm apart.*", "$1"));

@@ -94,6 +94,17 @@ class ShockFindingsTest {
         tourer("90 mm", "60 N/mm", 150, 640).with("pins", "low", "['150 mm', '330 mm']");
     assertThat(of(still, "stroke.swingarm").verdict()).isEqualTo(Verdict.FAIL);
     assertThat(still.finding("wheel-rate.swingarm")).isEqualTo(Optional.empty());
+    Finding both =
+        of(
+            tourer("90 mm", "60 N/mm", 150, 640)
+                .field(
+                    "parts",
+                    "swingarm",
+                    "shock",
+                    "{'foot': 'low', 'top': 'low', 'stroke': '90 mm', 'spring': '60 N/mm'}"),
+            "stroke.swingarm");
+    assertThat(both.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(both.text()).contains("both its ends on the pin low, 0 mm apart");
     // its top lies in the way of its foot: it closes, then opens again
     Finding over = of(tourer("90 mm", "60 N/mm", 150, 335), "stroke.swingarm");
     assertThat(over.verdict()).isEqualTo(Verdict.FAIL);

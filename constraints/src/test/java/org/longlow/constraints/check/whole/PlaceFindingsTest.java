@@ -9,6 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
@@ -77,6 +80,36 @@ class PlaceFindingsTest {
     // a belt is no chain
     assertThat(chain("84", "84 * 15.875 mm")).isEmpty();
     assertThat(chain("84", "chainLinks * chainPitch + 0.01 mm")).isEmpty();
+  }
+
+  /** A hull about both sprockets as they touch is as long as the shortest chain. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 16})
+  void aChainThatDoesNotGoRoundItsSprocketsSaysHowManyLinksDo(int links) {
+    TestMachine tourer = TestMachine.tourer();
+    var places = tourer.study().placed().places();
+    double[] radii =
+        tourer.study().layout().ties().get("chain").radii().stream()
+            .mapToDouble(places::value)
+            .toArray();
+    var factory = new GeometryFactory();
+    double hull =
+        factory
+            .createPoint(new Coordinate(0, 0))
+            .buffer(radii[0], 100)
+            .union(
+                factory.createPoint(new Coordinate(radii[0] + radii[1], 0)).buffer(radii[1], 100))
+            .convexHull()
+            .getLength();
+    int least = 2 * (int) Math.ceil(hull / places.measures().get("chainPitch") / 2);
+    Finding few = chain(Integer.toString(links), "chainLength").orElseThrow();
+    assertThat(few.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(few.text()).startsWith("Chain chain of " + links + " is shorter");
+    assertThat(few.text()).contains("at least " + least + " links");
+    assertThat(chain(Integer.toString(least - 2), "chainLength").orElseThrow().text())
+        .contains("shorter");
+    assertThat(chain(Integer.toString(least), "chainLength").orElseThrow().text())
+        .doesNotContain("shorter");
   }
 
   // --- what is lacking
