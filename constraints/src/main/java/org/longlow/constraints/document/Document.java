@@ -28,8 +28,8 @@ public final class Document {
   private static final int MOST_PARTS = 400;
 
   /**
-   * Each person on a seat is examined, and each pair as a load of its own: of 500 on the heaviest
-   * machine that is shipped they take some 10 s of processor.
+   * Each person on a seat is examined, and each pair as a load of its own. On heron 21 people on
+   * two seats take 8 s of processor, 500 who ride alone 18 s, both in less than 512 MB.
    */
   private static final int MOST_ABOARD = 500;
 
