@@ -14,6 +14,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.LayoutProblem;
+import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.study.Study;
@@ -47,6 +48,15 @@ public final class Suiting {
     this.settings = settings;
     this.progress = progress;
     seen = new Alternatives(before, pins);
+  }
+
+  /**
+   * Lets words pass that name what may move; it takes no study.
+   *
+   * @throws UnknownNames if a name is unknown or what it names cannot move
+   */
+  public static void checkMoves(Placed placed, List<String> moves) {
+    new Movable(placed).resolve(moves);
   }
 
   /**

@@ -231,6 +231,41 @@ class FaultTest {
     }
   }
 
+  /** A hundred on two seats are 9900 pairs, and filled the memory. */
+  @Test
+  void morePeopleAndPairsThanCanBeExaminedAreRefusedByTheirCount() {
+    assertThat(crewFaults(21, "\"rider\", \"passenger\"")).isEmpty();
+    assertThat(crewFaults(22, "\"rider\", \"passenger\""))
+        .containsExactly(
+            "$.crew: has 22 people to be examined on 44 seats and in 462 pairs, 506 in all, takes"
+                + " at most 500; give fewer of them both seats, or ask longlow fit about a crowd");
+    assertThat(crewFaults(500, "\"rider\"")).isEmpty();
+    assertThat(crewFaults(501, "\"rider\""))
+        .containsExactly(
+            "$.crew: has 501 people to be examined on 501 seats and in 0 pairs, 501 in all, takes"
+                + " at most 500; leave those out who are like others, or ask longlow fit about a"
+                + " crowd");
+    assertThat(crewFaults(500, "\"passenger\"")).isEmpty();
+    assertThat(crewFaults(501, "\"passenger\"")).hasSize(1);
+  }
+
+  private static List<String> crewFaults(int people, String seats) {
+    String crew =
+        IntStream.range(0, people)
+            .mapToObj(
+                i ->
+                    "\"p"
+                        + i
+                        + "\": {\"sex\": \"male\", \"stature\": 1750, \"mass\": 75, \"seats\": ["
+                        + seats
+                        + "]}")
+            .collect(Collectors.joining(", "));
+    return Plank.faults("{\"longlow\": 1, \"name\": \"t\", \"crew\": {" + crew + "}}").stream()
+        .map(Fault::line)
+        .filter(line -> line.startsWith("$.crew: "))
+        .toList();
+  }
+
   @Test
   void noWheelsIsAFaultOfTheParts() {
     assertThat(Plank.faults("{\"longlow\":1,\"name\":\"x\"}"))

@@ -94,6 +94,15 @@ final class FigureCommand implements Callable<Integer> {
         throw new Refusal("--input is " + input + ", which cannot be read; give a file");
       }
     }
+    if (bytes.length == 0) {
+      throw new Refusal(
+          "--input is "
+              + input
+              + ", where there is nothing to read; figure "
+              + kind
+              + " takes "
+              + FigureAnswers.takes(kind));
+    }
     if (bytes.length > MOST_BYTES) {
       throw new Refusal(
           "--input is longer than "

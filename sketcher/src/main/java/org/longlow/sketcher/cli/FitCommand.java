@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.fit.AdjustReport;
 import org.longlow.constraints.fit.AdjustRun;
@@ -19,7 +20,6 @@ import org.longlow.constraints.json.FitJson;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
-import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.FitPart;
@@ -76,6 +76,7 @@ final class FitCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Crowd crowd = crowds.crowd();
     Gear gear = crowds.gear();
+    Set<String> without = crowds.without();
     int on = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     if (on < 1 || on > 256) {
       throw new Refusal("--threads is " + on + "; give 1 to 256");
@@ -89,15 +90,11 @@ final class FitCommand implements Callable<Integer> {
       throw new Refusal(
           file + ": the layout contradicts itself, so nobody is judged: longlow check says how");
     }
-    Wheels wheels = Wheels.of(layout, placed.places());
-    if (!wheels.stands()) {
-      throw new Refusal(
-          wheels.faults().stream().map(f -> file + ": " + f.path() + ": " + f.text()).toList());
-    }
+    Loading.checkStands(placed, file);
     FitMachine machine =
         FitMachine.of(placed)
             .orElseThrow(() -> new Refusal(file + ": " + CrowdOptions.NOBODY_SITS));
-    BodyJudge judge = new BodyJudge(machine.checks(), gear, crowds.without());
+    BodyJudge judge = new BodyJudge(machine.checks(), gear, without);
     FitReport report;
     Optional<AdjustReport> adjusted;
     try (ProgressLine line = ProgressLine.onTerminal()) {

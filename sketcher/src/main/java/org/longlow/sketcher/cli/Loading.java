@@ -57,13 +57,22 @@ final class Loading {
 
   /** As {@link #study(Layout, Path)}, of a layout that is solved already. */
   static Study study(Placed placed, Path file) {
+    checkStands(placed, file);
+    try (ProgressLine line = ProgressLine.onTerminal().after(QUIET)) {
+      return Study.of(placed, line::show);
+    }
+  }
+
+  /**
+   * Lets a layout that is solved pass.
+   *
+   * @throws Refusal if its ties leave no machine that could stand on two wheels
+   */
+  static void checkStands(Placed placed, Path file) {
     Wheels wheels = Wheels.of(placed.layout(), placed.places());
     if (!wheels.stands()) {
       throw new Refusal(
           wheels.faults().stream().map(f -> file + ": " + f.path() + ": " + f.text()).toList());
-    }
-    try (ProgressLine line = ProgressLine.onTerminal().after(QUIET)) {
-      return Study.of(placed, line::show);
     }
   }
 

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.CrowdReport;
 import org.longlow.constraints.suit.CrowdSettings;
@@ -53,7 +55,10 @@ final class PlaceCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE2",
-      description = "Where to save the layout with the best positions.")
+      description = {
+        "Where to save the layout with the best positions; as it is, and it says so, where no better"
+            + " place was found. Nothing is saved where the layout contradicts itself."
+      })
   private Path out;
 
   @Mixin private CrowdOptions crowds;
@@ -62,16 +67,24 @@ final class PlaceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    boolean many = crowds.areAsked();
-    Layout layout = Loading.layout(file);
-    Study before = Loading.study(layout, file);
+    Optional<CrowdSuiting.People> people =
+        crowds.areAsked() ? Optional.of(people()) : Optional.empty();
     if (out != null) {
       checkFolder();
     }
+    Layout layout = Loading.layout(file);
+    Placed placed = Placer.place(layout);
+    Loading.checkStands(placed, file);
     PrintWriter text = spec.commandLine().getOut();
     Study best;
     try {
-      best = many ? forMany(before, text) : forCrew(layout, text);
+      if (placed.holds()) {
+        Suiting.checkMoves(placed, moves());
+      }
+      best =
+          people.isPresent()
+              ? forMany(Loading.study(placed, file), people.get(), text)
+              : forCrew(layout, text);
     } catch (UnknownNames e) {
       throw new Refusal(e.lines().stream().map(l -> "--move: " + l).toList());
     }
@@ -96,16 +109,19 @@ final class PlaceCommand implements Callable<Integer> {
     return report.best().get().study();
   }
 
-  private Study forMany(Study before, PrintWriter text) throws IOException {
+  private CrowdSuiting.People people() throws IOException {
+    return new CrowdSuiting.People(
+        crowds.crowd(),
+        crowds.gear(),
+        crowds.without(),
+        Runtime.getRuntime().availableProcessors());
+  }
+
+  private Study forMany(Study before, CrowdSuiting.People people, PrintWriter text)
+      throws IOException {
     if (before.contradicts()) {
       return contradicts(before, text);
     }
-    CrowdSuiting.People people =
-        new CrowdSuiting.People(
-            crowds.crowd(),
-            crowds.gear(),
-            crowds.without(),
-            Runtime.getRuntime().availableProcessors());
     Optional<CrowdReport> report;
     try (ProgressLine line = ProgressLine.onTerminal()) {
       report = CrowdSuiting.of(before, moves(), people, CrowdSettings.DEFAULT, line::show);
@@ -118,8 +134,8 @@ final class PlaceCommand implements Callable<Integer> {
         report.get().places().stream().findFirst().map(CrowdReport.Place::alternative);
     if (best.isPresent()) {
       save(best.get(), text);
-    } else if (out != null) {
-      text.println("nothing was saved");
+    } else {
+      save(before.layout(), "saved as it is, with nothing moved: ", text);
     }
     return best.map(SuitReport.Alternative::study).orElse(before);
   }
@@ -131,9 +147,13 @@ final class PlaceCommand implements Callable<Integer> {
   }
 
   private void save(SuitReport.Alternative best, PrintWriter text) throws IOException {
+    save(best.layout(), "saved with alternative 1: ", text);
+  }
+
+  private void save(Layout layout, String says, PrintWriter text) throws IOException {
     if (out != null) {
-      Optional<Path> kept = save(best.layout());
-      text.println("saved with alternative 1: " + out);
+      Optional<Path> kept = save(layout);
+      text.println(says + out);
       kept.ifPresent(k -> text.println(Outputs.kept(k)));
     }
   }

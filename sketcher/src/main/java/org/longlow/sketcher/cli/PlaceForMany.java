@@ -45,7 +45,10 @@ final class PlaceForMany {
       lines.addAll(of(place));
     }
     if (report.places().isEmpty()) {
-      lines.add("no place was found where more of them fit");
+      lines.add(
+          report.now().fitting().count() == report.now().people().size()
+              ? "no place was found where more of them fit: all fit now"
+              : "no place was found where more of them fit than now");
     }
     lines.add("");
     if (!report.decided()) {

@@ -52,6 +52,9 @@ class MessagesTest {
     assertThat(figure("trail", "\n"))
         .contains("is empty; write a JSON object with what the figure takes")
         .doesNotContain("longlow\"");
+    assertThat(figure("trail", ""))
+        .contains("where there is nothing to read; figure trail takes ")
+        .doesNotContain("$:");
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -196,6 +197,29 @@ class PlaceCommandTest {
     assertThat(left()).containsExactly("bad.json");
   }
 
+  /** None of this needs to know the machine, let alone to study it: there is none here. */
+  @Test
+  void whatIsWrongWithTheCrowdIsSaidBeforeTheMachineIsLookedAt() {
+    for (List<String> wrong :
+        List.of(
+            List.of("--people", "0"),
+            List.of("--people", "9", "--women", "101"),
+            List.of("--people", "9", "--wearing", "cape"),
+            List.of("--people", "9", "--without", "luck"),
+            List.of("--measured", "nowhere.csv"))) {
+      for (String command : List.of("place", "fit")) {
+        List<String> args = new ArrayList<>(List.of(command, "nowhere.json"));
+        if (command.equals("place")) {
+          args.addAll(List.of("--move", "grips"));
+        }
+        args.addAll(wrong);
+        Ran ran = Ran.of(args.toArray());
+        assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(ran.err()).startsWith("longlow: " + wrong.get(wrong.size() - 2));
+      }
+    }
+  }
+
   @Test
   void movesMustBeNamed() throws IOException {
     Ran ran = Ran.of("place", save(Demos.layout("heron")));
@@ -226,9 +250,14 @@ class PlaceCommandTest {
             "hands,gap",
             "--out",
             out);
-    // whoever fits already needs no other place, and then nothing is written
+    // whoever fits already needs no other place: a script goes on with the machine as it is
     assertThat(ran.err()).isEmpty();
-    assertThat(ran.out()).contains("1 person measured.", "now: of 100 % ", "no place was found");
-    assertThat(out).doesNotExist();
+    assertThat(ran.out())
+        .contains(
+            "1 person measured.",
+            "now: of 100 % ",
+            "no place was found where more of them fit: all fit now",
+            "saved as it is, with nothing moved: " + out);
+    assertThat(Loading.layout(out)).isEqualTo(Loading.layout(file));
   }
 }

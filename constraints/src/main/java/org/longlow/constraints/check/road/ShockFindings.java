@@ -34,6 +34,9 @@ public final class ShockFindings {
   /** Springs are sold within so much of their rate; common practice, no source. */
   private static final double ALIKE = 0.1;
 
+  /** At the wheel, N/mm: below it reads as none, and carries nobody. */
+  private static final double LEAST_RATE = 0.05;
+
   private static final int STEPS = 24;
 
   /** Travel over which a slope is taken, mm. */
@@ -151,11 +154,12 @@ public final class ShockFindings {
     double ratio =
         (length(arm, wheels, -SLOPE_MM) - length(arm, wheels, SLOPE_MM)) / (2 * SLOPE_MM);
     double rate = wheels.drawn().value(arm.shock().spring().orElseThrow()) * ratio * ratio;
+    boolean none = rate < LEAST_RATE;
     Words found =
         Say.format(
-            "The shock of %s closes %.2f mm for each mm of the axle, so its spring is %.1f N/mm at"
+            "The shock of %s closes %.2f mm for each mm of the axle, so its spring is %s%.1f N/mm at"
                 + " the wheel",
-            arm.name(), ratio, rate);
+            arm.name(), ratio, none ? "less than " : "", none ? 2 * LEAST_RATE : rate);
     double said = wheels.rearSuspension().rateNPerMm();
     boolean known = !Double.isNaN(said);
     boolean alike = known && Math.abs(rate - said) <= ALIKE * said;
@@ -169,14 +173,19 @@ public final class ShockFindings {
                 List.of(SQUARED, SPRINGS),
                 alike
                     ? Words.of(found, ".")
-                    : Words.of(
-                        found,
-                        known
-                            ? Say.format(
-                                ", and the arm says %.1f: write what it is as \"rate\", or take"
-                                    + " another spring.",
-                                said)
-                            : Words.of(": write that as \"rate\" of the arm.")))
+                    : none
+                        ? Words.of(
+                            found,
+                            ", which carries nothing: look at its rate, or let it close more for each"
+                                + " mm of the axle.")
+                        : Words.of(
+                            found,
+                            known
+                                ? Say.format(
+                                    ", and the arm says %.1f: write what it is as \"rate\", or take"
+                                        + " another spring.",
+                                    said)
+                                : Words.of(": write that as \"rate\" of the arm.")))
             .at(wheels.drawn().pin(arm.shock().top().orElseThrow())));
   }
 }

@@ -88,6 +88,18 @@ class ShockFindingsTest {
     assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
   }
 
+  /** Nobody can write a rate of 0.0, and a spring that was said is not missing. */
+  @Test
+  void oneFarTooSoftIsSaidToCarryNothingAndNotThatItsSpringIsMissing() {
+    TestMachine soft = tourer("90 mm", "1e-9 N/mm", 150, 640).without("swingarm", "rate");
+    assertThat(of(soft, "wheel-rate.swingarm").text())
+        .contains("less than 0.1 N/mm at the wheel, which carries nothing: look at its rate")
+        .doesNotContain("write that");
+    assertThat(of(soft, "sag.unknown").text())
+        .contains("since the rate at the wheel is missing", "The shock of swingarm says its own")
+        .doesNotContain("the rate is missing");
+  }
+
   @Test
   void oneThatIsHungOnTheFrameAloneOrTurnsOverFails() {
     TestMachine still =
