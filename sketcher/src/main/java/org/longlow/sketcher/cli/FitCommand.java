@@ -100,7 +100,7 @@ final class FitCommand implements Callable<Integer> {
     BodyJudge judge = new BodyJudge(machine.checks(), gear, crowds.without());
     FitReport report;
     Optional<AdjustReport> adjusted;
-    try (ProgressLine line = ProgressLine.onTerminal()) {
+    try (ProgressLine line = ProgressLine.ofLongWork()) {
       report = judged(judge, crowd, on, line);
       adjusted =
           plain

@@ -85,7 +85,7 @@ final class PlaceCommand implements Callable<Integer> {
 
   private Study forCrew(Layout layout, PrintWriter text) throws IOException {
     SuitReport report;
-    try (ProgressLine line = ProgressLine.onTerminal()) {
+    try (ProgressLine line = ProgressLine.ofLongWork()) {
       report = Suiting.of(layout, moves(), SuitSettings.DEFAULT, line::show);
     }
     if (report.best().isEmpty()) {
@@ -107,7 +107,7 @@ final class PlaceCommand implements Callable<Integer> {
             crowds.without(),
             Runtime.getRuntime().availableProcessors());
     Optional<CrowdReport> report;
-    try (ProgressLine line = ProgressLine.onTerminal()) {
+    try (ProgressLine line = ProgressLine.ofLongWork()) {
       report = CrowdSuiting.of(before, moves(), people, CrowdSettings.DEFAULT, line::show);
     }
     if (report.isEmpty()) {
