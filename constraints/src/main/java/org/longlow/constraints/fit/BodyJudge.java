@@ -89,9 +89,9 @@ public record BodyJudge(BodyChecks checks, Gear gear, Set<String> without) {
           continue;
         }
         if (answer.verdict() == Verdict.FAIL) {
-          fails.add(Reason.of(answer, SOMEBODY));
+          fails.addAll(Reason.of(answer, SOMEBODY));
         } else if (answer.verdict() == Verdict.CAUTION) {
-          cares.add(Reason.of(answer, SOMEBODY));
+          cares.addAll(Reason.of(answer, SOMEBODY));
         }
       }
     } catch (OutOfRange e) {

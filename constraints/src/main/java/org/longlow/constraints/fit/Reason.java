@@ -26,13 +26,19 @@ import org.longlow.constraints.check.road.TyreFindings;
  */
 public record Reason(String key, String words) implements Comparable<Reason> {
 
-  /** Returns the reason that an answer about somebody gives. */
-  static Reason of(Answer answer, String person) {
+  /** Returns the reasons that an answer about somebody gives: one for each cure that it wants. */
+  static List<Reason> of(Answer answer, String person) {
     List<String> path = new ArrayList<>(answer.about().path());
     path.removeIf(step -> step.equals(person.replace(".", "..")));
     FindingKind kind = answer.kind();
     String key = path.isEmpty() ? kind.word() : kind.word() + "." + String.join(".", path);
-    return new Reason(key, words(answer, path));
+    if (kind == SightFindings.SIGHT && SightFindings.hangs(answer.about())) {
+      Reason far = new Reason(key, "sees the road only up to an edge that hangs before it");
+      return SightFindings.late(answer.about())
+          ? List.of(new Reason(key, words(answer, path)), far)
+          : List.of(far);
+    }
+    return List.of(new Reason(key, words(answer, path)));
   }
 
   private static String words(Answer answer, List<String> path) {
@@ -104,6 +110,7 @@ public record Reason(String key, String words) implements Comparable<Reason> {
 
   @Override
   public int compareTo(Reason other) {
-    return key.compareTo(other.key);
+    int first = key.compareTo(other.key);
+    return first != 0 ? first : words.compareTo(other.words);
   }
 }

@@ -239,7 +239,12 @@ final class Gauge {
     double limit = base.value(layout.demands().limit(Demands.Key.SIGHT));
     readings.add(
         new Reading(
-            f.id(), f.who(), sitting.person(), Reading.Kind.SIGHT, below(eye, limit, line)));
+            f.id(),
+            f.who(),
+            sitting.person(),
+            Reading.Kind.SIGHT,
+            // an edge that hangs before the road has to come up to the level of the eye
+            SightFindings.late(f.about()) ? below(eye, limit, line) : Math.toDegrees(line)));
     for (Map.Entry<String, Wish> e : layout.wishes().entrySet()) {
       if (e.getValue().kind() == Wish.Kind.SIGHT && e.getValue().is().isPresent()) {
         double miss = Math.min(0, below(eye, base.value(e.getValue().is().get()), line));

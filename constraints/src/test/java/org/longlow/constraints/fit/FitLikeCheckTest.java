@@ -12,6 +12,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.BodyChecks;
+import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -29,9 +31,11 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.constraints.words.Progress;
+import org.longlow.rider.body.Body;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.body.Population;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * Whoever is judged in a crowd is judged as by all checks with them alone aboard: the other route
@@ -148,6 +152,41 @@ class FitLikeCheckTest {
       both.add(over);
     }
     assertThat(both).hasSize(2);
+  }
+
+  /** Who sits under a low edge behind a high post is told both, and each alone. */
+  @Test
+  void whatStandsAndWhatHangsBeforeTheRoadAreTwoReasons() {
+    String late = "sees the road too late";
+    String hangs = "sees the road only up to an edge that hangs before it";
+    assertThat(sightReasons(false, -20)).containsExactly(hangs);
+    assertThat(sightReasons(true, -20)).containsExactlyInAnyOrder(late, hangs);
+    assertThat(sightReasons(true, 400)).containsExactly(late);
+    assertThat(sightReasons(false, 400)).isEmpty();
+  }
+
+  /** Why one of middling size does not see the road past a post and under an edge. */
+  private static List<String> sightReasons(boolean post, double edgeMm) {
+    BodyMeasures measures =
+        new SampledCrowd(Population.usAdults(3, 0.5), SampledCrowd.From.ADULTS, 1).person(0);
+    Study bare = TestMachine.asFiled("runabout");
+    BodyChecks checks = FitMachine.of(bare.placed()).orElseThrow().checks();
+    PointMm eye = checks.sit("x", Body.of(measures, Gear.RIDING)).posture().orElseThrow().eye();
+    TestMachine m = TestMachine.runabout();
+    double[] edge = Boxes.at(eye.x() + 400, eye.z() + edgeMm, eye.x() + 420, eye.z() + 600);
+    m = Boxes.add(m, "edge", edge, 100, 100, "");
+    if (post) {
+      double[] high = Boxes.at(eye.x() + 500, eye.z() - 300, eye.x() + 520, eye.z() - 50);
+      m = Boxes.add(m, "post", high, 100, 100, "");
+    }
+    BodyJudge judge =
+        new BodyJudge(
+            FitMachine.of(m.study().placed()).orElseThrow().checks(), Gear.RIDING, Set.of());
+    Crowd crowd = new SampledCrowd(Population.usAdults(3, 0.5), SampledCrowd.From.ADULTS, 1);
+    return judge.judge(crowd, 0).fails().stream()
+        .filter(r -> r.key().equals("sight"))
+        .map(Reason::words)
+        .toList();
   }
 
   private static boolean under(Condition condition, Occupant who) {

@@ -26,7 +26,25 @@ public final class RoadSight {
   /** How far up a light at a stop line may hang, rad: 22° (MUTCD heights, eye 850 mm high). */
   public static final double LIGHT_RAD = Math.toRadians(22);
 
+  /** How far beyond a stop line the nearest light hangs, mm: 40 ft (MUTCD, from memory). */
+  private static final double LIGHT_OFF_MM = 12_200;
+
+  /** Height of an eye from which it is up so far, mm. */
+  private static final double LIGHT_EYE_MM = 850;
+
   private RoadSight() {}
+
+  /**
+   * Returns how far before such a light an eye has to stop to see it, mm: infinite where it sees no
+   * higher than its own level.
+   *
+   * @param eyeMm height of the eye, mm
+   * @param upRad how far up it sees, rad
+   */
+  public static double lightMm(double eyeMm, double upRad) {
+    double over = LIGHT_EYE_MM + LIGHT_OFF_MM * Math.tan(LIGHT_RAD) - eyeMm;
+    return upRad > 0 ? Math.max(LIGHT_OFF_MM, over / Math.tan(upRad)) : Double.POSITIVE_INFINITY;
+  }
 
   /**
    * Returns the way to a stop, mm: v t + v² / 2 a.

@@ -101,7 +101,7 @@ public record FitSet(
   }
 
   private static String keys(List<Reason> reasons) {
-    return reasons.stream().map(Reason::key).collect(Collectors.joining(" "));
+    return reasons.stream().map(Reason::key).distinct().collect(Collectors.joining(" "));
   }
 
   private String unit(BodyTrait trait) {

@@ -97,7 +97,7 @@ final class FitCommand implements Callable<Integer> {
     BodyJudge judge = new BodyJudge(machine.checks(), gear, without);
     FitReport report;
     Optional<AdjustReport> adjusted;
-    try (ProgressLine line = ProgressLine.onTerminal()) {
+    try (ProgressLine line = ProgressLine.ofLongWork()) {
       report = judged(judge, crowd, on, line);
       adjusted =
           plain

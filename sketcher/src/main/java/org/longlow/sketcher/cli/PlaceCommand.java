@@ -98,7 +98,7 @@ final class PlaceCommand implements Callable<Integer> {
 
   private Study forCrew(Layout layout, PrintWriter text) throws IOException {
     SuitReport report;
-    try (ProgressLine line = ProgressLine.onTerminal()) {
+    try (ProgressLine line = ProgressLine.ofLongWork()) {
       report = Suiting.of(layout, moves(), SuitSettings.DEFAULT, line::show);
     }
     if (report.best().isEmpty()) {
@@ -123,7 +123,7 @@ final class PlaceCommand implements Callable<Integer> {
       return contradicts(before, text);
     }
     Optional<CrowdReport> report;
-    try (ProgressLine line = ProgressLine.onTerminal()) {
+    try (ProgressLine line = ProgressLine.ofLongWork()) {
       report = CrowdSuiting.of(before, moves(), people, CrowdSettings.DEFAULT, line::show);
     }
     if (report.isEmpty()) {

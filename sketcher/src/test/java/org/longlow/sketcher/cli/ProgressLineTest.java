@@ -48,4 +48,26 @@ class ProgressLineTest {
     new ProgressLine(terminal).close();
     assertThat(bytes.size()).isZero();
   }
+
+  /** A pipe gets whole lines, few of them, and nothing to wipe. */
+  @Test
+  void aPipeIsToldALineNowAndThen() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream pipe = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    try (ProgressLine line = ProgressLine.lines(pipe, Duration.ofDays(1), Duration.ZERO)) {
+      line.show("judging", 1, 4);
+    }
+    assertThat(bytes.size()).isZero();
+    try (ProgressLine line = ProgressLine.lines(pipe, Duration.ZERO, Duration.ofDays(1))) {
+      line.show("judging", 2, 4);
+      line.show("judging", 3, 4);
+    }
+    try (ProgressLine line = ProgressLine.lines(pipe, Duration.ZERO, Duration.ZERO)) {
+      line.show("judging", 3, 4);
+      line.show("judging", 4, 4);
+    }
+    assertThat(bytes.toString(StandardCharsets.UTF_8).lines())
+        .containsExactly(
+            "longlow: judging: 2 of 4", "longlow: judging: 3 of 4", "longlow: judging: 4 of 4");
+  }
 }

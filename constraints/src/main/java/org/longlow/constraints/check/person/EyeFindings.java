@@ -265,12 +265,16 @@ final class EyeFindings {
     double crest = RoadSight.crestRadiusMm(laidOut);
     double line = LookingAhead.through(eye, ahead).sightRad();
     double over = RoadSight.crestMm(crest, eye.z(), RoadSight.OBJECT_MM, line);
-    double under =
-        roof.map(a -> a.under().minus(eye).angleRad())
-            .map(rad -> RoadSight.behindEdgeMm(crest, eye.z(), RoadSight.OBJECT_MM, rad))
-            .orElse(Double.POSITIVE_INFINITY);
-    double seen = Math.min(over, under);
-    double flat = RoadSight.crestMm(crest, eye.z(), 0, line);
+    Optional<Double> edge = roof.map(a -> a.under().minus(eye).angleRad());
+    double under = behind(edge, crest, eye, RoadSight.OBJECT_MM);
+    double up =
+        eye.z() > RoadSight.OBJECT_MM
+            ? behind(Optional.of(line), crest, eye, RoadSight.OBJECT_MM)
+            : 0;
+    double seen = up < Math.min(over, under) ? Math.min(over, under) : 0;
+    // it comes up over what stands in front as it goes up behind an edge
+    double near = behind(Optional.of(line), crest, eye, 0);
+    double flat = Math.min(RoadSight.crestMm(crest, eye.z(), 0, line), behind(edge, crest, eye, 0));
     double grip = standing.places().value(demands.limit(Demands.Key.GRIP));
     Optional<Double> holds =
         Optional.ofNullable(standing.load())
@@ -295,9 +299,11 @@ final class EyeFindings {
                 Words.figure(speed * MM_S_IN_KM_H, FigureSort.SPEED),
                 sitting.person(),
                 Say.wholeMm(RoadSight.OBJECT_MM)),
-            seen > 0 ? Words.of(LookingAhead.metres(seen), " ahead") : "nowhere",
+            seen > 0 ? Words.of("up to ", LookingAhead.metres(seen), " ahead") : "nowhere",
             ", and what lies flat on the road ",
-            flat > 0 ? Words.of("from ", LookingAhead.metres(flat), " on") : "nowhere",
+            near < flat
+                ? Words.of("from ", LookingAhead.metres(near), " to ", LookingAhead.metres(flat))
+                : "nowhere",
             under < over
                 ? ", for the edge of " + roof.get().part() + " hangs before what is farther"
                 : hidden ? ", for what stands in front hides the top of the crest" : "",
@@ -312,6 +318,12 @@ final class EyeFindings {
                 : under < over
                     ? ": raise that edge."
                     : hidden ? ": lower what stands in front." : ": go slower over crests."));
+  }
+
+  /** How far ahead a thing so high first meets a line of sight, mm; infinite without a line. */
+  private static double behind(Optional<Double> rad, double crestMm, PointMm eye, double highMm) {
+    return rad.map(r -> RoadSight.behindEdgeMm(crestMm, eye.z(), highMm, r))
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private static final double MM_S_IN_KM_H = 3600 / 1e6;

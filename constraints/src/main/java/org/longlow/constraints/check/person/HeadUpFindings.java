@@ -56,6 +56,9 @@ final class HeadUpFindings {
   /** A head presses so much of its rest together to look up, of its thickness; judgement. */
   static final double PRESSED_SHARE = 0.5;
 
+  /** Farther before a light nobody stops to see it, mm; judgement. */
+  static final double STOP_OFF_MM = 50_000;
+
   private static final Basis EASE =
       Basis.published(Known.FROM_MEMORY, "15 with ease (MIL-STD-1472, from memory)");
 
@@ -192,13 +195,26 @@ final class HeadUpFindings {
                     .orElse(Words.NONE),
                 Say.format("; a light over a stop line may hang %s up", Say.deg(asked)),
                 sees
-                    ? "."
-                    : wall.or(() -> roof).isPresent()
-                        ? ": cut that back, or stop farther from the line."
-                        : rest < most
-                            ? ": move the head rest back, or stop farther from the line."
-                            : ": stop farther from the line."))
+                    ? Words.of(".")
+                    : todo(
+                        wall.or(() -> roof).isPresent()
+                            ? "cut that back"
+                            : rest < most ? "move the head rest back" : "",
+                        RoadSight.lightMm(eye.z(), Math.toRadians(up)))))
         .at(posture.eye());
+  }
+
+  /** What to change, or how far off to stop, where that is no farther than one would. */
+  private static Words todo(String change, double offMm) {
+    if (offMm > STOP_OFF_MM) {
+      return Words.of(change.isEmpty() ? "." : ": " + change + ".");
+    }
+    return Words.of(
+        ": ",
+        change.isEmpty() ? "" : change + ", or ",
+        "stop ",
+        LookingAhead.metres(offMm),
+        " or more before the light.");
   }
 
   /** How far the head tips back before its rest is pressed as far as it may be; rad. */

@@ -39,6 +39,12 @@ public final class SightFindings {
   public static final FindingKind SIGHT =
       new FindingKind("sight", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
 
+  private static final String NEAR = "sight";
+
+  private static final String FAR = "sight of the far road";
+
+  private static final String NEAR_AND_FAR = "sight of the near and the far road";
+
   /** Whether a foot reaches the ground. */
   public static final FindingKind FOOT =
       new FindingKind("foot", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
@@ -75,7 +81,6 @@ public final class SightFindings {
   private static Finding sight(
       Layout layout, Sitting sitting, PointMm eye, List<LookingAhead> things, Standing standing) {
     List<LookingAhead> ahead = LookingAhead.hiding(things);
-    Optional<LookingAhead> roof = LookingAhead.hanging(eye, things);
     Sight over = Sight.over(eye, ahead.stream().map(LookingAhead::corner).toList());
     Sight through = LookingAhead.through(eye, ahead);
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
@@ -83,47 +88,36 @@ public final class SightFindings {
     Set<String> glazed =
         over.roadMm() > limit ? LookingAhead.clearBefore(eye, ahead, through) : Set.of();
     Sight seen = glazed.isEmpty() ? over : through;
+    RoadAhead road = new RoadAhead(eye, seen, things, limit);
+    Optional<LookingAhead> edge = road.edge();
     Words glass =
         !(Math.abs(through.roadMm() - seen.roadMm()) >= 1)
             ? Words.NONE
             : Words.of(" Through the screen it is ", LookingAhead.metres(through.roadMm()), ".");
-    double far = roof.map(a -> seenMm(eye, a.under())).orElse(Double.POSITIVE_INFINITY);
-    boolean hidden = Double.isFinite(far) && Double.isFinite(seen.roadMm());
     Finding f =
         Finding.held(
             SIGHT,
-            About.person(sitting.occupant(), "sight"),
+            About.person(
+                sitting.occupant(), edge.isEmpty() ? NEAR : road.late() ? NEAR_AND_FAR : FAR),
             Optional.of(standing.condition()),
-            // the road that is nowhere seen is no distance; the words say so
-            Figures.atMost(
-                Double.isFinite(seen.roadMm()) ? seen.roadMm() : Double.NaN, limit, FigureUnit.MM),
+            road.figures(),
             List.of(
                 Basis.model("straight line from the eye"), Sources.of(layout, Demands.Key.SIGHT)),
             Words.of(
                 sitting.person(),
-                Double.isFinite(seen.roadMm())
-                    ? Words.of(" sees the road from ", LookingAhead.metres(seen.roadMm()), " ahead")
-                    : " sees no road",
-                hidden ? Words.of(" no farther than ", LookingAhead.metres(far)) : Words.NONE,
+                road.seen(),
                 glazed.isEmpty()
                     ? " over everything in front"
                     : " through " + String.join(", ", glazed),
                 grazed(seen, ahead),
                 "; ",
                 LookingAhead.metres(limit),
-                seen.roadMm() > limit
-                    ? " are asked: raise the eye or lower what stands in front."
-                    : " are asked.",
+                " are asked",
+                road.advice(),
                 glass,
-                LookingAhead.through(glazed),
-                hidden
-                    ? Words.of(
-                        " Beyond, the edge of " + roof.get().part() + " hangs before it, ",
-                        Say.mm(eye.z() - roof.get().under().z()),
-                        " below the eye: raise it above that, or lower the eye.")
-                    : Words.NONE));
-    if (hidden) {
-      return f.withVerdict(Verdict.FAIL).at(standing.ground().toFrame(roof.get().under()));
+                LookingAhead.through(glazed)));
+    if (edge.isPresent() && !road.late()) {
+      return f.at(standing.ground().toFrame(edge.get().under()));
     }
     if (!glazed.isEmpty() && f.verdict() == Verdict.PASS) {
       f = f.withVerdict(Verdict.CAUTION);
@@ -131,9 +125,14 @@ public final class SightFindings {
     return seen.over() == null ? f : f.at(standing.ground().toFrame(seen.over()));
   }
 
-  /** How far ahead of the eye the line past a point below it meets the road, mm. */
-  private static double seenMm(PointMm eye, PointMm past) {
-    return eye.z() * (past.x() - eye.x()) / (eye.z() - past.z());
+  /** Whether a finding of sight says that the near road is hidden by what stands in front. */
+  public static boolean late(About about) {
+    return !about.aspect().equals(FAR);
+  }
+
+  /** Whether a finding of sight says that the far road is hidden by what hangs before it. */
+  public static boolean hangs(About about) {
+    return about.aspect().equals(FAR) || about.aspect().equals(NEAR_AND_FAR);
   }
 
   /** Says which part the line of sight goes over. */

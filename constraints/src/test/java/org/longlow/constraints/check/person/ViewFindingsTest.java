@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -182,7 +183,7 @@ class ViewFindingsTest {
 
   /** Up to its front edge, atan(200 / ahead); 22 degrees are asked. */
   @ParameterizedTest
-  @ValueSource(doubles = {450, 520, 1200})
+  @ValueSource(doubles = {450, 520, 1200, 2400})
   void aRoofCutsOffTheLightAndNotTheRoad(double ahead) {
     Study study = roofed(ahead, 300, "box").study();
     Finding f = light(study);
@@ -192,6 +193,15 @@ class ViewFindingsTest {
     assertThat(f.value()).isCloseTo(deg - tilt, within(0.3));
     assertThat(f.text()).contains("for roof is over that");
     assertThat(f.text().contains("cut that back")).isEqualTo(deg < 22);
+    double eye = laden(study).ground().toRoad(posture(study).eye()).z();
+    double hung = 850 + 12_200 * Math.tan(Math.toRadians(22));
+    double off = Math.max(12_200, (hung - eye) / Math.tan(Math.toRadians(f.value())));
+    assertThat(f.text().contains(" or more before the light")).isEqualTo(deg < 22 && off <= 50_000);
+    assertThat(f.text()).doesNotContain("farther from the line");
+    if (deg < 22 && off <= 50_000) {
+      assertThat(f.text())
+          .contains(String.format(java.util.Locale.ROOT, ", or stop %.1f m or more", off / 1000));
+    }
     Study bare = TestMachine.asFiled("runabout");
     assertThat(sight(study).value()).isCloseTo(sight(bare).value(), within(20.0));
     // beside the middle, or clear
@@ -263,18 +273,23 @@ class ViewFindingsTest {
     double far = eye.z() * (edge.x() - eye.x()) / (eye.z() - edge.z());
     Finding f = sight(study);
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(f.value()).isCloseTo(sight(TestMachine.asFiled("runabout")).value(), within(20.0));
+    // what fails is the edge, by how much it hangs
+    assertThat(f.value()).isCloseTo(eye.z() - edge.z(), within(1e-6));
+    assertThat(f.margin()).isCloseTo(edge.z() - eye.z(), within(1e-6));
+    assertThat(f.text()).doesNotContain("lower the eye").doesNotContain("raise the eye");
     assertThat(f.text())
         .contains(String.format(java.util.Locale.ROOT, "no farther than %.1f m", far / 1000))
-        .contains("the edge of wall hangs before it")
-        .contains("mm below the eye: raise it");
+        .contains("The edge of wall hangs before the road beyond")
+        .contains("mm below the eye: raise that above the eye.");
     assertThat(f.where().orElseThrow().distance(pin)).isLessThan(1e-6);
     // the light is looked for under it
     Finding light = light(study);
     assertThat(light.value())
         .isCloseTo(
             -Math.toDegrees(Math.atan((eye.z() - edge.z()) / (edge.x() - eye.x()))), within(1e-6));
-    assertThat(light.text()).contains("below the level, for wall is over that");
+    assertThat(light.text())
+        .contains("below the level, for wall is over that")
+        .endsWith(": cut that back.");
     assertThat(eyesFinding(study, 0).text()).contains("the highest look against wall");
     // over the eye it hides no road, and what is clear hides none either
     assertThat(sight(ahead(5, 400).study()).verdict()).isEqualTo(Verdict.PASS);
@@ -289,6 +304,74 @@ class ViewFindingsTest {
     assertThat(low.text()).startsWith("Nell sees the lower edge of wall before the road ");
     // before the road nearer than 20 m it is looked through, beyond one looks at it
     assertThat(low.verdict()).isEqualTo(far < 20_000 ? Verdict.PASS : Verdict.CAUTION);
+  }
+
+  /** Road is seen between what stands and what hangs: each has its own cure, the eye is none. */
+  @Test
+  void whatStandsAndWhatHangsAreToldApart() {
+    TestMachine hangs = ahead(-20, 400);
+    TestMachine both = standing(ahead(-20, 400), -50);
+    TestMachine stands = standing(TestMachine.runabout(), -50);
+    Finding f = sight(both.study());
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.margin()).isNegative();
+    assertThat(f.text())
+        .contains(": lower what stands in front, and raise the edge of wall too")
+        .contains("An eye raised or lowered mends one and spoils the other.")
+        .doesNotContain("raise the eye");
+    // as is said: both together mend it, neither alone
+    assertThat(sight(standing(ahead(5, 400), -350).study()).verdict()).isEqualTo(Verdict.PASS);
+    assertThat(sight(hangs.study()).verdict()).isEqualTo(Verdict.FAIL);
+    Finding late = sight(stands.study());
+    assertThat(late.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(late.text()).contains(": raise the eye or lower what stands in front.");
+    // a roof just over the eye comes before one that is raised
+    Finding low = sight(standing(ahead(5, 400), -50).study());
+    assertThat(low.text())
+        .contains(": lower what stands in front; an eye raised enough would have wall before it.");
+    assertThat(SightFindings.hangs(f.about()) && SightFindings.late(f.about())).isTrue();
+    assertThat(SightFindings.hangs(late.about())).isFalse();
+    Finding far = sight(hangs.study());
+    assertThat(SightFindings.hangs(far.about())).isTrue();
+    assertThat(SightFindings.late(far.about())).isFalse();
+    assertThat(far.id()).isEqualTo(late.id()).isEqualTo("sight.Nell");
+  }
+
+  /** With a post so far below the eye as its top, 500 mm ahead. */
+  private static TestMachine standing(TestMachine machine, double upMm) {
+    PointMm eye = posture(TestMachine.asFiled("runabout")).eye();
+    double x = eye.x() + 500;
+    double[] post = Boxes.at(x, eye.z() + upMm - 200, x + 20, eye.z() + upMm);
+    return Boxes.add(machine, "post", post, 100, 100, "");
+  }
+
+  /** Flat road over a crest, walked along: above the line over what stands, under the edge. */
+  @ParameterizedTest
+  @ValueSource(doubles = {16, 40, 1000})
+  void overACrestTheRoadIsSeenFromWhereToWhere(double drop) {
+    Study study = drop == 1000 ? TestMachine.asFiled("runabout") : ahead(-drop, 400).study();
+    PointMm eye = laden(study).ground().toRoad(posture(study).eye());
+    double fall = 0;
+    if (drop < 1000) {
+      PointMm edge = laden(study).ground().toRoad(study.placed().places().pin("wallPin"));
+      fall = (eye.z() - edge.z()) / (edge.x() - eye.x());
+    }
+    double v =
+        laden(study).places().value(study.layout().demands().limit(Demands.Key.SPEED)) / 1000;
+    double laidOut = 1000 * (v * 2.5 + v * v / 2 / 3.4);
+    double r = Math.pow(laidOut / (Math.sqrt(1080) + Math.sqrt(600)), 2) / 2;
+    double far = 0;
+    while (far < Math.sqrt(2 * r * eye.z()) && eye.z() + far * far / 2 / r >= fall * far) {
+      far += 10;
+    }
+    String text = eyesFinding(study, -1).text();
+    String[] ends =
+        text.replaceAll(".* flat on the road from ([0-9.]+) m to ([0-9.]+) m[,;].*", "$1 $2")
+            .split(" ");
+    assertThat(1000 * Double.parseDouble(ends[0]))
+        .isCloseTo(sight(TestMachine.asFiled("runabout")).value(), within(120.0));
+    assertThat(1000 * Double.parseDouble(ends[1])).isCloseTo(far, within(70.0));
+    assertThat(text).contains("600 mm high up to ");
   }
 
   /** An object 600 mm high goes away over the crest; where it first goes up behind the edge. */
