@@ -21,10 +21,6 @@ final class DriveParts {
 
   private static final double PIPE_MM = 40;
   private static final double PIPE_Y_MM = -60;
-
-  /** From port to knee; so steep that both bends have room below it, mm. */
-  private static final double PIPE_DROP_MM = 60;
-
   private static final double SILENCER_WIDE_MM = 82;
   private static final double SILENCER_DOWN_MM = 34;
   private static final double LEAN_SPARE_MM = 32;
@@ -152,11 +148,11 @@ final class DriveParts {
   /** Out at the front, down, and back under everything to a silencer low on the right. */
   private void exhaust(double l, double height) {
     PointMm pivot = room.rolling.pivot;
-    double portUp = Math.rint(0.48 * height);
+    double portUp = Math.rint(0.42 * height);
     String front = "engineAhead + ";
     double port = room.brief.tracing().map(t -> Math.rint(t.frontMm(portUp))).orElse(l);
     nailed("exPort", front + text(port - 6), portUp);
-    nailed("exKnee", front + text(l + 32), portUp - PIPE_DROP_MM);
+    nailed("exKnee", front + text(l + 32), portUp - 12);
     draft.nailed("exLow", front + text(l + 26), "floorHeight - 30 mm");
     draft.nailed("exTail", text(pivot.x() + 42), "floorHeight - 30 mm");
     double inner = room.rolling.railYMm + Rolling.RAIL_MM / 2 + 5;
@@ -168,7 +164,7 @@ final class DriveParts {
             TubePart.Kind.EXHAUST,
             PIPE_MM,
             1.5,
-            2 * PIPE_MM, // as it is bent without a mandrel
+            50,
             PIPE_Y_MM,
             false,
             "exPort",

@@ -91,7 +91,12 @@ public final class HeatFindings {
       }
       if (hot) {
         List<Part> bears = suffering(part);
-        of(part, bears.stream().filter(HeatFindings::isTank), Demands.Key.OPEN_HEAT_FUEL, standings, findings);
+        of(
+            part,
+            bears.stream().filter(HeatFindings::isTank),
+            Demands.Key.OPEN_HEAT_FUEL,
+            standings,
+            findings);
         of(
             part,
             bears.stream().filter(HeatFindings::isBattery),
@@ -241,8 +246,7 @@ public final class HeatFindings {
   }
 
   /** What is nearer than common practice has it needs care; what the layout itself asks holds. */
-  private Finding finding(
-      Part hot, Near near, Demands.Key key, List<Standing> standings) {
+  private Finding finding(Part hot, Near near, Demands.Key key, List<Standing> standings) {
     double limit = open(key);
     boolean own = layout.demands().limits().containsKey(key);
     Figures figures = Figures.atLeast(near.gap().gapMm(), limit, FigureUnit.MM);

@@ -295,7 +295,9 @@ public final class AccessFindings {
     return Words.of(
         ": give the machine a handhold within ",
         Say.mm(Handholds.armMm(sitting.body())),
-        " of the shoulder of " + sitting.occupant().words() + " standing beside it between pan and"
+        " of the shoulder of "
+            + sitting.occupant().words()
+            + " standing beside it between pan and"
             + " foot rest, ",
         Say.mm(stand.zMm()),
         " up and ",

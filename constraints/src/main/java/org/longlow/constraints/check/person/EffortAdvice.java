@@ -72,15 +72,15 @@ record EffortAdvice(
     boolean falls = held.loadNm() < 0;
     return switch (held.joint()) {
       case NECK ->
-              falls
-                  ? Words.of("lean the back a little farther, or wear a lighter helmet")
-                  : sitting.parts().head().isPresent()
-                      ? Words.of(
-                          HeadRestShift.words(sitting, places)
-                              .map(how -> Words.of(how, ", to the head, or "))
-                              .orElse(Words.NONE),
-                          screen)
-                      : Words.of("give the head a rest, or " + screen);
+          falls
+              ? Words.of("lean the back a little farther, or wear a lighter helmet")
+              : sitting.parts().head().isPresent()
+                  ? Words.of(
+                      HeadRestShift.words(sitting, places)
+                          .map(how -> Words.of(how, ", to the head, or "))
+                          .orElse(Words.NONE),
+                      screen)
+                  : Words.of("give the head a rest, or " + screen);
       case SHOULDER, ELBOW ->
           falls && held.brief() && held.joint() == Joint.SHOULDER
               ? Words.of("lean the back farther, or give the hands something to push against")
@@ -112,7 +112,9 @@ record EffortAdvice(
                     + " push against"));
   }
 
-  /** How much more must rest on each grip for the shoulders to hold nothing, or a rest of its own. */
+  /**
+   * How much more must rest on each grip for the shoulders to hold nothing, or a rest of its own.
+   */
   private Words arms(Held held) {
     Posture posture = sitting.posture().orElseThrow();
     double ahead = (posture.grip().x() - posture.shoulder().x()) / MM_PER_M;
@@ -136,7 +138,8 @@ record EffortAdvice(
         ? Words.NONE
         : Words.later(
             () ->
-                grips.get()
+                grips
+                    .get()
                     .map(r -> Words.of(", or ", r.words()))
                     .orElse(Words.of(" (no move of the grips tried alone helps)")));
   }

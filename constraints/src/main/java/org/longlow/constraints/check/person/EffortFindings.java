@@ -114,11 +114,7 @@ public final class EffortFindings {
   private final List<Basis> demands;
 
   private EffortFindings(
-      Layout layout,
-      Sitting sitting,
-      List<Standing> standings,
-      Effort effort,
-      Places places) {
+      Layout layout, Sitting sitting, List<Standing> standings, Effort effort, Places places) {
     this.sitting = sitting;
     seated = sitting.seated().orElseThrow();
     posture = seated.pose().posture();
@@ -138,8 +134,7 @@ public final class EffortFindings {
     if (effort.isEmpty()) {
       return List.of();
     }
-    EffortFindings all =
-        new EffortFindings(layout, sitting, standings, effort.get(), places);
+    EffortFindings all = new EffortFindings(layout, sitting, standings, effort.get(), places);
     return Stream.of(Region.values()).map(all::finding).toList();
   }
 

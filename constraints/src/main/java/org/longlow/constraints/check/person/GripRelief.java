@@ -46,8 +46,7 @@ record GripRelief(String change, Tug.Way way, PointMm grip, double weak) {
           new Trial("raise the grips by %s", Tug.Way.UP, new PointMm(0, STEP_MM)),
           new Trial("lower the grips by %s", Tug.Way.DOWN, new PointMm(0, -STEP_MM)),
           new Trial("bring the grips %s nearer", Tug.Way.NEARER, new PointMm(-STEP_MM, 0)),
-          new Trial(
-              "move the grips %s farther away", Tug.Way.FARTHER, new PointMm(STEP_MM, 0)));
+          new Trial("move the grips %s farther away", Tug.Way.FARTHER, new PointMm(STEP_MM, 0)));
 
   /** Returns the best for somebody who sits; empty where nothing that was tried helps. */
   static Optional<GripRelief> of(Sitting sitting, Places places, Wind wind) {
@@ -63,9 +62,7 @@ record GripRelief(String change, Tug.Way way, PointMm grip, double weak) {
       SeatGeometry moved = moved(seat, grip);
       if (Settle.settle(sitting.body(), moved) instanceof SeatOutcome.Seated s
           && s.pose().shortfalls().size() <= now.pose().shortfalls().size()) {
-        all.add(
-            new GripRelief(
-                trial.how(), trial.way(), grip, weak(sitting, moved, s, wind)));
+        all.add(new GripRelief(trial.how(), trial.way(), grip, weak(sitting, moved, s, wind)));
       }
     }
     return all.stream()
@@ -86,7 +83,8 @@ record GripRelief(String change, Tug.Way way, PointMm grip, double weak) {
   }
 
   private static SeatGeometry moved(SeatGeometry s, PointMm grip) {
-    return new SeatGeometry(s.pan(), s.back(), s.headRest(), s.foot(), new HandContact.Grip(grip), s.width());
+    return new SeatGeometry(
+        s.pan(), s.back(), s.headRest(), s.foot(), new HandContact.Grip(grip), s.width());
   }
 
   /** Says what to do and what it brings. */

@@ -17,6 +17,9 @@ final class HeadRestShift {
   /** A head that leans on a rest does so at least this far from its ends, mm; judgement. */
   private static final double WELL_ON_MM = 30;
 
+  /** What is less is no move, mm. */
+  private static final double LEAST_MM = 1;
+
   private HeadRestShift() {}
 
   /** Returns the way to where the head just touches it; empty without a rest or where it does. */
@@ -26,7 +29,8 @@ final class HeadRestShift {
     }
     return Seats.geometry(sitting.parts(), places)
         .map(SeatGeometry::headRest)
-        .map(rest -> of(sitting, rest));
+        .map(rest -> of(sitting, rest))
+        .filter(shift -> shift.length() > LEAST_MM);
   }
 
   private static PointMm of(Sitting sitting, Cushion rest) {
@@ -43,7 +47,6 @@ final class HeadRestShift {
 
   /** Says how the rest comes to the head; empty where {@link #of} is. */
   static Optional<Words> words(Sitting sitting, Places places) {
-    return of(sitting, places)
-        .map(shift -> Say.moved("the head rest", shift));
+    return of(sitting, places).map(shift -> Say.moved("the head rest", shift));
   }
 }

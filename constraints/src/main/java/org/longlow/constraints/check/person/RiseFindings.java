@@ -18,8 +18,8 @@ import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.seat.Sitting;
-import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.Body;
@@ -114,7 +114,9 @@ public final class RiseFindings {
                         + (leg.past().isEmpty() ? "" : " past " + leg.past())
                         + ": it is ",
                     Say.mm(leg.ballMm()),
-                    " short. Whether they rise is not known; " + room(leg, standing) + "or try it."),
+                    " short. Whether they rise is not known; "
+                        + room(leg, standing)
+                        + "or try it."),
             knees
                 ? Words.NONE
                 : Words.of(
@@ -136,7 +138,9 @@ public final class RiseFindings {
     return past == null
         ? "lower the seat, "
         : past.part() instanceof CushionPart
-            ? "the edge of " + leg.past() + " holds the thigh up, so make that narrower or lower at"
+            ? "the edge of "
+                + leg.past()
+                + " holds the thigh up, so make that narrower or lower at"
                 + " its side, "
             : "open a section there, ";
   }

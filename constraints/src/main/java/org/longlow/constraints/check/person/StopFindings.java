@@ -220,9 +220,7 @@ public final class StopFindings {
             ? " are little trouble for most."
             : verdict == Verdict.CAUTION
                 ? " are little trouble for most. Hold it upright instead"
-                : " is as much as "
-                    + sitting.person()
-                    + " weighs, so it falls over");
+                : " is as much as " + sitting.person() + " weighs, so it falls over");
   }
 
   /** What brings the force of a foot down to a limit, each thing alone; nothing where it is. */

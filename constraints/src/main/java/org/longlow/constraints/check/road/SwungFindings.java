@@ -189,8 +189,7 @@ public final class SwungFindings {
     return new Nearest(over, shape.part().name(), opening, low);
   }
 
-  private static Finding finding(
-      String name, Nearest n, SectionMotion way, RigidMotion motion) {
+  private static Finding finding(String name, Nearest n, SectionMotion way, RigidMotion motion) {
     double height = n.low.heightMm();
     boolean in = height < 0;
     Words text =

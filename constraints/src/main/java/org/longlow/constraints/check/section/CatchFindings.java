@@ -154,19 +154,19 @@ final class CatchFindings {
                     ? "."
                     : ". Nothing is said to keep its jaw shut: give it a spring.")
                 : parts > depth
-                ? Words.of(
-                    ". They part on the way, for " + opener.name() + " and " + on,
-                    " open differently: shut they are ",
-                    Say.mm(shut),
-                    " apart. No depth of jaw helps: set the striker on what the catch is to hold "
-                        + opener.name()
-                        + " to, which is not "
-                        + on
-                        + ", or do not drive both together.")
-                : Words.of(
-                    ". Make it ",
-                    Words.atLeast(-figures.margin()),
-                    " deeper, guide it closer, or bring jaw and striker in line."));
+                    ? Words.of(
+                        ". They part on the way, for " + opener.name() + " and " + on,
+                        " open differently: shut they are ",
+                        Say.mm(shut),
+                        " apart. No depth of jaw helps: set the striker on what the catch is to hold "
+                            + opener.name()
+                            + " to, which is not "
+                            + on
+                            + ", or do not drive both together.")
+                    : Words.of(
+                        ". Make it ",
+                        Words.atLeast(-figures.margin()),
+                        " deeper, guide it closer, or bring jaw and striker in line."));
     Finding f =
         Finding.held(
                 CATCH,

@@ -119,7 +119,9 @@ class HeatFindingsTest {
               .pin("stove", 2600, up)
               .pin("over", 2600, up + 40 + 30)
               .with(
-                  "parts", "stove", "{'kind': 'box', 'frame': 'stove', 'hot': true, " + across + box + "}")
+                  "parts",
+                  "stove",
+                  "{'kind': 'box', 'frame': 'stove', 'hot': true, " + across + box + "}")
               .with("parts", "spoilt", "{'kind': 'tank', 'frame': 'over', " + across + box + "}");
       String text = machine.finding("heat.stove.spoilt").orElseThrow().text();
       assertThat(text)

@@ -205,8 +205,7 @@ class AccessFindingsTest {
     assertThat(tourer.findings())
         .filteredOn(f -> f.id().equals("rise.Runa.passenger.rise"))
         .filteredOn(f -> f.text().contains("none comes there"))
-        .allMatch(
-            f -> f.text().contains("past pillionPan") != f.text().contains("open a section"));
+        .allMatch(f -> f.text().contains("past pillionPan") != f.text().contains("open a section"));
   }
 
   /** Nothing is drawn that a hand works: one line says so, and none once it is. */

@@ -17,8 +17,7 @@ import org.longlow.rider.geom.PointMm;
 class GripReliefTest {
 
   private static double arms(Effort e) {
-    return Math.max(
-        e.riding().get(Joint.SHOULDER).weak(), e.riding().get(Joint.ELBOW).weak());
+    return Math.max(e.riding().get(Joint.SHOULDER).weak(), e.riding().get(Joint.ELBOW).weak());
   }
 
   private static Study passenger(PointMm grip) {
@@ -40,8 +39,7 @@ class GripReliefTest {
     Study before = passenger(grip);
     Sitting sitting = before.sitting("Runa", "passenger").orElseThrow();
     Effort now = effort(before, sitting);
-    Optional<GripRelief> best =
-        GripRelief.of(sitting, before.placed().places(), now.wind());
+    Optional<GripRelief> best = GripRelief.of(sitting, before.placed().places(), now.wind());
     double least = best.map(GripRelief::weak).orElse(0.9 * arms(now));
     double s = GripRelief.STEP_MM;
     for (PointMm by :

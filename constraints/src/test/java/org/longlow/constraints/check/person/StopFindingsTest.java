@@ -111,7 +111,8 @@ class StopFindingsTest {
             .matcher(f.text());
     assertThat(said.find()).as(f.text()).isTrue();
     java.util.regex.Matcher now =
-        java.util.regex.Pattern.compile("machine of ([0-9.]+) kg .* holds [0-9]+ N, ([0-9.]+) mm out")
+        java.util.regex.Pattern.compile(
+                "machine of ([0-9.]+) kg .* holds [0-9]+ N, ([0-9.]+) mm out")
             .matcher(f.text());
     assertThat(now.find()).as(f.text()).isTrue();
     double kg = Double.parseDouble(now.group(1));
