@@ -105,7 +105,7 @@ public record Standing(
   }
 
   /** Returns the first one that carries somebody with as few others as may be. */
-  static Optional<Standing> carrying(Occupant who, List<Standing> standings) {
+  public static Optional<Standing> carrying(Occupant who, List<Standing> standings) {
     int least = who.rides() ? 1 : 2; // whoever steers is aboard with everybody else
     Standing best = null;
     for (Standing s : standings) {

@@ -16,6 +16,7 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
@@ -23,9 +24,12 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.RoadPlane;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /**
@@ -36,6 +40,9 @@ public final class HeatFindings {
 
   /** Something near what burns. */
   static final FindingKind HEAT = new FindingKind("heat", FindingGroup.GAPS, Rests.ON_DRAWING);
+
+  /** With so many of the crew aboard how low it comes is known; there may be very many pairs. */
+  private static final int ENOUGH = 8;
 
   private static final Basis AS_DRAWN = Basis.model("distance of bodies, machine as drawn");
 
@@ -84,16 +91,23 @@ public final class HeatFindings {
       }
       if (hot) {
         List<Part> bears = suffering(part);
-        of(part, bears.stream().filter(HeatFindings::isTank), Demands.Key.OPEN_HEAT_FUEL, findings);
+        of(
+            part,
+            bears.stream().filter(HeatFindings::isTank),
+            Demands.Key.OPEN_HEAT_FUEL,
+            standings,
+            findings);
         of(
             part,
             bears.stream().filter(HeatFindings::isBattery),
             Demands.Key.OPEN_HEAT_WIRING,
+            standings,
             findings);
         of(
             part,
             bears.stream().filter(p -> !isTank(p) && !isBattery(p)),
             Demands.Key.OPEN_HEAT_PANEL,
+            standings,
             findings);
       }
     }
@@ -121,7 +135,7 @@ public final class HeatFindings {
 
   private Optional<Finding> ofPeople(Part part, List<PersonBody> people, List<Standing> standings) {
     return nearest(people(part, people))
-        .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE))
+        .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE, standings))
         .map(f -> f.in(Standing.under(f.who().orElseThrow(), standings)));
   }
 
@@ -147,7 +161,12 @@ public final class HeatFindings {
         .toList();
   }
 
-  private void of(Part hot, Stream<Part> suffering, Demands.Key key, List<Finding> findings) {
+  private void of(
+      Part hot,
+      Stream<Part> suffering,
+      Demands.Key key,
+      List<Standing> standings,
+      List<Finding> findings) {
     double limit = open(key);
     List<Near> near = new ArrayList<>();
     suffering.forEach(
@@ -166,7 +185,7 @@ public final class HeatFindings {
         }
       }
     }
-    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key)));
+    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key, standings)));
   }
 
   private double open(Demands.Key key) {
@@ -198,8 +217,36 @@ public final class HeatFindings {
     return near.stream().min(Comparator.comparingDouble(n -> n.gap().gapMm()));
   }
 
+  /** What moves it; down no farther than the road lets it, and then it says what is left. */
+  private Words move(Part hot, Clearing clearing, List<Standing> standings) {
+    Optional<PointMm> shift = clearing.elevationInTenths();
+    double down = -shift.map(PointMm::z).orElse(0.0);
+    double low =
+        standings.stream()
+            .filter(s -> s.kind() == Stance.Kind.LADEN && s.shapes().containsKey(hot.name()))
+            .limit(ENOUGH)
+            .mapToDouble(
+                s ->
+                    RoadPlane.under(s.ground())
+                        .lowest(s.shapes().get(hot.name()).prisms())
+                        .heightMm())
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    double least = places.value(layout.demands().limit(Demands.Key.GROUND_CLEARANCE));
+    return down <= 0 || low - down >= least
+        ? Words.of(": ", Advice.move(hot.name(), clearing), ", or ")
+        : Words.of(
+            ". Moved ",
+            Say.way(shift.orElseThrow()),
+            " " + hot.name() + " would be ",
+            Say.mm(Math.max(0, low - down)),
+            " over the road, where ",
+            Words.atLeast(least),
+            " are asked, so ");
+  }
+
   /** What is nearer than common practice has it needs care; what the layout itself asks holds. */
-  private Finding finding(Part hot, Near near, Demands.Key key) {
+  private Finding finding(Part hot, Near near, Demands.Key key, List<Standing> standings) {
     double limit = open(key);
     boolean own = layout.demands().limits().containsKey(key);
     Figures figures = Figures.atLeast(near.gap().gapMm(), limit, FigureUnit.MM);
@@ -211,11 +258,10 @@ public final class HeatFindings {
             Words.atLeast(limit),
             " are asked",
             advises && figures.margin() < 0
-                ? Words.of(
-                    ": ", Advice.move(hot.name(), parts.clearingOf(hot.name(), near.body(), limit)))
-                : Words.NONE,
-            (warms(hot) ? ", lead its warm air away" : "")
-                + ", or put a shield with air behind it between them and"
+                ? move(hot, parts.clearingOf(hot.name(), near.body(), limit), standings)
+                : Words.of(": "),
+            (warms(hot) ? "lead its warm air away, or " : "")
+                + "put a shield with air behind it between them and"
                 + " give the gap a limit of its own.");
     return new Finding(
             HEAT,

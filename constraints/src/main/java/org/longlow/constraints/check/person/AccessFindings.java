@@ -267,17 +267,43 @@ public final class AccessFindings {
             Say.mm(inside),
             " long",
             verdict == Verdict.PASS
-                ? "."
+                ? Words.of(".")
                 : verdict == Verdict.FAIL
-                    ? ": make it lower there, or let a section open."
+                    ? Words.of(": make it lower there, or let a section open.")
                     : sill > HELD_STEP_MM && climbs
-                        ? ": see that a foot rest bears who climbs up by it, or make it lower there."
+                        ? Words.of(
+                            ": see that a foot rest bears who climbs up by it, or make it lower"
+                                + " there.")
                         : sill > HELD_STEP_MM
-                            ? ": swing the leg over with a hand on something firm, or make it lower there."
-                            : ": give the machine a handhold within reach there, or make it lower.");
+                            ? Words.of(
+                                ": swing the leg over with a hand on something firm, or make it"
+                                    + " lower there.")
+                            : Words.of(handhold(sitting), ", or make it lower."));
     return new Finding(
             STEP, about, Optional.of(stance), verdict, figures, List.of(WAYS, bands, BODY), text)
         .at(sitting.posture().orElseThrow().hip());
+  }
+
+  /** Where a handhold would help, and why what is there does not. */
+  private Words handhold(Sitting sitting) {
+    Handholds handholds = new Handholds(layout, places);
+    Handholds.Stand stand = handholds.stand(sitting);
+    List<Words> far =
+        handholds.shortBeside(sitting).entrySet().stream()
+            .map(e -> Words.of(e.getKey() + " is ", Say.mm(e.getValue()), " too far for that"))
+            .toList();
+    return Words.of(
+        ": give the machine a handhold within ",
+        Say.mm(Handholds.armMm(sitting.body())),
+        " of the shoulder of "
+            + sitting.occupant().words()
+            + " standing beside it between pan and"
+            + " foot rest, ",
+        Say.mm(stand.zMm()),
+        " up and ",
+        Say.mm(stand.yMm()),
+        " out",
+        far.isEmpty() ? Words.NONE : Words.of(" (", Words.join(", ", far), ")"));
   }
 
   private static Words other(double sill, boolean left) {

@@ -18,6 +18,7 @@ import org.longlow.rider.effort.Joint;
 import org.longlow.rider.effort.JointTorques;
 import org.longlow.rider.effort.Strength;
 import org.longlow.rider.effort.Wind;
+import org.longlow.rider.pose.Posture;
 import org.longlow.rider.seat.Balance;
 import org.longlow.rider.seat.SeatGeometry;
 import org.longlow.rider.seat.SeatOutcome;
@@ -28,6 +29,7 @@ import org.longlow.rider.seat.SeatOutcome;
  *
  * @param speedMs m/s
  * @param slowed how hard it brakes
+ * @param wind what comes from ahead
  * @param balance forces and their places at rest
  * @param still what joints hold without wind
  * @param riding what they hold at that speed
@@ -36,6 +38,7 @@ import org.longlow.rider.seat.SeatOutcome;
 public record Effort(
     double speedMs,
     Braking slowed,
+    Wind wind,
     Balance balance,
     Map<Joint, Held> still,
     Map<Joint, Held> riding,
@@ -123,6 +126,7 @@ public record Effort(
         new Effort(
             speed,
             slowed,
+            wind,
             balance,
             held(sitting, JointTorques.riding(body, seated, balance, Wind.STILL), false),
             held(sitting, JointTorques.riding(body, seated, balance, wind), false),
@@ -133,10 +137,15 @@ public record Effort(
   }
 
   private static Map<Joint, Held> held(Sitting sitting, JointTorques torques, boolean brief) {
-    double knee = sitting.posture().orElseThrow().angles().knee();
+    return held(sitting.body(), sitting.posture().orElseThrow(), torques, brief);
+  }
+
+  /** Returns what each joint of somebody holds. */
+  static Map<Joint, Held> held(Body body, Posture posture, JointTorques torques, boolean brief) {
+    double knee = posture.angles().knee();
     Map<Joint, Held> all = new EnumMap<>(Joint.class);
     for (Joint joint : Joint.values()) {
-      all.put(joint, Held.of(joint, torques.nm(joint), sitting.body(), knee, brief));
+      all.put(joint, Held.of(joint, torques.nm(joint), body, knee, brief));
     }
     return all;
   }

@@ -1,13 +1,16 @@
 package org.longlow.constraints.check.person;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.person.Effort.Held;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.effort.Joint;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.words.Words;
 
@@ -17,19 +20,51 @@ import org.longlow.rider.words.Words;
  * @param known whether it is somebody of the crew; what helps one of a crowd is not sought, it
  *     takes long
  * @param screen what shelters the head
+ * @param grips the move of them that helps most, found when somebody asks
  */
-record EffortAdvice(Sitting sitting, Places places, boolean known, String screen) {
+record EffortAdvice(
+    Sitting sitting,
+    Places places,
+    boolean known,
+    String screen,
+    Supplier<Optional<GripRelief>> grips) {
 
   private static final double MM_PER_M = 1e3;
 
-  static EffortAdvice of(Layout layout, Sitting sitting, Places places) {
+  /** Found once, whoever asks; for any thread. */
+  private static final class Asked implements Supplier<Optional<GripRelief>> {
+
+    private final Supplier<Optional<GripRelief>> how;
+    private Optional<GripRelief> found;
+
+    Asked(Supplier<Optional<GripRelief>> how) {
+      this.how = how;
+    }
+
+    @Override
+    @SuppressWarnings("OptionalAssignedToNull")
+    public synchronized Optional<GripRelief> get() {
+      if (found == null) {
+        found = how.get();
+      }
+      return found;
+    }
+  }
+
+  static EffortAdvice of(
+      Layout layout, Sitting sitting, List<Standing> standings, Effort effort, Places places) {
+    Posture posture = sitting.posture().orElseThrow();
+    double ahead = posture.headCentre().x() + sitting.body().head().radiusMm();
+    // a guard low over a wheel is no screen, however near it is
+    double low = 0.5 * (posture.hip().z() + posture.shoulder().z());
     return new EffortAdvice(
         sitting,
         places,
         layout.crew().containsKey(sitting.person()),
-        layout.parts(ShellPart.class).findAny().isPresent()
-            ? "raise the screen or cowl ahead of it"
-            : "put a screen ahead of it");
+        Shelter.highest(sitting.occupant(), standings, ahead, low)
+            .map(name -> "raise " + name + " ahead of it")
+            .orElse("put a screen ahead of it"),
+        new Asked(() -> GripRelief.of(sitting, places, effort.wind())));
   }
 
   /** Says what to do where a joint holds more than it should. */
@@ -37,15 +72,19 @@ record EffortAdvice(Sitting sitting, Places places, boolean known, String screen
     boolean falls = held.loadNm() < 0;
     return switch (held.joint()) {
       case NECK ->
-          Words.of(
-              falls
-                  ? "lean the back a little farther, or wear a lighter helmet"
-                  : sitting.parts().head().isPresent()
-                      ? "bring the head rest to the head, or " + screen
-                      : "give the head a rest, or " + screen);
-      case SHOULDER -> falls ? arms(held) : Words.of("raise the grips");
-      case ELBOW ->
-          Words.of(falls ? "rest the forearms, or lower the grips" : "raise the grips a little");
+          falls
+              ? Words.of("lean the back a little farther, or wear a lighter helmet")
+              : sitting.parts().head().isPresent()
+                  ? Words.of(
+                      HeadRestShift.words(sitting, places)
+                          .map(how -> Words.of(how, ", to the head, or "))
+                          .orElse(Words.NONE),
+                      screen)
+                  : Words.of("give the head a rest, or " + screen);
+      case SHOULDER, ELBOW ->
+          falls && held.brief() && held.joint() == Joint.SHOULDER
+              ? Words.of("lean the back farther, or give the hands something to push against")
+              : Words.of(arms(held), moved(held));
       case HIP ->
           held.brief() || !known
               ? Words.of("lean the back farther, or give the feet something to push against")
@@ -73,19 +112,44 @@ record EffortAdvice(Sitting sitting, Places places, boolean known, String screen
                     + " push against"));
   }
 
-  /** How much more must rest on each grip for the shoulders to hold nothing. */
+  /**
+   * How much more must rest on each grip for the shoulders to hold nothing, or a rest of its own.
+   */
   private Words arms(Held held) {
     Posture posture = sitting.posture().orElseThrow();
     double ahead = (posture.grip().x() - posture.shoulder().x()) / MM_PER_M;
-    return held.brief()
-        ? Words.of("lean the back farther, or give the hands something to push against")
-        : sitting.parts().hands().isEmpty() || !(ahead > 0)
-            ? Words.of("give the arms a rest")
-            : Say.format(
-                "let %s more rest on each grip (%s rest on both now), give the elbows a rest, or"
-                    + " bring the grips lower and nearer",
-                Say.newton(Math.abs(held.loadNm()) / ahead),
-                Say.newton(sitting.seated().orElseThrow().load().handsN()));
+    boolean falls = held.loadNm() < 0;
+    return held.joint() == Joint.ELBOW
+        ? Words.of(falls ? "rest the forearms" : "let less of the weight rest on the hands")
+        : !falls
+            ? Words.of("let less rest on each grip")
+            : sitting.parts().hands().isEmpty() || !(ahead > 0)
+                ? Words.of("give the arms a rest")
+                : Say.format(
+                    "let %s more rest on each grip (%s rest on both now), or give the elbows a"
+                        + " rest",
+                    Say.newton(Math.abs(held.loadNm()) / ahead),
+                    Say.newton(sitting.seated().orElseThrow().load().handsN()));
+  }
+
+  /** Seating them anew on each takes long, so it waits until somebody reads it. */
+  private Words moved(Held held) {
+    return !tries(held)
+        ? Words.NONE
+        : Words.later(
+            () ->
+                grips
+                    .get()
+                    .map(r -> Words.of(", or ", r.words()))
+                    .orElse(Words.of(" (no move of the grips tried alone helps)")));
+  }
+
+  private boolean tries(Held held) {
+    return known && !held.brief() && sitting.parts().hands().isPresent();
+  }
+
+  private Optional<Tug> gripsPull(Held held) {
+    return tries(held) ? grips.get().map(GripRelief::pull) : Optional.empty();
   }
 
   /** Which way {@link #words} would have something moved. */
@@ -97,27 +161,12 @@ record EffortAdvice(Sitting sitting, Places places, boolean known, String screen
               ? Optional.of(Tug.of(Tug.Thing.BACK, Tug.Way.FLATTER, "wear a lighter helmet"))
               : Optional.empty();
       case SHOULDER ->
-          !falls
-              ? Optional.of(Tug.of(Tug.Thing.GRIPS, Tug.Way.UP, ""))
-              : held.brief()
-                  ? Optional.of(
-                      Tug.of(
-                          Tug.Thing.BACK,
-                          Tug.Way.FLATTER,
-                          "give the hands something to push against"))
-                  : sitting.parts().hands().isEmpty()
-                      ? Optional.empty()
-                      : Optional.of(
-                          Tug.of(
-                              Tug.Thing.GRIPS,
-                              Tug.Way.DOWN,
-                              Tug.Way.NEARER,
-                              "give the elbows a rest"));
-      case ELBOW ->
-          Optional.of(
-              falls
-                  ? Tug.of(Tug.Thing.GRIPS, Tug.Way.DOWN, "rest the forearms")
-                  : Tug.of(Tug.Thing.GRIPS, Tug.Way.UP, ""));
+          falls && held.brief()
+              ? Optional.of(
+                  Tug.of(
+                      Tug.Thing.BACK, Tug.Way.FLATTER, "give the hands something to push against"))
+              : gripsPull(held);
+      case ELBOW -> gripsPull(held);
       case HIP ->
           held.brief() || !known
               ? Optional.of(

@@ -114,13 +114,13 @@ public final class EffortFindings {
   private final List<Basis> demands;
 
   private EffortFindings(
-      Layout layout, Sitting sitting, Condition stance, Effort effort, Places places) {
+      Layout layout, Sitting sitting, List<Standing> standings, Effort effort, Places places) {
     this.sitting = sitting;
     seated = sitting.seated().orElseThrow();
     posture = seated.pose().posture();
-    this.stance = stance;
+    stance = Standing.under(sitting.occupant(), standings);
     this.effort = effort;
-    advice = EffortAdvice.of(layout, sitting, places);
+    advice = EffortAdvice.of(layout, sitting, standings, effort, places);
     demands =
         Stream.of(Demands.Key.SPEED, Demands.Key.BRAKING, Demands.Key.GRIP)
             .map(key -> Sources.of(layout, key))
@@ -134,9 +134,7 @@ public final class EffortFindings {
     if (effort.isEmpty()) {
       return List.of();
     }
-    EffortFindings all =
-        new EffortFindings(
-            layout, sitting, Standing.under(sitting.occupant(), standings), effort.get(), places);
+    EffortFindings all = new EffortFindings(layout, sitting, standings, effort.get(), places);
     return Stream.of(Region.values()).map(all::finding).toList();
   }
 
@@ -302,6 +300,9 @@ public final class EffortFindings {
           ". That is little, but such strength is known from memory only: try it in cardboard.");
     }
     return Words.of(
+        sitting.occupant().rides() || windless(held)
+            ? Words.NONE
+            : Words.of(" (whoever sits ahead is not counted as shelter)"),
         held.brief()
             ? Say.format("; %s is enough for a stop: ", Say.percent(held.limit()))
             : Say.format(

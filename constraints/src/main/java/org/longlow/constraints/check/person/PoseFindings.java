@@ -252,13 +252,9 @@ public final class PoseFindings {
                   closed ? "lean the back rest farther back" : "set the back rest steeper");
           case "arm" ->
               closed
-                  ? Tug.of(
-                      Tug.Thing.GRIPS,
-                      Tug.Way.FARTHER,
-                      Tug.Way.UP,
-                      "lean the back rest farther back")
-                  : Tug.of(
-                      Tug.Thing.GRIPS, Tug.Way.NEARER, Tug.Way.DOWN, "set the back rest steeper");
+                  // to lean the back is the same to arm and shoulder as to move the grips
+                  ? Tug.of(Tug.Thing.GRIPS, Tug.Way.FARTHER, Tug.Way.UP, "")
+                  : Tug.of(Tug.Thing.GRIPS, Tug.Way.NEARER, Tug.Way.DOWN, "");
           case "elbow" -> Tug.of(Tug.Thing.GRIPS, closed ? Tug.Way.FARTHER : Tug.Way.NEARER, "");
           default -> null;
         });

@@ -14,9 +14,11 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
@@ -112,7 +114,9 @@ public final class RiseFindings {
                         + (leg.past().isEmpty() ? "" : " past " + leg.past())
                         + ": it is ",
                     Say.mm(leg.ballMm()),
-                    " short. Whether they rise is not known; open a section there, or try it."),
+                    " short. Whether they rise is not known; "
+                        + room(leg, standing)
+                        + "or try it."),
             knees
                 ? Words.NONE
                 : Words.of(
@@ -126,6 +130,19 @@ public final class RiseFindings {
             basis,
             text)
         .at(hip);
+  }
+
+  /** What makes room for the leg: a section opens, a cushion does not. */
+  private static String room(GroundLeg leg, Standing standing) {
+    PartShape past = standing.shapes().get(leg.past());
+    return past == null
+        ? "lower the seat, "
+        : past.part() instanceof CushionPart
+            ? "the edge of "
+                + leg.past()
+                + " holds the thigh up, so make that narrower or lower at"
+                + " its side, "
+            : "open a section there, ";
   }
 
   private static Words pushed(double weightN, List<String> holds) {

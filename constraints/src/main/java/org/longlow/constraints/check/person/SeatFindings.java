@@ -144,7 +144,7 @@ public final class SeatFindings {
       beside(sitting, flesh, stance, cushion, places).ifPresent(findings::add);
     }
     hold(findings, sitting, stance, seated);
-    headRest(findings, sitting, stance, seated);
+    headRest(findings, sitting, stance, seated, places);
     seated.notes().forEach(note -> findings.add(care(sitting, stance, note)));
     findings.addAll(BodyCare.notes(sitting, stance));
     return findings;
@@ -310,7 +310,11 @@ public final class SeatFindings {
   }
 
   private static void headRest(
-      List<Finding> findings, Sitting sitting, Condition stance, SeatOutcome.Seated seated) {
+      List<Finding> findings,
+      Sitting sitting,
+      Condition stance,
+      SeatOutcome.Seated seated,
+      Places places) {
     double recline = Math.toDegrees(seated.reclineRad());
     boolean needed = seated.wantsHeadRest();
     if (!needed && sitting.parts().head().isEmpty()) {
@@ -329,7 +333,12 @@ public final class SeatFindings {
                     Say.deg(recline),
                     Math.toDegrees(SeatOutcome.Seated.HEAD_REST_RECLINE_RAD))
                 : Double.isNaN(seated.headGapMm())
-                    ? Words.of(who(sitting) + ": the head does not come to its rest.")
+                    ? Words.of(
+                        who(sitting) + ": the head does not come to its rest",
+                        HeadRestShift.words(sitting, places)
+                            .map(how -> Words.of("; for it to lean on that, ", how))
+                            .orElse(Words.NONE),
+                        ".")
                     : Say.format(
                         "%s: the head is %s off its rest.",
                         who(sitting), Say.mm(seated.headGapMm()));

@@ -177,7 +177,11 @@ public final class StopFindings {
                     ? "; lower the seat, or make narrower what is beside it."
                     : " as it stands square to it, so it leans until the foot meets it; lower the"
                         + " seat.")
-            : Words.of(start, " and ", holds(sitting, total, foot, force, own, verdict));
+            : Words.of(
+                start,
+                " and ",
+                holds(sitting, total, foot, force, own, verdict),
+                cure(total, up, slopeRad, foot, force, verdict == Verdict.FAIL ? own : LEG_N));
     return new Finding(
             HOLD_UP,
             About.person(sitting.occupant(), "holding the machine", "slope"),
@@ -215,11 +219,25 @@ public final class StopFindings {
         verdict == Verdict.PASS
             ? " are little trouble for most."
             : verdict == Verdict.CAUTION
-                ? " are little trouble for most. Hold it upright instead, or set the mass lower or"
-                    + " the foot farther out."
-                : " is as much as "
-                    + sitting.person()
-                    + " weighs, so it falls over: set the mass lower or the foot farther out.");
+                ? " are little trouble for most. Hold it upright instead"
+                : " is as much as " + sitting.person() + " weighs, so it falls over");
+  }
+
+  /** What brings the force of a foot down to a limit, each thing alone; nothing where it is. */
+  private static Words cure(
+      MassPoint total, double upMm, double slopeRad, GroundLeg foot, double force, double limit) {
+    if (force <= limit) {
+      return Words.NONE;
+    }
+    double lower = (force - limit) * foot.outMm() / (total.massKg() * G * Math.sin(slopeRad));
+    return Words.of(
+        ": set its mass ",
+        lower < upMm ? Words.of(Words.atLeast(lower), " lower, ") : Words.of("lower, "),
+        "take ",
+        Say.kg(total.massKg() * (1 - limit / force)),
+        " off it at the same height, or set the foot ",
+        Words.atLeast(foot.outMm() * (force / limit - 1)),
+        " farther out.");
   }
 
   /**

@@ -144,6 +144,9 @@ public final class SwungFindings {
     }
   }
 
+  /** Where shortening brings a place up by less than this share, it is no remedy; judgement. */
+  private static final double LEAST_SLOPE = 0.3;
+
   private static Optional<Finding> section(
       String name, Layout layout, Wheels wheels, Map<String, PartShape> drawn, Roads roads) {
     SectionMotion motion;
@@ -168,7 +171,7 @@ public final class SwungFindings {
     }
     return nearest
         .filter(n -> n.low.heightMm() < UNEVEN_MM)
-        .map(n -> finding(name, n, sweep.motion(n.opening)));
+        .map(n -> finding(name, n, motion, sweep.motion(n.opening)));
   }
 
   private static Optional<Nearest> nearest(Sweep sweep, List<PartShape> shapes, List<Over> overs) {
@@ -186,7 +189,7 @@ public final class SwungFindings {
     return new Nearest(over, shape.part().name(), opening, low);
   }
 
-  private static Finding finding(String name, Nearest n, RigidMotion motion) {
+  private static Finding finding(String name, Nearest n, SectionMotion way, RigidMotion motion) {
     double height = n.low.heightMm();
     boolean in = height < 0;
     Words text =
@@ -197,9 +200,9 @@ public final class SwungFindings {
                 : Words.of("to ", Say.mm(height), " over the road"),
             String.format(Locale.ROOT, " where it is %.0f %% open; ", n.opening * 100),
             Words.atLeast(UNEVEN_MM),
-            " are asked, for roads are uneven: hinge it higher, make it shorter by ",
-            Words.atLeast(UNEVEN_MM - height),
-            ", or open it less far.");
+            " are asked, for roads are uneven: hinge it higher, ",
+            shorter(UNEVEN_MM - height, slope(n, way, motion)),
+            "or open it less far.");
     return new Finding(
             SWUNG,
             About.parts(n.part).under(name),
@@ -210,6 +213,23 @@ public final class SwungFindings {
             text)
         .at(motion.apply(n.low.at()), n.low.yMm())
         .openBy(n.opening);
+  }
+
+  /** How much shorter it is made, if that brings what comes lowest up. */
+  private static Words shorter(double mm, double slope) {
+    return slope < LEAST_SLOPE
+        ? Words.NONE
+        : Words.of("make it shorter by ", Words.atLeast(mm / slope), ", ");
+  }
+
+  /** How much higher its lowest place is for each mm that it is nearer to what it turns about. */
+  private static double slope(Nearest n, SectionMotion way, RigidMotion motion) {
+    PointMm at = motion.apply(n.low.at());
+    PointMm v = way.rate(n.opening).of(at);
+    if (v.length() == 0) {
+      return 0;
+    }
+    return Math.abs(n.over.road.up().dot(v.left())) / v.length();
   }
 
   /** A leg that hangs straight down somewhere on its way from stowed to parked. */

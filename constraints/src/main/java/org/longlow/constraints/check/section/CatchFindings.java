@@ -111,6 +111,7 @@ final class CatchFindings {
               " of what the hand does. Set it farther out."));
     }
     double apart = places.pin(held.jaw()).distance(places.pin(held.striker()));
+    double shut = apart;
     double at = 0;
     Optional<SectionMotion> together = together(opener, on);
     if (together.isPresent()) {
@@ -126,6 +127,7 @@ final class CatchFindings {
     double depth = places.value(held.depth());
     double play = places.value(held.play());
     double limit = places.value(layout.demands().limit(Demands.Key.ENGAGEMENT));
+    double parts = apart - shut;
     Figures figures = Figures.atLeast(depth - play - apart, limit, FigureUnit.MM);
     Words text =
         Words.of(
@@ -151,10 +153,20 @@ final class CatchFindings {
                 ? (held.spring().isPresent()
                     ? "."
                     : ". Nothing is said to keep its jaw shut: give it a spring.")
-                : Words.of(
-                    ". Make it ",
-                    Words.atLeast(-figures.margin()),
-                    " deeper, guide it closer, or bring jaw and striker in line."));
+                : parts > depth
+                    ? Words.of(
+                        ". They part on the way, for " + opener.name() + " and " + on,
+                        " open differently: shut they are ",
+                        Say.mm(shut),
+                        " apart. No depth of jaw helps: set the striker on what the catch is to hold "
+                            + opener.name()
+                            + " to, which is not "
+                            + on
+                            + ", or do not drive both together.")
+                    : Words.of(
+                        ". Make it ",
+                        Words.atLeast(-figures.margin()),
+                        " deeper, guide it closer, or bring jaw and striker in line."));
     Finding f =
         Finding.held(
                 CATCH,

@@ -123,7 +123,11 @@ final class StrutFindings {
       return Words.of(
           "take one with a stroke of at least ",
           Words.atLeast(most - least),
-          ", or move an end nearer to the hinge.");
+          " that is at least ",
+          Words.atLeast(most),
+          " long drawn out and at most ",
+          Words.atMost(least),
+          " pushed in, or move an end nearer to the hinge.");
     }
     return Words.of(
         "move its frame end ",

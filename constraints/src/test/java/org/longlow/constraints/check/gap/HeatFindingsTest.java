@@ -107,4 +107,31 @@ class HeatFindingsTest {
         .as("nothing burns on it")
         .noneMatch(f -> f.id().startsWith("heat."));
   }
+
+  /** A pipe low under a tank has no room below: the move is told with what it leaves. */
+  @Test
+  void nothingIsMovedDownIntoTheRoad() {
+    String box = "'outline': {'points': [[0, 0], [40, 0], [40, 40], [0, 40]]}";
+    String across = "'left': 390, 'right': -350, 'mass': 1, ";
+    for (double up : new double[] {130, 900}) {
+      TestMachine machine =
+          TestMachine.runabout()
+              .pin("stove", 2600, up)
+              .pin("over", 2600, up + 40 + 30)
+              .with(
+                  "parts",
+                  "stove",
+                  "{'kind': 'box', 'frame': 'stove', 'hot': true, " + across + box + "}")
+              .with("parts", "spoilt", "{'kind': 'tank', 'frame': 'over', " + across + box + "}");
+      String text = machine.finding("heat.stove.spoilt").orElseThrow().text();
+      assertThat(text)
+          .contains("put a shield")
+          .satisfies(
+              t ->
+                  assertThat(t.contains("over the road, where 100 mm are asked, so put a shield"))
+                      .as(t)
+                      .isEqualTo(up < 200))
+          .satisfies(t -> assertThat(t.contains("move stove")).as(t).isEqualTo(up > 200));
+    }
+  }
 }

@@ -132,6 +132,18 @@ class AccessFindingsTest {
                         + " 'length': '60 mm', 'mass': '0.001 kg'}"),
             "step-over.Nell.step");
     assertThat(low.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(low.text()).contains("of the shoulder of Nell standing beside it");
+    Finding far =
+        of(
+            TestMachine.runabout()
+                .pin("holdPin", 2400, 880)
+                .with(
+                    "parts",
+                    "hold",
+                    "{'kind': 'handhold', 'at': 'holdPin', 'diameter': '25 mm', 'y': '250 mm',"
+                        + " 'length': '60 mm', 'mass': '0.001 kg'}"),
+            "step-over.Nell.step");
+    assertThat(far.text()).containsPattern("[(]hold is [0-9.]+ mm too far for that[)]");
     assertThat(held.verdict()).isEqualTo(Verdict.PASS);
     assertThat(held.value()).isEqualTo(low.value());
     Finding high =
@@ -190,6 +202,10 @@ class AccessFindingsTest {
             .orElseThrow();
     assertThat(step.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(step.text()).startsWith("Runa as passenger steps over").contains("climbs up");
+    assertThat(tourer.findings())
+        .filteredOn(f -> f.id().equals("rise.Runa.passenger.rise"))
+        .filteredOn(f -> f.text().contains("none comes there"))
+        .allMatch(f -> f.text().contains("past pillionPan") != f.text().contains("open a section"));
   }
 
   /** Nothing is drawn that a hand works: one line says so, and none once it is. */

@@ -92,7 +92,7 @@ class EffortFindingsTest {
         .startsWith("At 120 km/h the neck of Nell holds")
         .contains("of a weak woman's strength")
         .contains("without wind")
-        .contains("raise the screen");
+        .contains("put a screen ahead of it");
     assertThat(f.value())
         .isCloseTo(effort(fast, "Nell").riding().get(Joint.NECK).weak(), within(1e-12));
     assertThat(f.limit()).isEqualTo(0.05);
@@ -203,5 +203,48 @@ class EffortFindingsTest {
           .allMatch(f -> f.value() > 0.5 && f.value() < 1.5)
           .allMatch(f -> f.text().startsWith("Estimate: under "));
     }
+  }
+
+  private static Effort passenger(Study study) {
+    Sitting s = study.sitting("Runa", "passenger").orElseThrow();
+    return Effort.of(study.layout(), s, study.standings(), study.placed().places()).orElseThrow();
+  }
+
+  private static TestMachine screenBehindTheRider(double highMm) {
+    return TestMachine.tourer()
+        .pin("farScreen", 400, 900)
+        .with(
+            "parts",
+            "wall",
+            "{'kind': 'screen', 'frame': 'farScreen', 'outline': {'points': [['0 mm', '0 mm'],"
+                + " ['-5 mm', '400 mm'], ['-10 mm', '"
+                + highMm
+                + " mm']], 'closed': false}, 'thickness': '4 mm', 'open': true, 'left': '250 mm',"
+                + " 'right': '250 mm', 'material': 'polycarbonate'}");
+  }
+
+  /** Nobody sits behind alone, so their machine is the one with a rider on it too. */
+  @Test
+  void aScreenSheltersWhoSitsBehind() {
+    Effort open = passenger(TestMachine.asFiled("tourer"));
+    Effort behind = passenger(screenBehindTheRider(1000).study());
+    for (Joint joint : List.of(Joint.NECK, Joint.SHOULDER, Joint.ELBOW)) {
+      assertThat(behind.riding().get(joint).loadNm())
+          .as(joint.word())
+          .isCloseTo(behind.still().get(joint).loadNm(), within(1e-9));
+    }
+    assertThat(open.riding().get(Joint.NECK).weak())
+        .isGreaterThan(1.5 * behind.riding().get(Joint.NECK).weak());
+  }
+
+  /** A part is named that may be raised; a guard over a wheel is none. */
+  @Test
+  void whatIsRaisedAheadIsNamed() {
+    Finding low = found(screenBehindTheRider(420).study(), "effort.Runa.passenger.neck");
+    assertThat(low.text())
+        .contains("raise wall ahead of it")
+        .contains("whoever sits ahead is not counted as shelter");
+    Finding none = found(at(120, 0), "effort.Nell.neck");
+    assertThat(none.text()).contains("put a screen ahead of it");
   }
 }

@@ -65,4 +65,31 @@ class HeadFindingsTest {
     assertThat(bare.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(bare.text()).contains("nothing to rest the head on");
   }
+
+  /** A rest far over the head, moved as is said, is there for the head to lean on. */
+  @Test
+  void aRestMovedAsIsSaidIsAtTheHead() {
+    TestMachine high =
+        TestMachine.tourer()
+            .with("pins", "headLow", "['262 mm', '1372 mm']")
+            .with("pins", "headHigh", "['227 mm', '1507 mm']");
+    Study study = high.study();
+    Finding f = head(study, "Bram").orElseThrow();
+    assertThat(f.text()).contains("does not come to its rest; for it to lean on that, ");
+    Sitting bram = study.sitting("Bram", "rider").orElseThrow();
+    var by = HeadRestShift.of(bram, study.placed().places()).orElseThrow();
+    assertThat(by.z()).isNegative();
+    var low = study.placed().places().pin("headLow").plus(by);
+    var top = study.placed().places().pin("headHigh").plus(by);
+    Study moved =
+        TestMachine.tourer()
+            .with("pins", "headLow", "['" + low.x() + " mm', '" + low.z() + " mm']")
+            .with("pins", "headHigh", "['" + top.x() + " mm', '" + top.z() + " mm']")
+            .study();
+    assertThat(head(moved, "Bram").orElseThrow().text())
+        .doesNotContain("does not come to its rest")
+        .satisfiesAnyOf(
+            t -> assertThat(t).contains("leans on the rest"),
+            t -> assertThat(t).matches("Bram: the head is [0-2]([.][0-9])? mm off its rest."));
+  }
 }

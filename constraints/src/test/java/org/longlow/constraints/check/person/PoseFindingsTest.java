@@ -12,7 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.Sat;
+import org.longlow.constraints.check.finding.Contradicting;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Tug;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
@@ -233,5 +235,19 @@ class PoseFindingsTest {
     assertThat(bare.get(0).text()).contains("no foot rests; add a peg or a footboard");
     assertThat(bare.get(1).verdict()).isEqualTo(Verdict.FAIL);
     assertThat(bare.get(1).text()).contains("no grips to steer by");
+  }
+
+  /** To lean the back takes the shoulder where moving the grips does: it is no way out of that. */
+  @ParameterizedTest
+  @CsvSource({"10, NEARER", "65, FARTHER"})
+  void leaningTheBackIsNoAnswerToGripsPulledOppositeWays(double deg, Tug.Way other) {
+    Finding arm = of(bent("arm", deg), "posture.Nell.arm");
+    Finding lock =
+        of(bent("", 0), "posture.Nell.elbow")
+            .pulling(Optional.of(Tug.of(Tug.Thing.GRIPS, other, "ask for less lock")));
+    assertThat(Contradicting.told(List.of(arm, lock)))
+        .extracting(Finding::text)
+        .allMatch(t -> t.contains("But posture.Nell.") && t.contains("ask for less lock"))
+        .noneMatch(t -> t.contains("back rest"));
   }
 }

@@ -181,10 +181,23 @@ class SeatFindingsTest {
   void aHeadRestIsForHeadsThatLeanFar(
       double recline, boolean onRest, double gap, Verdict verdict, String words) {
     Sitting bram = TestMachine.asFiled("tourer").sitting("Bram", Occupant.RIDER).orElseThrow();
-    Finding f = of(Sat.with(bram, s -> Sat.head(s, recline, onRest, gap)), "head.Bram");
+    Finding f =
+        SeatFindings.of(
+                Sat.with(bram, s -> Sat.head(s, recline, onRest, gap)),
+                Sat.STANCE,
+                TestMachine.asFiled("tourer").placed().places())
+            .stream()
+            .filter(x -> x.id().equals("head.Bram"))
+            .findFirst()
+            .orElseThrow();
     assertThat(f.verdict()).isEqualTo(verdict);
     assertThat(f.value()).isCloseTo(recline, within(1e-9));
-    assertThat(f.text()).isEqualTo("Bram" + words);
+    if (Double.isNaN(gap)) { // then it says how the rest comes to the head
+      assertThat(f.text())
+          .matches("Bram" + words.replace(".", "") + "; for it to lean on that, .* mm .*[.]");
+    } else {
+      assertThat(f.text()).isEqualTo("Bram" + words);
+    }
     // without a rest it is told of only where one is wanted
     Sitting bare = Sat.with(Sat.nell(), s -> Sat.head(s, recline, false, Double.NaN));
     assertThat(maybe(bare, "head.Nell").map(Finding::verdict))

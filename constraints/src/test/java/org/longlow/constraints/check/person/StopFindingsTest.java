@@ -98,4 +98,32 @@ class StopFindingsTest {
   }
 
   private static final String ID = "hold-up.Joss.slope";
+
+  /** Each thing that is said brings the force to what most hold. */
+  @Test
+  void whatIsSaidOfTheMassBringsTheForceDown() {
+    Finding f =
+        TestMachine.runabout().with("demands", "crossSlope", "'7 deg'").finding(ID).orElseThrow();
+    java.util.regex.Matcher said =
+        java.util.regex.Pattern.compile(
+                "set its mass ([0-9.]+) mm lower, take ([0-9.]+) kg off it at the same height, or"
+                    + " set the foot ([0-9.]+) mm farther out")
+            .matcher(f.text());
+    assertThat(said.find()).as(f.text()).isTrue();
+    java.util.regex.Matcher now =
+        java.util.regex.Pattern.compile(
+                "machine of ([0-9.]+) kg .* holds [0-9]+ N, ([0-9.]+) mm out")
+            .matcher(f.text());
+    assertThat(now.find()).as(f.text()).isTrue();
+    double kg = Double.parseDouble(now.group(1));
+    double out = Double.parseDouble(now.group(2));
+    double lean = Math.toRadians(7);
+    double up = f.value() * out / (kg * 9.80665 * Math.sin(lean)); // centre in the middle plane
+    double lower = Double.parseDouble(said.group(1));
+    assertThat(StopFindings.footN(kg, up - lower, lean, out, 0)).isCloseTo(f.limit(), within(1.0));
+    double lighter = kg - Double.parseDouble(said.group(2));
+    assertThat(StopFindings.footN(lighter, up, lean, out, 0)).isCloseTo(f.limit(), within(1.0));
+    double farther = out + Double.parseDouble(said.group(3));
+    assertThat(StopFindings.footN(kg, up, lean, farther, 0)).isCloseTo(f.limit(), within(1.0));
+  }
 }

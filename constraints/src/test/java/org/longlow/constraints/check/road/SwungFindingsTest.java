@@ -112,4 +112,18 @@ class SwungFindingsTest {
             .pin(stand.stowed(), pivot.x() + high, pivot.z() - half);
     assertThat(ahead.finding("swung.sideStand")).isEmpty();
   }
+
+  /** Halfway down, a millimetre of its length is less than one of height. */
+  @ParameterizedTest
+  @CsvSource({"-40", "-60", "-100"})
+  void shorterByWhatIsSaidItIsHighEnough(double angle) {
+    double reach = (hinge() - 5) / Math.sin(Math.toRadians(Math.min(90, -angle)));
+    Finding f = flap(reach, angle, 20, 20).finding("swung.nose.flap").orElseThrow();
+    java.util.regex.Matcher said =
+        java.util.regex.Pattern.compile("make it shorter by ([0-9.]+) mm").matcher(f.text());
+    assertThat(said.find()).as(f.text()).isTrue();
+    double by = Double.parseDouble(said.group(1));
+    assertThat(flap(reach - by - 0.2, angle, 20, 20).finding("swung.nose.flap")).isEmpty();
+    assertThat(flap(reach - by + 2, angle, 20, 20).finding("swung.nose.flap")).isPresent();
+  }
 }

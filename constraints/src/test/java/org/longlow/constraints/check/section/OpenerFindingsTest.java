@@ -184,7 +184,16 @@ class OpenerFindingsTest {
     Finding f = of(machine, "gas-spring.lid.1");
     assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
     if (stroke < 50) {
-      assertThat(f.text()).contains("with a stroke of at least");
+      assertThat(f.text()).contains("with a stroke of at least", "mm that is at least ");
+      java.util.regex.Matcher said =
+          java.util.regex.Pattern.compile(
+                  "stroke of at least ([0-9.]+) mm that is at least ([0-9.]+) mm long drawn out and"
+                      + " at most ([0-9.]+) mm pushed in")
+              .matcher(f.text());
+      assertThat(said.find()).as(f.text()).isTrue();
+      double drawn = Double.parseDouble(said.group(2));
+      assertThat(drawn - Double.parseDouble(said.group(3)))
+          .isCloseTo(Double.parseDouble(said.group(1)), within(0.21));
     }
   }
 
@@ -382,7 +391,10 @@ class OpenerFindingsTest {
     Finding f = of(together, "catch.lid.1");
     assertThat(f.value()).isCloseTo(9 - 3 - one.distance(other), within(1e-6));
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(f.text()).contains("driven together with bin");
+    assertThat(f.text())
+        .contains("driven together with bin", "They part on the way", "shut they are 0 mm apart")
+        .contains("what the catch is to hold lid to, which is not bin")
+        .doesNotContain("deeper");
   }
 
   private static TestMachine two(String drive) {
