@@ -78,9 +78,10 @@ final class PlaceForMany {
     List<String> lines = new ArrayList<>(told.ways());
     lines.add(
         "  takes in "
-            + Counted.of(report.takenIn(place), "person")
-            + " who do not fit now, loses "
-            + report.lost(place));
+            + report.takenIn(place)
+            + " of those who do not fit now, loses "
+            + report.lost(place)
+            + " of those who do");
     report.trades(place).stream()
         .limit(TRADES)
         .forEach(
