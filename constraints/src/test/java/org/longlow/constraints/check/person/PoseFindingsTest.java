@@ -247,7 +247,11 @@ class PoseFindingsTest {
             .pulling(Optional.of(Tug.of(Tug.Thing.GRIPS, other, "ask for less lock")));
     assertThat(Contradicting.told(List.of(arm, lock)))
         .extracting(Finding::text)
-        .allMatch(t -> t.contains("But posture.Nell.") && t.contains("ask for less lock"))
+        .allMatch(
+            t ->
+                t.contains("But Nell, ")
+                    && t.contains("(posture.Nell.")
+                    && t.contains("ask for less lock"))
         .noneMatch(t -> t.contains("back rest"));
   }
 }
