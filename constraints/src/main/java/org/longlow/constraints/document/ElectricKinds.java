@@ -40,12 +40,11 @@ final class ElectricKinds {
             Electric::power,
             "What it takes while it is on, in W, as a bare number; of a motor that drives the"
                 + " machine, at the demand speed."),
-        s.orSaid(
+        s.may(
             "duty",
             NUMBER.between(0, 1),
-            Electric.ALWAYS,
             Electric::duty,
-            "Share of a ride for which it is on, from 0 to 1."),
+            "Share of a ride for which it is on, from 0 to 1; all of it unless said."),
         s.may(
             "supply",
             NUMBER.between(0, MOST_W),

@@ -8,17 +8,17 @@ import org.longlow.constraints.formula.Formula;
  * together.
  *
  * @param power what it takes while it is on, W
- * @param duty the share of a ride for which it is on
+ * @param duty the share of a ride for which it is on; all of it unless said
  * @param supply what it gives, W
  * @param energy what it stores, Wh
  */
 public record Electric(
-    Optional<Formula> power, Formula duty, Optional<Formula> supply, Optional<Formula> energy) {
-
-  /** On all the time, where nothing else is said. */
-  public static final Formula ALWAYS = Formula.parse("1");
+    Optional<Formula> power,
+    Optional<Formula> duty,
+    Optional<Formula> supply,
+    Optional<Formula> energy) {
 
   /** Nothing is said of it. */
   public static final Electric NOT_SAID =
-      new Electric(Optional.empty(), ALWAYS, Optional.empty(), Optional.empty());
+      new Electric(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 }

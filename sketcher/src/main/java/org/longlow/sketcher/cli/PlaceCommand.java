@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "place",
     description = {
-      "Finds seat, peg and grip positions (or any free pins) that suit the whole crew, or with",
-      "--people or --measured those at which most of a crowd fit the rider's seat."
+      "Finds seat, peg and grip positions (or any free pins) that suit the whole crew.",
+      "With --people or --measured: those at which most of a crowd fit the rider's seat."
     })
 final class PlaceCommand implements Callable<Integer> {
 

@@ -239,7 +239,7 @@ class DrawOptionsTest {
         "--who|Runa,Runa|twice|once",
         "--who|Runa,Bram|passenger seat|sit Runa",
         "--who|Bram,Runa,Zed|'Zed'|Runa, Bram",
-        "--stance|flying|'flying'|laden; as drawn; unladen; laden, Runa; laden, Bram; laden, Bram and Runa;"
+        "--stance|flying|'flying'|laden; as drawn; unladen; light; laden, Runa; laden, Bram; laden, Bram and Runa;"
             + " full bump; full droop; parked; open, lid; boot open",
         "--stance|open, lid at 140 %|140|from 0 to 100",
         "--stance|parked at 40 %|'parked at 40 %'|an open one",

@@ -430,7 +430,7 @@ class MannersWalkTest extends Walk {
     assertThat(mass.getPromptText()).isEqualTo("from the material");
     pick("part:grips");
     mass = hands.node("field-grips-mass", TextField.class);
-    assertThat(mass.getPromptText()).isEqualTo("not known until it is given");
+    assertThat(mass.getPromptText()).isEqualTo("not known: give it or a material");
     // first of its fields, and the next one follows also once it is filled in
     hands.typeInto("field-grips-mass", "1 kg");
     assertThat(hands.layout().parts().get("grips").base().mass()).isPresent();

@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** Whether the shock of an arm has the stroke that travel asks, and what its spring is there. */
@@ -47,8 +48,8 @@ public final class ShockFindings {
 
   private static final Basis SQUARED =
       Basis.model(
-          "virtual work: the spring's rate times the square of what it closes for each mm of the"
-              + " axle, as drawn; without what a changing ratio makes of its preload");
+          "virtual work: the spring's rate times the square of its share of what the axle moves,"
+              + " as drawn; without what a changing ratio makes of its preload");
 
   private static final Basis SPRINGS =
       Basis.practice("springs within a tenth of their rate are common practice; no source");
@@ -157,9 +158,11 @@ public final class ShockFindings {
     boolean none = rate < LEAST_RATE;
     Words found =
         Say.format(
-            "The shock of %s closes %.2f mm for each mm of the axle, so its spring is %s%.1f N/mm at"
-                + " the wheel",
-            arm.name(), ratio, none ? "less than " : "", none ? 2 * LEAST_RATE : rate);
+            "The shock of %s closes %.2f of what the axle moves, so its spring is %s%s at the wheel",
+            arm.name(),
+            ratio,
+            none ? "less than " : "",
+            Words.figure(none ? 2 * LEAST_RATE : rate, FigureSort.RATE));
     double said = wheels.rearSuspension().rateNPerMm();
     boolean known = !Double.isNaN(said);
     boolean alike = known && Math.abs(rate - said) <= ALIKE * said;
@@ -176,15 +179,15 @@ public final class ShockFindings {
                     : none
                         ? Words.of(
                             found,
-                            ", which carries nothing: look at its rate, or let it close more for each"
-                                + " mm of the axle.")
+                            ", which carries nothing: look at its rate, or let it close more of"
+                                + " what the axle moves.")
                         : Words.of(
                             found,
                             known
                                 ? Say.format(
-                                    ", and the arm says %.1f: write what it is as \"rate\", or take"
+                                    ", and the arm says %s: write what it is as \"rate\", or take"
                                         + " another spring.",
-                                    said)
+                                    Words.figure(said, FigureSort.RATE))
                                 : Words.of(": write that as \"rate\" of the arm.")))
             .at(wheels.drawn().pin(arm.shock().top().orElseThrow())));
   }

@@ -64,7 +64,7 @@ public final class ElectricFindings {
     for (Part part : layout.parts().values()) {
       Electric said = part.electric();
       if (said.power().isPresent()) {
-        double mean = places.value(said.power().get()) * places.value(said.duty());
+        double mean = places.value(said.power().get()) * said.duty().map(places::value).orElse(1.0);
         takers.add(new Taker(part.name(), mean));
         taken += mean;
         drives |= isMotor(part) && mean > 0;
