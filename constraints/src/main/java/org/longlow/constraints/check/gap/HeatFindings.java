@@ -258,7 +258,8 @@ public final class HeatFindings {
             Words.atLeast(limit),
             " are asked",
             advises && figures.margin() < 0
-                ? move(hot, parts.clearingOf(hot.name(), near.body(), limit), standings)
+                ? Words.later(
+                    () -> move(hot, parts.clearingOf(hot.name(), near.body(), limit), standings))
                 : Words.of(": "),
             (warms(hot) ? "lead its warm air away, or " : "")
                 + "put a shield with air behind it between them and"
