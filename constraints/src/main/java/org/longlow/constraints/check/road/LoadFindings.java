@@ -69,7 +69,7 @@ public final class LoadFindings {
       AxleLoads axles = s.load().axles();
       double full = axles.frontShare();
       OptionalDouble empty =
-          s.emptied().map(Standing::load).filter(e -> e != null).stream()
+          s.emptied().map(Standing::load).stream()
               .mapToDouble(e -> e.axles().frontShare())
               .findFirst();
       double least = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MIN));

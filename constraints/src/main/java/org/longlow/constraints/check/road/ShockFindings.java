@@ -66,28 +66,20 @@ public final class ShockFindings {
     String top = arm.shock().top().orElseThrow();
     if (foot.equals(top)) {
       findings.add(
-          Finding.note(
-              STROKE,
-              About.thing(arm.name(), arm.name()),
-              Verdict.FAIL,
-              WAY,
+          wrong(
+              arm,
               Words.of(
-                  "The shock of " + arm.name() + " has both its ends on the pin " + foot + ", ",
+                  " has both its ends on the pin " + foot + ", ",
                   Say.mm(0),
                   " apart: name another pin as its top, one that stays on the frame.")));
       return findings;
     }
     if (!wheels.carries(foot) || wheels.carries(top)) {
       findings.add(
-          Finding.note(
-              STROKE,
-              About.thing(arm.name(), arm.name()),
-              Verdict.FAIL,
-              WAY,
+          wrong(
+              arm,
               Words.of(
-                  "The shock of "
-                      + arm.name()
-                      + " does not close as its wheel rises: its foot "
+                  " does not close as its wheel rises: its foot "
                       + foot
                       + " must go with the rear wheel and its top "
                       + top
@@ -97,6 +89,16 @@ public final class ShockFindings {
     findings.add(stroke(arm, wheels));
     wheelRate(arm, wheels).ifPresent(findings::add);
     return findings;
+  }
+
+  /** A shock that cannot work between the pins it hangs on. */
+  private static Finding wrong(SwingarmPart arm, Words how) {
+    return Finding.note(
+        STROKE,
+        About.thing(arm.name(), arm.name()),
+        Verdict.FAIL,
+        WAY,
+        Words.of("The shock of " + arm.name(), how));
   }
 
   private static double length(SwingarmPart arm, Wheels wheels, double travelMm) {
