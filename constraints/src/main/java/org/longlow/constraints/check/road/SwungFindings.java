@@ -3,7 +3,6 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -51,6 +50,9 @@ public final class SwungFindings {
    * but for what springs and pitch do.
    */
   private static final double LEANED_MM = 80;
+
+  /** Where shortening brings a place up by less than this share, it is no remedy; judgement. */
+  private static final double LEAST_SLOPE = 0.3;
 
   private static final List<Basis> HOW =
       List.of(
@@ -144,9 +146,6 @@ public final class SwungFindings {
     }
   }
 
-  /** Where shortening brings a place up by less than this share, it is no remedy; judgement. */
-  private static final double LEAST_SLOPE = 0.3;
-
   private static Optional<Finding> section(
       String name, Layout layout, Wheels wheels, Map<String, PartShape> drawn, Roads roads) {
     SectionMotion motion;
@@ -198,7 +197,9 @@ public final class SwungFindings {
             in
                 ? Words.of(Say.mm(-height), " into the road")
                 : Words.of("to ", Say.mm(height), " over the road"),
-            String.format(Locale.ROOT, " where it is %.0f %% open; ", n.opening * 100),
+            " where it is ",
+            Say.open(n.opening),
+            " open; ",
             Words.atLeast(UNEVEN_MM),
             " are asked, for roads are uneven: hinge it higher, ",
             shorter(UNEVEN_MM - height, slope(n, way, motion)),
