@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,13 +23,16 @@ import org.longlow.sketcher.cli.Ran;
 /**
  * Somebody who reads a chapter and does what its boxes say: types what stands in {@code sh}, puts
  * what stands in {@code json FILE} into that file, and looks in the answer for what stands in
- * {@code text}, line by line, in that order.
+ * {@code text}, line by line, in that order. A drawing shown is one that a command of the chapter
+ * made, under the name that it has there.
  */
 final class TypedAlong {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern ENDS = Pattern.compile("\\s+# ends with (\\d)$");
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
+  private static final String DAY = "2026-11-30";
 
   /** Words that a file or folder follows. */
   private static final List<String> BEFORE_A_FILE = List.of("--out", "--input");
@@ -80,6 +85,30 @@ final class TypedAlong {
         put(folder.resolve(file), (ObjectNode) change);
       }
     }
+  }
+
+  /** Looks at a drawing of the guide, or accepts what a command of the chapter drew as such. */
+  void see(GuideBlock.Picture picture) throws IOException {
+    Path shown = GuideFiles.FOLDER.resolve(picture.file());
+    byte[] made = undated(Files.readAllBytes(named(shown.getFileName())));
+    if (Boolean.getBoolean("golden.update")) {
+      Files.write(shown, made);
+    }
+    assertThat(shown).hasBinaryContent(made);
+  }
+
+  private Path named(Path name) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(f -> f.getFileName().equals(name))
+          .findFirst()
+          .orElseThrow(() -> new AssertionError(name + " is made by no command before it"));
+    }
+  }
+
+  /** A drawing is of the day on which it is made, that of the guide of one day for ever. */
+  private static byte[] undated(byte[] drawing) {
+    String text = new String(drawing, StandardCharsets.UTF_8);
+    return text.replace(LocalDate.now().toString(), DAY).getBytes(StandardCharsets.UTF_8);
   }
 
   private String type(String line) throws IOException {
