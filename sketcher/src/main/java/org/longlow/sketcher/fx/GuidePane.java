@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javafx.application.Platform;
+import javafx.css.PseudoClass;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -16,8 +19,10 @@ import org.longlow.sketcher.guide.Guide;
 import org.longlow.sketcher.guide.GuideBlock;
 import org.longlow.sketcher.guide.GuideRun;
 
-/** The guide, page by page, as a slip over the drawing; without its pictures. */
+/** The guide, page by page, as a slip over the drawing. */
 final class GuidePane extends VBox {
+
+  private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
 
   private final VBox blocks = new VBox(8);
   private final ScrollPane scroll = Bits.pages("guide-scroll", "the guide", blocks);
@@ -57,11 +62,10 @@ final class GuidePane extends VBox {
   private void show(String next) {
     file = next;
     headings.clear();
+    pseudoClassStateChanged(LARGE, false);
     blocks.getChildren().clear();
     for (GuideBlock block : Guide.page(next)) {
-      if (!(block instanceof GuideBlock.Picture)) {
-        blocks.getChildren().add(node(block));
-      }
+      blocks.getChildren().add(node(block));
     }
     scroll.setVvalue(0);
     scroll.requestFocus();
@@ -81,10 +85,36 @@ final class GuidePane extends VBox {
       box.setMaxWidth(Double.MAX_VALUE);
       return box;
     }
+    if (block instanceof GuideBlock.Picture picture) {
+      return picture(picture);
+    }
     if (block instanceof GuideBlock.Row row) {
       return flow(row.head() ? "guide-head" : "guide-row", String.join(" · ", row.cells()));
     }
     return flow("guide-paragraph", ((GuideBlock.Paragraph) block).words());
+  }
+
+  /** A picture is read at a glance here, and in full by a click or Enter, which widens the slip. */
+  private Node picture(GuideBlock.Picture block) {
+    GuidePicture picture = new GuidePicture(block.file());
+    Called.by(picture, "guide-" + block.file());
+    picture.setAccessibleRole(AccessibleRole.TOGGLE_BUTTON);
+    picture.setAccessibleText(block.words() + "; larger or smaller by Enter");
+    picture.setOnMouseClicked(e -> enlarge(picture));
+    picture.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ENTER) {
+            enlarge(picture);
+            e.consume();
+          }
+        });
+    return picture;
+  }
+
+  private void enlarge(Node picture) {
+    pseudoClassStateChanged(LARGE, !getPseudoClassStates().contains(LARGE));
+    picture.requestFocus();
+    Reveal.later(picture);
   }
 
   private TextFlow flow(String style, String words) {

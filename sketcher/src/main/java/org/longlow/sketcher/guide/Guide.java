@@ -20,10 +20,19 @@ public final class Guide {
    * @param file its name, such as {@code seat.md}
    */
   public static List<GuideBlock> page(String file) {
-    try (InputStream in = Guide.class.getResourceAsStream(file)) {
+    try (InputStream in = open(file)) {
       return GuidePage.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Returns a file of the guide, to be closed by whoever asks.
+   *
+   * @param file a page, or a picture as a page names it
+   */
+  public static InputStream open(String file) {
+    return Guide.class.getResourceAsStream(file);
   }
 }

@@ -44,4 +44,25 @@ class GuideWalkTest extends Walk {
     assertThat(Hands.onFx(() -> pane().isVisible())).isFalse();
     assertThat(focused()).isSameAs(Hands.onFx(() -> hands.window().board()));
   }
+
+  @Test
+  void aPictureIsMadeLargerAndSmaller() throws Exception {
+    begin(Wren.layout());
+    hands.press(KeyCode.F1).click("keys-guide").click("guide-to-steering.md");
+    String plan = "guide-pictures/plan.svg";
+    double narrow = wide(plan);
+    assertThat(wide(plan)).isBetween(500.0, 620.0);
+    hands.click(plan);
+    assertThat(wide(plan)).isGreaterThan(1.5 * narrow);
+    assertThat(focused()).isInstanceOf(GuidePicture.class);
+    hands.press(KeyCode.ENTER);
+    assertThat(wide(plan)).isEqualTo(narrow);
+    hands.press(KeyCode.ENTER).click("guide-contents").click("guide-to-steering.md");
+    assertThat(wide(plan)).as("of another page").isEqualTo(narrow);
+  }
+
+  private double wide(String name) {
+    return Hands.onFx(
+        () -> Hands.called(hands.window(), name).orElseThrow().getBoundsInParent().getWidth());
+  }
 }
