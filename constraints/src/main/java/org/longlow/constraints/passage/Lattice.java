@@ -114,11 +114,15 @@ record Lattice(double x0, double z0, int columns, int rows) {
     return filled;
   }
 
-  /** Returns the cells that one of them sees past filled ones, on straight lines. */
+  /**
+   * Returns the cells that one of them sees past filled ones, on straight lines. Where something
+   * fills that one, somebody stands as near to it as there is room.
+   */
   boolean[] seen(boolean[] filled, int at) {
     boolean[] seen = new boolean[cells()];
-    int column = at % columns;
-    int row = at / columns;
+    int from = beside(filled, at);
+    int column = from % columns;
+    int row = from / columns;
     for (int c = 0; c < columns; c++) {
       ray(filled, seen, column, row, c, 0);
       ray(filled, seen, column, row, c, rows - 1);
@@ -128,6 +132,19 @@ record Lattice(double x0, double z0, int columns, int rows) {
       ray(filled, seen, column, row, columns - 1, r);
     }
     return seen;
+  }
+
+  /** Returns the nearest free cell in the row of one, ahead before behind; itself without any. */
+  private int beside(boolean[] filled, int at) {
+    int row = at / columns * columns;
+    for (int off = 0; off < columns; off++) {
+      for (int c : new int[] {at - row + off, at - row - off}) {
+        if (c >= 0 && c < columns && !filled[row + c]) {
+          return row + c;
+        }
+      }
+    }
+    return at;
   }
 
   private void ray(boolean[] filled, boolean[] seen, int column, int row, int toColumn, int toRow) {

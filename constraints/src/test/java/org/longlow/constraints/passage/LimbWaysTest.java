@@ -180,4 +180,13 @@ class LimbWaysTest {
     assertThat(seen[WINDOW.cell(new PointMm(300, 100))]).isTrue();
     assertThat(seen[WINDOW.cell(new PointMm(900, 600))]).isTrue();
   }
+
+  /** A grip where a hip would be: whoever gets in stands ahead of it or behind it. */
+  @Test
+  void whereSomethingFillsTheirPlaceTheyStandBesideIt() {
+    boolean[] filled = WINDOW.filled(List.of(box(90, 140, 690, 720, 100, 200)), LIMB);
+    boolean[] seen = WINDOW.seen(filled, WINDOW.cell(new PointMm(100, 700)));
+    assertThat(seen[WINDOW.cell(new PointMm(700, 100))]).isTrue();
+    assertThat(seen[WINDOW.cell(new PointMm(100, 700))]).isFalse();
+  }
 }
