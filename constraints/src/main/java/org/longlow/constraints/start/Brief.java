@@ -160,6 +160,23 @@ record Brief(
         crew, pillion, mm, frontTyre, rearTyre, reclineDeg, drive, place, box, tracing, front, law);
   }
 
+  Brief withBoxHeightMm(double mm) {
+    Box lower = new Box(box.lengthMm(), mm, box.breadthMm(), box.massKg());
+    return new Brief(
+        crew,
+        pillion,
+        wheelbaseMm,
+        frontTyre,
+        rearTyre,
+        reclineDeg,
+        drive,
+        place,
+        lower,
+        tracing,
+        front,
+        law);
+  }
+
   /** Those on one seat. */
   List<Person> on(String seat) {
     return crew.stream().filter(p -> p.seats().contains(seat)).toList();

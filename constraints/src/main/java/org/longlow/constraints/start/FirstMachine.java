@@ -3,9 +3,14 @@ package org.longlow.constraints.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.person.StopFindings;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
@@ -13,6 +18,12 @@ import org.longlow.rider.words.Units;
 
 /** Makes a first machine from answers: whole, solved and with everybody seated. */
 public final class FirstMachine {
+
+  /** A guessed engine under the seat is guessed so many times lower until feet come down. */
+  private static final int LOWERED = 3;
+
+  private static final Set<FindingKind> STANDS =
+      Set.of(SightFindings.FOOT, StopFindings.FEET_DOWN, StopFindings.HOLD_UP);
 
   private FirstMachine() {}
 
@@ -64,6 +75,30 @@ public final class FirstMachine {
       return new Refused(faults);
     }
     Brief brief = Brief.of(answers);
+    Outcome made = of(brief, answers, name, units);
+    boolean guessed = answers.box().isEmpty() && answers.tracing().isEmpty();
+    for (int k = 0; k < LOWERED && guessed && made instanceof Made m; k++) {
+      double lift = legShortMm(m.study());
+      if (brief.place() != Answers.Place.UNDER || lift <= 0) {
+        break;
+      }
+      brief = brief.withBoxHeightMm(brief.box().heightMm() - Math.ceil(Trim.LEG_SLANTS * lift));
+      made = of(brief, answers, name, units);
+    }
+    return made;
+  }
+
+  /** How much the leg lacks of whoever lacks most to stand and to hold the machine, mm. */
+  private static double legShortMm(Study study) {
+    return study.findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL)
+        .filter(f -> STANDS.contains(f.kind()) && f.unit() == FigureUnit.MM)
+        .mapToDouble(f -> -f.margin())
+        .max()
+        .orElse(0);
+  }
+
+  private static Outcome of(Brief brief, Answers answers, Optional<String> name, Units units) {
     Trim trim = new Trim(brief);
     List<Fault> against = trim.settle();
     if (!against.isEmpty()) {

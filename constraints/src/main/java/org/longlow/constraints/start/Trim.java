@@ -30,7 +30,7 @@ final class Trim {
   private static final double LONGEST_MM = 2300;
 
   /** A leg goes outwards over the pan, so that the seat must sink by more than the leg lacks. */
-  private static final double LEG_SLANTS = 1.1;
+  static final double LEG_SLANTS = 1.1;
 
   private static final double MOST_SEAT_UP_MM = 220;
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Basis;
@@ -28,6 +29,7 @@ import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -188,5 +190,35 @@ class AnswerGridTest {
       outcome = FirstMachine.of(AnswerGrid.read(advised));
     }
     return outcome;
+  }
+
+  /** One that somebody has measured is as it is: then the machine says who cannot stand. */
+  @Test
+  void anEngineNobodyMeasuredIsGuessedSoLowThatFeetComeDown() {
+    Answers.Builder small =
+        new Answers.Builder()
+            .rider(Who.percentile(Sex.FEMALE, 5))
+            .drive(Answers.Drive.ENGINE)
+            .place(Answers.Place.UNDER)
+            .reclineDeg(60);
+    FirstMachine.Made guessed = (FirstMachine.Made) FirstMachine.of(small.answers());
+    assertThat(failing(guessed)).doesNotContain("foot", "feet-down", "hold-up");
+    double high =
+        guessed.study().shapes().get("engine").outline().getEnvelopeInternal().getHeight();
+    assertThat(high).isBetween(200.0, 249.0);
+    assertThat(guessed.yours())
+        .anyMatch(y -> y.contains("guess of 400 x %.0f x 320".formatted(high)));
+    FirstMachine.Made measured =
+        (FirstMachine.Made)
+            FirstMachine.of(small.box(new Answers.Box(400, 250, 320, 46)).answers());
+    assertThat(failing(measured)).contains("foot");
+    assertThat(measured.yours().get(0)).contains("cannot reach the ground");
+  }
+
+  private static Set<String> failing(FirstMachine.Made made) {
+    return made.study().findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL)
+        .map(f -> f.kind().word())
+        .collect(Collectors.toSet());
   }
 }
