@@ -153,15 +153,23 @@ public final class SightFindings {
             .max()
             .orElse(0);
     Reach.GroundFoot foot = Reach.ground(sitting.body(), hip, side);
-    double raised = Math.max(0, -foot.flatMarginMm());
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
+    GroundLeg better = legs.better();
+    GroundLeg worse = legs.worse();
+    // straight beside the pan, and past whatever else stands there
+    double straight = Math.max(0, -foot.flatMarginMm());
+    double raised = Math.max(straight, better.flatMm());
+    boolean ball = foot.footing() != Reach.Footing.NONE && better.ballMm() <= 0;
     double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
     Words how =
-        switch (foot.footing()) {
-          case FLAT -> Words.of("puts a whole foot on the ground");
-          case BALL ->
-              Words.of("stands on the ball of the foot, the leg ", Say.mm(raised), " short");
-          case NONE -> Words.of("cannot reach the ground, the leg is ", Say.mm(raised), " short");
-        };
+        raised <= 0
+            ? Words.of("puts a whole foot on the ground")
+            : Words.of(
+                (ball ? "stands on the ball of the foot" : "cannot reach the ground")
+                    + past(better)
+                    + ", the leg ",
+                Say.mm(raised),
+                " short");
     Finding f =
         Finding.held(
                 FOOT,
@@ -176,18 +184,15 @@ public final class SightFindings {
                     sitting.person() + " ",
                     how,
                     (raised > limit
-                        ? " at a stop: lower the seat or narrow the pan."
+                        ? " at a stop: lower the seat, or make narrower what is beside it."
                         : " at a stop.")))
             .at(
                 standing
                     .ground()
                     .toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
-    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
-    GroundLeg better = legs.better();
-    if (f.verdict() == Verdict.PASS && better.flatMm() > limit) {
-      return nowhere(f, sitting, better, limit);
+    if (f.verdict() == Verdict.FAIL && ball && straight <= limit) {
+      return f.withVerdict(Verdict.CAUTION);
     }
-    GroundLeg worse = legs.worse();
     if (f.verdict() == Verdict.PASS && worse.flatMm() > limit) {
       return f.withVerdict(Verdict.CAUTION)
           .withText(
@@ -226,21 +231,6 @@ public final class SightFindings {
                             + " over or round it.",
                         wide.get().part().name(), Say.mm(halfMm(wide.get())))))
         : f;
-  }
-
-  /** A leg that is long enough beside the pan goes out past what stands there, on either side. */
-  private static Finding nowhere(Finding f, Sitting sitting, GroundLeg leg, double limitMm) {
-    boolean ball = leg.ballMm() <= 0;
-    return f.withVerdict(ball ? Verdict.CAUTION : Verdict.FAIL)
-        .measured(Figures.atMost(leg.flatMm(), limitMm, FigureUnit.MM))
-        .withText(
-            Words.of(
-                sitting.person()
-                    + (ball ? " stands on the ball of the foot" : " cannot reach the ground"),
-                past(leg),
-                ", the leg ",
-                Say.mm(leg.flatMm()),
-                " short at a stop: lower the seat, or make narrower what is beside it."));
   }
 
   private static String past(GroundLeg leg) {
