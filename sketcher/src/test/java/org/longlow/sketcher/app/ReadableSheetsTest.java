@@ -27,7 +27,7 @@ import org.longlow.svg.page.TemplateSettings;
 /**
  * Every sheet of the shipped machines, as painted: what is painted later over something in paper
  * hides it, all else is seen. No line, hatching of a glue strip or other word runs through words,
- * or through a bar to measure by.
+ * or through a bar to measure by. Words and maps alone take no sheet.
  */
 class ReadableSheetsTest {
 
@@ -50,6 +50,9 @@ class ReadableSheetsTest {
     List<String> faults = new ArrayList<>();
     for (Page page : set.pages()) {
       look(page, faults);
+      if (page.layers().stream().noneMatch(l -> l.id().equals("outline"))) {
+        faults.add(page.title() + ": nothing on it is cut");
+      }
     }
     assertThat(faults).isEmpty();
   }
