@@ -70,7 +70,7 @@ public final class ViewSheets {
   /** Returns the views at real size, lettered for a scale. */
   Drawing at(double n, Detail detail) {
     return switch (views.kind()) {
-      case SIDE -> ringed(DimensionedElevation.of(scene, n, detail), n);
+      case SIDE -> DimensionedElevation.of(scene, n, detail, side -> ringed(side, n));
       case FRONT ->
           alone(Aspect.FRONT, "Seen from ahead: the machine's left is at the right.", n, detail);
       case PLAN -> alone(Aspect.PLAN, "Seen from above, the front to the right.", n, detail);
