@@ -8,7 +8,6 @@ import org.longlow.constraints.layout.TitleEntries;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.FigureSort;
-import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
@@ -120,7 +119,7 @@ public final class DimensionedElevation {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Lengths in "
-            + (scene.layout().units() == Units.IN ? "inches" : "mm")
+            + scene.layout().units().lengths()
             + ", angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
     PressedWords.said(scene)

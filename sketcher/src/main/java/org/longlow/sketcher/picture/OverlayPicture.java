@@ -229,20 +229,36 @@ public final class OverlayPicture {
     List<Layer> all = new ArrayList<>(drawn);
     all.add(new Layer("moved", "", marks));
     WordSpots spots = new WordSpots(new Drawing("", all), n);
+    List<Mark> onTop = new ArrayList<>();
     moved.entrySet().stream()
         .limit(TOLD)
         .forEach(
             e -> {
               String how = after.layout().units().says(e.getValue(), FigureSort.LENGTH_IN_TENTHS);
               PointMm at = after.placed().places().pin(e.getKey());
-              told("pin:" + e.getKey(), e.getKey() + " " + how, at, spots, n, marks);
+              Mark.Words words = told("pin:" + e.getKey(), e.getKey() + " " + how, at, spots, n);
+              Envelope box = Labels.box(words, n);
+              marks.add(leader(words.subject(), at, box));
+              onTop.add(
+                  new Mark.Shape(
+                      words.subject(), Planar.rectangle(box), Style.area(Tone.PAPER, 1)));
+              onTop.add(words);
             });
+    marks.addAll(onTop);
     return marks;
   }
 
-  /** Words beside a pin, led to from it where they stand farther off, on card of their own. */
-  private static void told(
-      String subject, String text, PointMm pin, WordSpots spots, double n, List<Mark> marks) {
+  /** From a pin to its words, which may stand farther off. */
+  private static Mark leader(String subject, PointMm pin, Envelope box) {
+    double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), pin.x()));
+    double z = Math.max(box.getMinY(), Math.min(box.getMaxY(), pin.z()));
+    return new Mark.Shape(
+        subject, Planar.line(pin.x(), pin.z(), x, z), Style.line(Tone.CHOSEN, Canvas.HAIR_MM));
+  }
+
+  /** Returns words beside a pin, where they are read best. */
+  private static Mark.Words told(
+      String subject, String text, PointMm pin, WordSpots spots, double n) {
     List<Mark.Words> ways = new ArrayList<>();
     for (double far = BESIDE_MM; far < FARTHEST_MM; far += 3) {
       for (double[] way : new double[][] {{1, 1}, {1, -1}, {-1, 1}, {-1, -1}, {0, 1}, {0, -1}}) {
@@ -253,14 +269,6 @@ public final class OverlayPicture {
         ways.add(new Mark.Words(subject, text, x, y, Canvas.SMALL_MM, 0, anchor, Tone.CHOSEN));
       }
     }
-    Mark.Words best = spots.best(ways, w -> w);
-    Envelope box = Labels.box(best, n);
-    double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), pin.x()));
-    double z = Math.max(box.getMinY(), Math.min(box.getMaxY(), pin.z()));
-    marks.add(
-        new Mark.Shape(
-            subject, Planar.line(pin.x(), pin.z(), x, z), Style.line(Tone.CHOSEN, Canvas.HAIR_MM)));
-    marks.add(new Mark.Shape(subject, Planar.rectangle(box), Style.area(Tone.PAPER, 1)));
-    marks.add(best);
+    return spots.best(ways, w -> w);
   }
 }
