@@ -44,7 +44,11 @@ public final class DimensionedElevation {
    */
   public static Drawing of(Study study, PictureOptions options) {
     return of(
-        Scenes.of(study, options), options.denominator(), Detail.FULL, UnaryOperator.identity());
+        Scenes.of(study, options),
+        options.denominator(),
+        Detail.FULL,
+        LayerChoice.ALL,
+        UnaryOperator.identity());
   }
 
   /**
@@ -100,18 +104,24 @@ public final class DimensionedElevation {
    * Returns the dimensioned elevation at real size, lettered for 1:{@code denominator}.
    *
    * @param denominator N of the scale it will be shown at
+   * @param layers what will be left of it
    * @param marked adds what stands under its notes
    */
-  static Drawing of(Scene scene, double denominator, Detail detail, UnaryOperator<Drawing> marked) {
-    Drawing drawing = marked.apply(bare(scene, denominator, detail));
+  static Drawing of(
+      Scene scene,
+      double denominator,
+      Detail detail,
+      LayerChoice layers,
+      UnaryOperator<Drawing> marked) {
+    Drawing drawing = marked.apply(bare(scene, denominator, detail, layers));
     return drawing.plus(notes(lines(scene, detail), drawing, denominator));
   }
 
-  /** Returns the elevation with its dimensions, without notes. */
-  static Drawing bare(Scene scene, double denominator, Detail detail) {
+  /** Returns the elevation with its dimensions, which break at what is left, without notes. */
+  static Drawing bare(Scene scene, double denominator, Detail detail, LayerChoice layers) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
     Drawing machine = ElevationPicture.of(scene, plain);
-    return machine.plus(DimensionInk.layer(scene, machine, denominator, detail));
+    return machine.plus(DimensionInk.layer(scene, layers.on(machine), denominator, detail));
   }
 
   /** Returns what is said of a picture, a line each. */
