@@ -50,6 +50,11 @@ public enum Units {
     TOWARDS
   }
 
+  /** Returns in what lengths are written, for people. */
+  public String lengths() {
+    return this == IN ? "inches" : "mm";
+  }
+
   /** Returns the word for these in files and options. */
   public String word() {
     return word;

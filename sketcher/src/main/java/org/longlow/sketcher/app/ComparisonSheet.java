@@ -24,9 +24,6 @@ public final class ComparisonSheet {
   private static final int CAME = 6;
   private static final int SAID = 4;
 
-  /** Longest line, characters: about as long as A4 is broad. */
-  private static final int LONGEST = 110;
-
   private ComparisonSheet() {}
 
   /**
@@ -55,7 +52,7 @@ public final class ComparisonSheet {
   /** Returns what is written on it: which is which, then what changed, weightiest first. */
   static List<String> lines(List<String> names, Comparison comparison, Units units) {
     List<String> lines = new ArrayList<>();
-    lines.add(cut("Light: " + names.get(0) + ". Dark: " + names.get(1) + ". Both as drawn."));
+    lines.add("Light: " + names.get(0) + ". Dark: " + names.get(1) + ". Both as drawn.");
     List<String> verdicts =
         comparison.verdicts().stream()
             .sorted(Comparator.comparing(ComparisonSheet::rank))
@@ -84,10 +81,6 @@ public final class ComparisonSheet {
     return finding != null && finding.verdict() == Verdict.FAIL;
   }
 
-  private static String cut(String line) {
-    return line.length() > LONGEST ? line.substring(0, LONGEST - 1) + "…" : line;
-  }
-
   private static String line(Difference d) {
     return (d.kind() + " " + d.name() + (d.what().isEmpty() ? "" : ", " + d.what()))
         + ": "
@@ -97,7 +90,7 @@ public final class ComparisonSheet {
   }
 
   private static void add(List<String> lines, List<String> all, int most, String what) {
-    all.stream().limit(most).map(ComparisonSheet::cut).forEach(lines::add);
+    all.stream().limit(most).forEach(lines::add);
     if (all.size() > most) {
       lines.add("... and " + (all.size() - most) + " more " + what + " that the comparison lists.");
     }

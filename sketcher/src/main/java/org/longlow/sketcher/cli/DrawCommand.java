@@ -119,7 +119,7 @@ final class DrawCommand implements Callable<Integer> {
           ViewSheets.sheet(
               study,
               options,
-              new Views(kind, projection),
+              new Views(kind, projection, layers),
               onSheet.scale(),
               paper,
               onSheet.issued());

@@ -27,7 +27,7 @@ final class PrinterOption {
       converter = MillimetreOption.class,
       description = {
         "What the bar of 100 mm, or of 200 mm, measures across the paper, held upright, on a print",
-        "that was not corrected; corrects the next."
+        "that was not corrected, in mm or as \"7.86 in\"; corrects the next."
       })
   private Double across;
 

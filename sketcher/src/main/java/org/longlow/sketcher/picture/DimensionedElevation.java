@@ -2,12 +2,12 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.TitleEntries;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.FigureSort;
-import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
@@ -16,7 +16,9 @@ import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
+import org.longlow.svg.page.SheetSpace;
 import org.longlow.svg.page.TitleBlock;
 
 /** The elevation for the wall: dimensions in tiers, axle loads as notes, on a framed sheet. */
@@ -41,7 +43,12 @@ public final class DimensionedElevation {
    * options.
    */
   public static Drawing of(Study study, PictureOptions options) {
-    return of(Scenes.of(study, options), options.denominator());
+    return of(
+        Scenes.of(study, options),
+        options.denominator(),
+        Detail.FULL,
+        LayerChoice.ALL,
+        UnaryOperator.identity());
   }
 
   /**
@@ -97,21 +104,24 @@ public final class DimensionedElevation {
    * Returns the dimensioned elevation at real size, lettered for 1:{@code denominator}.
    *
    * @param denominator N of the scale it will be shown at
+   * @param layers what will be left of it
+   * @param marked adds what stands under its notes
    */
-  static Drawing of(Scene scene, double denominator) {
-    return of(scene, denominator, Detail.FULL);
-  }
-
-  static Drawing of(Scene scene, double denominator, Detail detail) {
-    Drawing drawing = bare(scene, denominator, detail);
+  static Drawing of(
+      Scene scene,
+      double denominator,
+      Detail detail,
+      LayerChoice layers,
+      UnaryOperator<Drawing> marked) {
+    Drawing drawing = marked.apply(bare(scene, denominator, detail, layers));
     return drawing.plus(notes(lines(scene, detail), drawing, denominator));
   }
 
-  /** Returns the elevation with its dimensions, without notes. */
-  static Drawing bare(Scene scene, double denominator, Detail detail) {
+  /** Returns the elevation with its dimensions, which break at what is left, without notes. */
+  static Drawing bare(Scene scene, double denominator, Detail detail, LayerChoice layers) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
     Drawing machine = ElevationPicture.of(scene, plain);
-    return machine.plus(DimensionInk.layer(scene, machine, denominator, detail));
+    return machine.plus(DimensionInk.layer(scene, layers.on(machine), denominator, detail));
   }
 
   /** Returns what is said of a picture, a line each. */
@@ -119,7 +129,7 @@ public final class DimensionedElevation {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Lengths in "
-            + (scene.layout().units() == Units.IN ? "inches" : "mm")
+            + scene.layout().units().lengths()
             + ", angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
     PressedWords.said(scene)
@@ -153,7 +163,7 @@ public final class DimensionedElevation {
       lines.add(LARGER);
     }
     for (String note : scene.layout().titleBlock().notes()) {
-      lines.addAll(Lettering.wrapped(Lettering.printable(note), Canvas.SMALL_MM, NOTE_WIDE_MM));
+      lines.addAll(wrapped(note));
     }
     lines.add("A sketch, not a certificate: local codes and licensed inspection decide.");
     return lines;
@@ -161,22 +171,37 @@ public final class DimensionedElevation {
 
   /** Returns lines written above a picture, from its left edge. */
   static Layer notes(List<String> lines, Drawing drawing, double n) {
+    return notes(lines, 1, drawing, n);
+  }
+
+  /** As {@link #notes(List, Drawing, double)}, in columns beside each other. */
+  static Layer notes(List<String> lines, int columns, Drawing drawing, double n) {
     Envelope box = drawing.boundsMm();
-    double y = box.getMaxY() + AIR_MM * n;
+    int high = (lines.size() + columns - 1) / columns;
     List<Mark> marks = new ArrayList<>();
-    for (int i = lines.size() - 1; i >= 0; i--) {
+    for (int i = 0; i < lines.size(); i++) {
       marks.add(
           new Mark.Words(
               "notes",
               lines.get(i),
-              box.getMinX(),
-              y,
+              box.getMinX() + i / high * (NOTE_WIDE_MM + AIR_MM) * n,
+              box.getMaxY() + (AIR_MM + (high - 1 - i % high) * NOTE_LINE_MM) * n,
               Canvas.SMALL_MM,
               0,
               Anchor.START,
               Tone.PENCIL));
-      y += NOTE_LINE_MM * n;
     }
     return new Layer(PictureLayer.NOTES.id(), PictureLayer.NOTES.title(), marks);
+  }
+
+  /** Returns how many columns of notes a picture has room for. */
+  static int columns(Paper paper) {
+    double wide = SheetSpace.pictureSpace(paper.landscape()).getWidth();
+    return Math.max(1, (int) ((wide + AIR_MM) / (NOTE_WIDE_MM + AIR_MM)));
+  }
+
+  /** Returns a line broken where a column of notes ends. */
+  static List<String> wrapped(String line) {
+    return Lettering.wrapped(Lettering.printable(line), Canvas.SMALL_MM, NOTE_WIDE_MM);
   }
 }

@@ -73,7 +73,7 @@ public final class LayerChoice {
             .toList());
   }
 
-  private Drawing on(Drawing drawing) {
+  Drawing on(Drawing drawing) {
     List<Layer> kept = drawing.layers().stream().filter(l -> draws(l.id())).toList();
     return new Drawing(drawing.title(), kept);
   }

@@ -14,11 +14,11 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
-import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Paper;
@@ -42,8 +42,14 @@ public final class OverlayPicture {
   /** So many pins that moved farthest are told by how far. */
   private static final int TOLD = 10;
 
+  /** So many lines stand below each other without columns. */
+  private static final int FEW = 5;
+
   /** Air between a pin and what is written beside it, paper mm. */
   private static final double BESIDE_MM = 1.8;
+
+  /** What is written stands no farther from its pin, paper mm. */
+  private static final double FARTHEST_MM = 20;
 
   private static final PictureOptions AS_DRAWN = PictureOptions.PLAIN.withAsDrawn();
 
@@ -66,6 +72,11 @@ public final class OverlayPicture {
     Scene scene = Scenes.of(after, AS_DRAWN);
     Envelope box = MachineInk.bounds(scene);
     box.expandToInclude(MachineInk.bounds(Scenes.of(before, AS_DRAWN)));
+    List<String> all =
+        lines.stream().flatMap(l -> DimensionedElevation.wrapped(l).stream()).toList();
+    List<String> which = new ArrayList<>(DimensionedElevation.wrapped(lines.get(0)));
+    which.add("Larger paper tells what changed.");
+    int columns = all.size() > FEW ? DimensionedElevation.columns(paper) : 1;
     SheetChoice choice =
         new SheetChoice(
             paper,
@@ -77,8 +88,10 @@ public final class OverlayPicture {
             SheetChoice.MUCH_LARGER,
             (n, detail) -> {
               Drawing both = of(before, after, n);
-              List<String> said = detail == Detail.FULL ? lines : lines.subList(0, 1);
-              return both.plus(DimensionedElevation.notes(said, both, n));
+              return both.plus(
+                  detail == Detail.FULL
+                      ? DimensionedElevation.notes(all, columns, both, n)
+                      : DimensionedElevation.notes(which, both, n));
             });
     return scale.map(choice::at).orElseGet(choice::largest);
   }
@@ -112,7 +125,7 @@ public final class OverlayPicture {
     add(layers, "before", "As it was", light);
     add(layers, "same", "As before", same);
     add(layers, "after", "As it is", dark);
-    add(layers, "moved", "Pins that moved", moved(before, after, n));
+    add(layers, "moved", "Pins that moved", moved(before, after, layers, n));
     return ElevationPicture.onRoad(new Drawing(is.title(), layers), is);
   }
 
@@ -193,56 +206,69 @@ public final class OverlayPicture {
     return moved;
   }
 
-  /** A line from where each was to where it is, a cross there, and its name where there is room. */
-  private static List<Mark> moved(Study before, Study after, double n) {
-    Units units = after.layout().units();
+  /**
+   * A line from where each was to where it is, a cross there, and of those that moved farthest the
+   * name, where it is read best.
+   *
+   * @param drawn what is on the picture already
+   */
+  private static List<Mark> moved(Study before, Study after, List<Layer> drawn, double n) {
+    Map<String, Double> moved = movedPins(before, after);
     Canvas canvas = new Canvas(n);
-    List<Envelope> taken = new ArrayList<>();
-    List<Mark> words = new ArrayList<>();
-    movedPins(before, after)
-        .forEach(
-            (name, mm) -> {
-              PointMm from = before.placed().places().pin(name);
-              PointMm to = after.placed().places().pin(name);
-              String subject = "pin:" + name;
-              Style line = Style.line(Tone.CHOSEN, Canvas.FINE_MM);
-              canvas.line(PictureLayer.PINS, subject, line, from, to);
-              double r = CROSS_MM * n;
-              for (PointMm way : List.of(new PointMm(r, r), new PointMm(r, -r))) {
-                canvas.line(PictureLayer.PINS, subject, line, to.minus(way), to.plus(way));
-              }
-              String text = name + " " + units.says(mm, FigureSort.LENGTH_IN_TENTHS);
-              Mark.Words label =
-                  new Mark.Words(
-                      subject,
-                      text,
-                      to.x() + BESIDE_MM * n,
-                      to.z() + BESIDE_MM * n,
-                      Canvas.SMALL_MM,
-                      0,
-                      Anchor.START,
-                      Tone.CHOSEN);
-              Envelope box = onPaper(label, n);
-              if (words.size() < TOLD && taken.stream().noneMatch(box::intersects)) {
-                taken.add(box);
-                words.add(label);
-              }
-            });
+    Style line = Style.line(Tone.CHOSEN, Canvas.FINE_MM);
+    for (String name : moved.keySet()) {
+      PointMm to = after.placed().places().pin(name);
+      String subject = "pin:" + name;
+      canvas.line(PictureLayer.PINS, subject, line, before.placed().places().pin(name), to);
+      double r = CROSS_MM * n;
+      for (PointMm way : List.of(new PointMm(r, r), new PointMm(r, -r))) {
+        canvas.line(PictureLayer.PINS, subject, line, to.minus(way), to.plus(way));
+      }
+    }
     List<Mark> marks = new ArrayList<>(canvas.marks(PictureLayer.PINS));
-    marks.addAll(words);
+    List<Layer> all = new ArrayList<>(drawn);
+    all.add(new Layer("moved", "", marks));
+    WordSpots spots = new WordSpots(new Drawing("", all), n);
+    List<Mark> onTop = new ArrayList<>();
+    moved.entrySet().stream()
+        .limit(TOLD)
+        .forEach(
+            e -> {
+              String how = after.layout().units().says(e.getValue(), FigureSort.LENGTH_IN_TENTHS);
+              PointMm at = after.placed().places().pin(e.getKey());
+              Mark.Words words = told("pin:" + e.getKey(), e.getKey() + " " + how, at, spots, n);
+              Envelope box = Labels.box(words, n);
+              marks.add(leader(words.subject(), at, box));
+              onTop.add(
+                  new Mark.Shape(
+                      words.subject(), Planar.rectangle(box), Style.area(Tone.PAPER, 1)));
+              onTop.add(words);
+            });
+    marks.addAll(onTop);
     return marks;
   }
 
-  private static Envelope onPaper(Mark.Words words, double n) {
-    return new Mark.Words(
-            words.subject(),
-            words.text(),
-            words.x() / n,
-            words.y() / n,
-            words.heightMm(),
-            0,
-            words.anchor(),
-            words.tone())
-        .boxMm();
+  /** From a pin to its words, which may stand farther off. */
+  private static Mark leader(String subject, PointMm pin, Envelope box) {
+    double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), pin.x()));
+    double z = Math.max(box.getMinY(), Math.min(box.getMaxY(), pin.z()));
+    return new Mark.Shape(
+        subject, Planar.line(pin.x(), pin.z(), x, z), Style.line(Tone.CHOSEN, Canvas.HAIR_MM));
+  }
+
+  /** Returns words beside a pin, where they are read best. */
+  private static Mark.Words told(
+      String subject, String text, PointMm pin, WordSpots spots, double n) {
+    List<Mark.Words> ways = new ArrayList<>();
+    for (double far = BESIDE_MM; far < FARTHEST_MM; far += 3) {
+      for (double[] way : new double[][] {{1, 1}, {1, -1}, {-1, 1}, {-1, -1}, {0, 1}, {0, -1}}) {
+        Anchor anchor = way[0] > 0 ? Anchor.START : way[0] < 0 ? Anchor.END : Anchor.MIDDLE;
+        double down = way[1] < 0 ? Canvas.SMALL_MM : 0;
+        double x = pin.x() + way[0] * far * n;
+        double y = pin.z() + (way[1] * far - down) * n;
+        ways.add(new Mark.Words(subject, text, x, y, Canvas.SMALL_MM, 0, anchor, Tone.CHOSEN));
+      }
+    }
+    return spots.best(ways, w -> w);
   }
 }

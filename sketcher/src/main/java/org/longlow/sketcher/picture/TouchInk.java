@@ -11,7 +11,10 @@ import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
-/** Rings on a front view or plan where something touches first, with words beside the machine. */
+/**
+ * Rings where something touches first, with words beside the machine in a front view or plan, over
+ * it in the elevation, which is broad enough.
+ */
 final class TouchInk {
 
   private static final double RING_MM = 1.3;
@@ -47,18 +50,24 @@ final class TouchInk {
       List<TouchRing> touches, Drawing picture, Envelope machine, Eye eye, double n) {
     Canvas canvas = new Canvas(n);
     boolean front = eye.aspect() == Aspect.FRONT;
+    boolean side = eye.aspect() == Aspect.SIDE;
     List<Double> taken = new ArrayList<>();
+    int placed = 0;
     Envelope all = picture.boundsMm();
     all.expandToInclude(machine);
     for (TouchRing touch : touches) {
       PointMm at = eye.page(touch.where(), touch.yMm());
       canvas.circle(
           PictureLayer.FINDINGS, "touch", at, canvas.paper(RING_MM), Style.line(Tone.BAD, 0.35));
-      boolean right = front ? touch.left() : true;
-      double x =
-          right ? all.getMaxX() + canvas.paper(AIR_MM) : all.getMinX() - canvas.paper(AIR_MM);
-      double y = free(at.z(), right, taken, canvas.paper(LINE_MM));
-      PointMm words = new PointMm(x, y);
+      boolean right = side ? at.x() < all.centre().x : !front || touch.left();
+      PointMm words =
+          side
+              ? new PointMm(at.x(), all.getMaxY() + canvas.paper(AIR_MM + LINE_MM * placed++))
+              : new PointMm(
+                  right
+                      ? all.getMaxX() + canvas.paper(AIR_MM)
+                      : all.getMinX() - canvas.paper(AIR_MM),
+                  free(at.z(), right, taken, canvas.paper(LINE_MM)));
       canvas.line(
           PictureLayer.FINDINGS,
           "touch",
@@ -69,7 +78,7 @@ final class TouchInk {
           PictureLayer.FINDINGS,
           "touch",
           touch.words(),
-          new PointMm(x + canvas.paper(right ? 1 : -1), y - canvas.paper(1)),
+          new PointMm(words.x() + canvas.paper(right ? 1 : -1), words.z() - canvas.paper(1)),
           Canvas.SMALL_MM,
           right ? Anchor.START : Anchor.END,
           Tone.INK);

@@ -70,7 +70,8 @@ public final class ViewSheets {
   /** Returns the views at real size, lettered for a scale. */
   Drawing at(double n, Detail detail) {
     return switch (views.kind()) {
-      case SIDE -> ringed(DimensionedElevation.of(scene, n, detail), n);
+      case SIDE ->
+          DimensionedElevation.of(scene, n, detail, views.layers(), side -> ringed(side, n));
       case FRONT ->
           alone(Aspect.FRONT, "Seen from ahead: the machine's left is at the right.", n, detail);
       case PLAN -> alone(Aspect.PLAN, "Seen from above, the front to the right.", n, detail);
@@ -117,7 +118,7 @@ public final class ViewSheets {
 
   private Drawing all(double n, Detail detail) {
     boolean first = views.projection() == Views.Projection.FIRST_ANGLE;
-    Drawing side = DimensionedElevation.bare(scene, n, detail);
+    Drawing side = DimensionedElevation.bare(scene, n, detail, views.layers());
     AspectBodies ahead = seen(Aspect.FRONT);
     List<Mark> breadth = new AspectDimensions(scene, ahead, detail, n).breadth();
     Drawing front = AspectPicture.of(scene, ahead, breadth, n);

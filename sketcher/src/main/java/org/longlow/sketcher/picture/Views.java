@@ -2,8 +2,17 @@ package org.longlow.sketcher.picture;
 
 import java.util.List;
 
-/** Which views of a machine go on a sheet, and how they lie on it. */
-public record Views(Kind kind, Projection projection) {
+/**
+ * Which views of a machine go on a sheet, and how they lie on it.
+ *
+ * @param layers those that will be left on it, for lines break only at what is drawn
+ */
+public record Views(Kind kind, Projection projection, LayerChoice layers) {
+
+  /** Views with all their layers. */
+  public Views(Kind kind, Projection projection) {
+    this(kind, projection, LayerChoice.ALL);
+  }
 
   /** The elevation alone. */
   public static final Views SIDE = new Views(Kind.SIDE, Projection.FIRST_ANGLE);

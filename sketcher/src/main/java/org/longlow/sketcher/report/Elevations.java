@@ -73,7 +73,7 @@ final class Elevations {
     Page page = Page.round(onPage(drawing, options.denominator()), MARGIN_MM);
     h.raw("<figure>\n");
     Plate.write(h, "elevation" + (n == 1 ? "" : n), "elevation " + n + ", " + words, page);
-    h.element("figcaption", caption(study.layout().units().word(), options, words, n));
+    h.element("figcaption", caption(study.layout().units().lengths(), options, words, n));
     h.raw("</figure>\n");
   }
 

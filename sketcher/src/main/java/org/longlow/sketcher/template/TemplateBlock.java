@@ -18,16 +18,36 @@ record TemplateBlock(
   private static final double LINE_MM = 5.2;
 
   /**
-   * Longer lines are broken: at half a sheet, so that the block finds room on one; where it finds
-   * none, it is tried lower and broader, then higher and narrower.
+   * How a block may be set.
+   *
+   * @param widestMm longer lines of letters in full size are broken
+   * @param size of letters, a share of the full one
+   * @param columns of lines beside each other
    */
-  static final List<Double> WIDEST_MM = List.of(84.0, 130.0, 64.0);
+  record Setting(double widestMm, double size, int columns) {}
+
+  /** Size of letters on a sheet that is shared, and where full ones would take one more sheet. */
+  private static final double BRIEF = 0.75;
+
+  /**
+   * Broken at half a sheet, so that the block finds room on one; where it finds none, lower and
+   * broader, then higher and narrower, and so again in smaller letters and in columns.
+   */
+  private static final List<Setting> SETTINGS =
+      List.of(
+          new Setting(84, 1, 1),
+          new Setting(130, 1, 1),
+          new Setting(64, 1, 1),
+          new Setting(84, BRIEF, 1),
+          new Setting(170, BRIEF, 1),
+          new Setting(64, BRIEF, 1),
+          new Setting(84, BRIEF, 2));
 
   /** The same of the larger letters of the name. */
   private static final double WIDEST_TITLE_MM = 120;
 
-  /** Sizes on a sheet that is shared, as parts of these. */
-  private static final double BRIEF = 0.75;
+  /** Between columns. */
+  private static final double GUTTER_MM = 6;
 
   /** Longer words in a table are shortened. */
   private static final double CELL_MM = 30;
@@ -42,16 +62,20 @@ record TemplateBlock(
   /** Words of turned arrows stand outside of them. */
   private static final double TURNED_COMPASS_MM = 40;
 
+  /** Returns the ways in which it may be set, the best first. */
+  List<Setting> settings() {
+    return brief ? List.of(new Setting(84, BRIEF, 1)) : SETTINGS;
+  }
+
   /**
    * Returns name, lines, table and key below each other, the compass at their left, from (0, 0)
    * down.
-   *
-   * @param widestMm where lines are broken, one of {@link #WIDEST_MM}
    */
-  List<Mark> of(TemplateText text, double widestMm) {
+  List<Mark> of(TemplateText text, Setting setting) {
+    double widestMm = setting.widestMm();
+    double size = setting.size();
     double wide = turnRad == 0 ? COMPASS_MM : TURNED_COMPASS_MM;
     List<Mark> out = new ArrayList<>(Compass.marks(upWord, rightWord, turnRad, wide / 2 - 1, -9));
-    double size = brief ? BRIEF : 1;
     double nameMm = NAME_MM * size;
     double textMm = TEXT_MM * size;
     double lineMm = LINE_MM * size;
@@ -61,12 +85,16 @@ record TemplateBlock(
       out.add(words(line, wide, y, nameMm));
     }
     y -= 3;
-    for (String said : text.lines()) {
-      for (String line : Lettering.wrapped(said, textMm, widestMm * size)) {
-        y -= lineMm;
-        out.add(words(line, wide, y, textMm));
-      }
+    List<String> lines =
+        text.lines().stream()
+            .flatMap(l -> Lettering.wrapped(l, textMm, widestMm * size).stream())
+            .toList();
+    int high = (lines.size() + setting.columns() - 1) / setting.columns();
+    for (int i = 0; i < lines.size(); i++) {
+      double x = wide + i / high * (widestMm + GUTTER_MM) * size;
+      out.add(words(lines.get(i), x, y - (i % high + 1) * lineMm, textMm));
     }
+    y -= high * lineMm;
     List<List<String>> fitted =
         text.rows().stream()
             .map(r -> r.stream().map(c -> Lettering.fitted(c, textMm, CELL_MM * size)).toList())

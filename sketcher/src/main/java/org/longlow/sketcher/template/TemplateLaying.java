@@ -141,15 +141,14 @@ final class TemplateLaying {
     }
     TemplateBlock block =
         new TemplateBlock(subject, text.upWord(), text.rightWord(), turnRad, brief);
-    for (double widestMm :
-        brief ? TemplateBlock.WIDEST_MM.subList(0, 1) : TemplateBlock.WIDEST_MM) {
-      List<Mark> words = block.of(text, widestMm);
+    for (TemplateBlock.Setting setting : block.settings()) {
+      List<Mark> words = block.of(text, setting);
       Optional<PointMm> at = places.room(words);
       if (at.isPresent()) {
         return drawing(moved(words, at.get()));
       }
     }
-    List<Mark> words = block.of(text, TemplateBlock.WIDEST_MM.get(0));
+    List<Mark> words = block.of(text, block.settings().get(0));
     return drawing(moved(words, places.below(words, drawing(List.of()).boundsMm())));
   }
 

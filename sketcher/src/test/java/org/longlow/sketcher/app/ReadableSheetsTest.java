@@ -4,14 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.DimensionedElevation;
+import org.longlow.sketcher.picture.OverlayPicture;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.Shipped;
@@ -22,12 +27,13 @@ import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
 import org.longlow.svg.page.TemplateSettings;
 
 /**
  * Every sheet of the shipped machines, as painted: what is painted later over something in paper
  * hides it, all else is seen. No line, hatching of a glue strip or other word runs through words,
- * or through a bar to measure by.
+ * or through a bar to measure by. Words and maps alone take no sheet.
  */
 class ReadableSheetsTest {
 
@@ -50,6 +56,9 @@ class ReadableSheetsTest {
     List<String> faults = new ArrayList<>();
     for (Page page : set.pages()) {
       look(page, faults);
+      if (page.layers().stream().noneMatch(l -> l.id().equals("outline"))) {
+        faults.add(page.title() + ": nothing on it is cut");
+      }
     }
     assertThat(faults).isEmpty();
   }
@@ -66,6 +75,44 @@ class ReadableSheetsTest {
         assertThat(faults).as(paper.name() + " " + ink).isEmpty();
       }
     }
+  }
+
+  /** With all that is said of two machines that have little in common. */
+  @Test
+  void aComparisonIsReadWhole() {
+    Study before = Shipped.study("curlew");
+    Study after = Shipped.study("dunlin");
+    List<String> lines =
+        ComparisonSheet.lines(
+            List.of("a".repeat(200), "dunlin"), Comparison.of(before, after), Units.MM);
+    for (Paper paper : List.of(Paper.A3, Paper.A4)) {
+      Page page = OverlayPicture.sheet(before, after, lines, Optional.empty(), paper, "").page();
+      List<String> faults = new ArrayList<>();
+      look(page, faults);
+      assertThat(faults).as(paper.name()).isEmpty();
+      assertThat(words(page)).noneMatch(w -> w.contains("…"));
+    }
+  }
+
+  /** What comes too close as it is steered is told without a smaller scale. */
+  @Test
+  void ringsAreToldOverTheMachine() {
+    PictureOptions bram = PictureOptions.PLAIN.withPerson("Bram");
+    DimensionedElevation.Sheet sheet =
+        ViewSheets.elevation(Shipped.study("heron"), bram, Paper.A3, "");
+    assertThat(sheet.scale()).isEqualTo(Scale.oneTo(10));
+    assertThat(words(sheet.page())).anyMatch(w -> w.startsWith("steered, bars and a limb of Bram"));
+    List<String> faults = new ArrayList<>();
+    look(sheet.page(), faults);
+    assertThat(faults).isEmpty();
+  }
+
+  private static List<String> words(Page page) {
+    return page.layers().stream()
+        .flatMap(l -> l.marks().stream())
+        .filter(Mark.Words.class::isInstance)
+        .map(m -> ((Mark.Words) m).text())
+        .toList();
   }
 
   private static void look(Page page, List<String> faults) {

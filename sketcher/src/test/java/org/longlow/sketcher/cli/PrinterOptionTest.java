@@ -38,6 +38,8 @@ class PrinterOptionTest {
     assertThat(c.printer()).isEqualTo("attic");
     assertThat(given("--measured-across", "99").correction(known))
         .isEqualTo(new PrintCorrection("", 100 / 99.0, 1));
+    assertThat(given("--measured-across", "7.9 in").correction(known))
+        .isEqualTo(new PrintCorrection("", 200 / (7.9 * 25.4), 1));
   }
 
   @Test

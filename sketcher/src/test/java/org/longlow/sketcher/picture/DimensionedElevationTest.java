@@ -278,4 +278,26 @@ class DimensionedElevationTest {
         .map(m -> ((Mark.Words) m).text())
         .toList();
   }
+
+  /** Each dimension has two extension lines, and bodies that are left off break none. */
+  @Test
+  void extensionLinesBreakOnlyAtWhatIsDrawn() {
+    assertThat(hairlines(LayerChoice.of(List.of("dimensions")))).isEven();
+    assertThat(hairlines(LayerChoice.ALL))
+        .isGreaterThan(hairlines(LayerChoice.of(List.of("dimensions"))));
+  }
+
+  private static int hairlines(LayerChoice layers) {
+    Views side = new Views(Views.Kind.SIDE, Views.Projection.FIRST_ANGLE, layers);
+    return (int)
+        ViewSheets.sheet(
+                Shipped.study("heron"), PictureOptions.PLAIN, side, Optional.empty(), Paper.A3, "")
+            .page()
+            .layers()
+            .stream()
+            .filter(l -> l.id().equals("dimensions"))
+            .flatMap(l -> l.marks().stream())
+            .filter(m -> m instanceof Mark.Shape s && s.style().strokeMm() == Canvas.HAIR_MM)
+            .count();
+  }
 }

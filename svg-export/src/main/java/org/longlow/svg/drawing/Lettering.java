@@ -100,7 +100,7 @@ public final class Lettering {
 
   /**
    * Returns the text broken at spaces into lines no wider than allowed; a single longer word is
-   * shortened.
+   * broken where it must be.
    */
   public static List<String> wrapped(String text, double heightMm, double widestMm) {
     List<String> lines = new ArrayList<>();
@@ -113,11 +113,26 @@ public final class Lettering {
         if (!line.isEmpty()) {
           lines.add(line);
         }
-        line = fitted(word, heightMm, widestMm);
+        line = word;
+        while (widthMm(line, heightMm) > widestMm && line.codePointCount(0, line.length()) > 1) {
+          int end = fitting(line, heightMm, widestMm);
+          lines.add(line.substring(0, end));
+          line = line.substring(end);
+        }
       }
     }
     lines.add(line);
     return List.copyOf(lines);
+  }
+
+  /** Returns where the longest part of a word that fits ends; the first letter always does. */
+  private static int fitting(String word, double heightMm, double widestMm) {
+    int end = word.length();
+    int first = word.offsetByCodePoints(0, 1);
+    while (end > first && widthMm(word.substring(0, end), heightMm) > widestMm) {
+      end = word.offsetByCodePoints(end, -1);
+    }
+    return end;
   }
 
   private static int width(int codePoint) {

@@ -26,16 +26,23 @@ final class LeastPaper {
   /** Turns that differ by less are the same, rad. */
   private static final double SAME_RAD = Math.toRadians(0.5);
 
+  /** So many places far from the middle are told. */
+  private static final int FAR = 4;
+
   private LeastPaper() {}
 
   /**
    * A way to lie.
    *
    * @param turnRad of the template, counter-clockwise
-   * @param tiling of its ink
+   * @param tilings of its ink that need as many sheets: the one nearest the middle, then those
+   *     farthest from it, which leave the most room in one place
    * @param sheets how many are needed
    */
-  record Way(double turnRad, Tiling tiling, int sheets) {}
+  record Way(double turnRad, List<Tiling> tilings, int sheets) {}
+
+  /** A place of the grid, so many steps from the middle. */
+  private record Place(Tiling tiling, int sheets, double off) {}
 
   /** Returns turns worth trying: none, and those that lay a side of the hull level. */
   static List<Double> turns(Geometry ink) {
@@ -68,7 +75,8 @@ final class LeastPaper {
   }
 
   /**
-   * Returns the place of the grid that needs fewest sheets; of equals the one nearest the middle.
+   * Returns the places of the grid that need fewest sheets; of equals the one nearest the middle
+   * first.
    */
   static Way best(Geometry ink, double turnRad, TemplateSettings s) {
     Geometry lies = turned(ink, turnRad);
@@ -78,13 +86,12 @@ final class LeastPaper {
     double h = middle.usableHeightMm();
     double o = s.overlapMm();
     if (middle.rows() * middle.columns() == 1) {
-      return new Way(turnRad, middle, 1);
+      return new Way(turnRad, List.of(middle), 1);
     }
     int[][] sums = InkRaster.of(lies, box, RASTER_MM).sums();
     double spareX = Tiling.spare(box.getWidth(), w, o);
     double spareY = Tiling.spare(box.getHeight(), h, o);
-    Way best = null;
-    double bestOff = 0;
+    List<Place> places = new ArrayList<>();
     for (int i = 0; i <= SHIFTS; i++) {
       for (int j = 0; j <= SHIFTS; j++) {
         Tiling tiling =
@@ -95,15 +102,18 @@ final class LeastPaper {
                 o,
                 box.getMinX() - spareX * i / SHIFTS,
                 box.getMaxY() + spareY * j / SHIFTS);
-        int sheets = sheets(tiling, box, sums);
         double off = Math.hypot(i - SHIFTS / 2.0, j - SHIFTS / 2.0);
-        if (best == null || sheets < best.sheets() || sheets == best.sheets() && off < bestOff) {
-          best = new Way(turnRad, tiling, sheets);
-          bestOff = off;
-        }
+        places.add(new Place(tiling, sheets(tiling, box, sums), off));
       }
     }
-    return best;
+    int least = places.stream().mapToInt(Place::sheets).min().orElseThrow();
+    places.removeIf(p -> p.sheets() > least);
+    places.sort(Comparator.comparingDouble(Place::off));
+    List<Tiling> kept = new ArrayList<>(List.of(places.get(0).tiling()));
+    for (int i = places.size() - 1; i > Math.max(0, places.size() - 1 - FAR); i--) {
+      kept.add(places.get(i).tiling());
+    }
+    return new Way(turnRad, kept, least);
   }
 
   private static int sheets(Tiling tiling, Envelope box, int[][] sums) {

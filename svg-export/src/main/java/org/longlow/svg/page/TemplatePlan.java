@@ -58,7 +58,7 @@ record TemplatePlan(
       LaidOut turned = laid.turned(c.way().turnRad());
       List<Function<Envelope, Tiling>> grids = new ArrayList<>();
       if (c.way().sheets() > 1 && !settings.paper().roll()) {
-        grids.add(c.way().tiling()::over);
+        c.way().tilings().forEach(tiling -> grids.add(tiling::over));
       }
       grids.add(box -> tiling(box, c.lies().apply(box))); // with its words in the middle
       for (Function<Envelope, Tiling> grid : grids) {

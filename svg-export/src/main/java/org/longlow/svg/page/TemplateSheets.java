@@ -70,16 +70,14 @@ public final class TemplateSheets {
    */
   public static List<Page> of(String part, LaidOut laid, TemplateSettings settings) {
     Sheets best = Sheets.of(TemplatePlan.of(part, laid, settings));
-    if (best.coveredMm() > 0) {
-      for (Supplier<TemplatePlan> other : best.plan().shifted(laid)) {
-        Sheets moved = Sheets.of(other.get());
-        if (moved.plan().sheets().size() <= best.plan().sheets().size()
-            && moved.coveredMm() < best.coveredMm()) {
-          best = moved;
-        }
-        if (best.coveredMm() == 0) {
-          break;
-        }
+    List<Supplier<TemplatePlan>> others = best.isGood() ? List.of() : best.plan().shifted(laid);
+    for (Supplier<TemplatePlan> other : others) {
+      Sheets moved = Sheets.of(other.get());
+      if (moved.plan().sheets().size() <= best.plan().sheets().size() && moved.isBetter(best)) {
+        best = moved;
+      }
+      if (best.isGood()) {
+        break;
       }
     }
     return pages(best);
@@ -123,11 +121,30 @@ public final class TemplateSheets {
     }
   }
 
-  /** All sheets of a template. */
-  private record Sheets(TemplatePlan plan, List<Blocked> all) {
+  /**
+   * All sheets of a template.
+   *
+   * @param map on one of them; empty where none has room, or there is only one
+   */
+  private record Sheets(TemplatePlan plan, List<Blocked> all, Optional<CoverBlock> map) {
 
     static Sheets of(TemplatePlan plan) {
-      return new Sheets(plan, plan.sheets().stream().map(s -> Blocked.of(plan, s)).toList());
+      List<Blocked> all = plan.sheets().stream().map(s -> Blocked.of(plan, s)).toList();
+      return new Sheets(plan, all, all.size() == 1 ? Optional.empty() : cover(plan, all));
+    }
+
+    /** Whether the map needs no sheet of its own. */
+    boolean isMapped() {
+      return all.size() == 1 || map.isPresent();
+    }
+
+    boolean isGood() {
+      return coveredMm() == 0 && isMapped();
+    }
+
+    boolean isBetter(Sheets other) {
+      int less = Double.compare(other.coveredMm(), coveredMm());
+      return less > 0 || less == 0 && isMapped() && !other.isMapped();
     }
 
     /** How much of the drawing lies under bars and notes, as {@link FreeRoom} counts it. */
@@ -139,23 +156,21 @@ public final class TemplateSheets {
   private static List<Page> pages(Sheets best) {
     TemplatePlan plan = best.plan();
     List<TemplatePlan.Sheet> sheets = plan.sheets();
-    Optional<CoverBlock> cover = sheets.size() == 1 ? Optional.empty() : cover(best);
     List<Page> out = new ArrayList<>();
-    if (sheets.size() > 1 && cover.isEmpty()) {
+    if (!best.isMapped()) {
       out.add(CoverSheet.page(plan));
     }
     for (int i = 0; i < sheets.size(); i++) {
       Blocked on = best.all().get(i);
-      out.add(sheet(plan, sheets.get(i), on, cover.filter(c -> c.in(on.blocks().room()))));
+      out.add(sheet(plan, sheets.get(i), on, best.map().filter(c -> c.in(on.blocks().room()))));
     }
     return List.copyOf(out);
   }
 
   /** Finds room for the map on the first sheet that has some, for fewer words if need be. */
-  private static Optional<CoverBlock> cover(Sheets sheets) {
-    TemplatePlan plan = sheets.plan();
+  private static Optional<CoverBlock> cover(TemplatePlan plan, List<Blocked> sheets) {
     for (List<String> notes : List.of(SheetGuide.notes(plan), SheetGuide.brief(plan))) {
-      for (Blocked b : sheets.all()) {
+      for (Blocked b : sheets) {
         Optional<CoverBlock> found = CoverBlock.in(b.blocks().room(), plan, notes);
         if (found.isPresent()) {
           return found;

@@ -18,6 +18,9 @@ final class TitleBlockMarks {
   private static final double TITLE_MM = 4;
   private static final double PAD_MM = 1.2;
 
+  /** Letters of what is too long for larger ones. */
+  private static final double LEAST_MM = 2;
+
   /** Words may come out a fifth wider in a font other than the intended one. */
   private static final double FONT_RESERVE = 1.2;
 
@@ -64,29 +67,30 @@ final class TitleBlockMarks {
             CAPTION_MM,
             Anchor.TOP_START,
             Tone.PENCIL));
-    String text = Lettering.printable(entry);
     double room = (w - 2 * PAD_MM) / FONT_RESERVE;
-    double smaller = Lettering.widthMm(text, size) <= room ? size : Math.max(2, size * 0.7);
-    double below = h > 12 ? h - 11.5 : 2.2;
-    out.add(
-        Mark.Words.level(
-            Lettering.fitted(text, smaller, room),
-            x0 + x + PAD_MM,
-            y0 + y + below,
-            smaller,
-            Anchor.START,
-            Tone.INK));
+    double smaller =
+        Lettering.widthMm(Lettering.printable(entry), size) <= room ? size : size * 0.7;
+    entry(entry, x, y + (h > 12 ? h - 11.5 : 2.2), room, Math.max(LEAST_MM, smaller));
   }
 
   private void supplement(String text, double x, double y, double w) {
-    out.add(
-        Mark.Words.level(
-            Lettering.fitted(Lettering.printable(text), ENTRY_MM, (w - 2 * PAD_MM) / FONT_RESERVE),
-            x0 + x + PAD_MM,
-            y0 + y + 2.8,
-            ENTRY_MM,
-            Anchor.START,
-            Tone.INK));
+    double room = (w - 2 * PAD_MM) / FONT_RESERVE;
+    boolean fits = Lettering.widthMm(Lettering.printable(text), ENTRY_MM) <= room;
+    entry(text, x, y + 2.8, room, fits ? ENTRY_MM : LEAST_MM);
+  }
+
+  /** Writes text on a line, or on two round it where it is too long for one. */
+  private void entry(String text, double x, double y, double room, double size) {
+    List<String> lines = Lettering.wrapped(Lettering.printable(text), size, room);
+    if (lines.size() > 2) {
+      String rest = String.join(" ", lines.subList(1, lines.size()));
+      lines = List.of(lines.get(0), Lettering.fitted(rest, size, room));
+    }
+    double half = (lines.size() - 1) * 0.7 * size;
+    for (int i = 0; i < lines.size(); i++) {
+      double at = y0 + y + half - i * 2 * half;
+      out.add(Mark.Words.level(lines.get(i), x0 + x + PAD_MM, at, size, Anchor.START, Tone.INK));
+    }
   }
 
   private void grid(boolean revised) {
