@@ -210,8 +210,11 @@ final class FindingSlip extends VBox {
     }
   }
 
+  /** Rows are as high as their words only once they are laid out: before, it would go too far. */
   private void look(int i) {
     list.getFocusModel().focus(i);
+    list.applyCss();
+    list.layout();
     list.scrollTo(i);
   }
 

@@ -11,8 +11,14 @@ import javafx.scene.text.Text;
  */
 final class StepButton extends Button {
 
-  /** Longest words it likes room for, characters. */
+  /** The longest words that it says, characters. */
   private static final int LONGEST = 44;
+
+  /**
+   * As wide as this after what it does it is, whatever the step is called: clicked once more where
+   * it was, it takes the next step and not the neighbour's.
+   */
+  private static final String ROOM = ": move frontGuard";
 
   private final String does;
   private final String key;
@@ -42,7 +48,7 @@ final class StepButton extends Button {
 
   @Override
   protected double computePrefWidth(double height) {
-    return snappedLeftInset() + wide(said(LONGEST)) + snappedRightInset();
+    return snappedLeftInset() + wide(does + ROOM) + snappedRightInset();
   }
 
   private void fit() {
