@@ -14,18 +14,19 @@ final class StepButton extends Button {
   /** The longest words that it says, characters. */
   private static final int LONGEST = 44;
 
-  /**
-   * As wide as this after what it does it is, whatever the step is called: clicked once more where
-   * it was, it takes the next step and not the neighbour's.
-   */
-  private static final String ROOM = ": move frontGuard";
-
   private final String does;
   private final String key;
+  private final String room;
   private String step = "";
 
-  StepButton(String id, String does, String key, Runnable action) {
+  /**
+   * @param room what is said besides what it does where it is as wide as it likes: it likes that
+   *     whatever the step is called, so that a second click where the first was takes the next step
+   *     and not the neighbour's
+   */
+  StepButton(String id, String does, String room, String key, Runnable action) {
     this.does = does;
+    this.room = room;
     this.key = key;
     Called.by(this, id);
     getStyleClass().addAll("words", "step-button");
@@ -48,7 +49,7 @@ final class StepButton extends Button {
 
   @Override
   protected double computePrefWidth(double height) {
-    return snappedLeftInset() + wide(does + ROOM) + snappedRightInset();
+    return snappedLeftInset() + wide(does + room) + snappedRightInset();
   }
 
   private void fit() {

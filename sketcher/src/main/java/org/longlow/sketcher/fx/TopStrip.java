@@ -48,8 +48,8 @@ final class TopStrip extends VBox {
     getStyleClass().add("top");
     save = Bits.words("save", "Save", "save", this::save);
     Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
-    undo = new StepButton("undo", "Take back", "Ctrl Z", desk::undo);
-    redo = new StepButton("redo", "Do again", "Ctrl Y", desk::redo);
+    undo = new StepButton("undo", "Take back", ": move pin head", "Ctrl Z", desk::undo);
+    redo = new StepButton("redo", "Do again", "", "Ctrl Y", desk::redo);
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
     Called.by(working, "working");
