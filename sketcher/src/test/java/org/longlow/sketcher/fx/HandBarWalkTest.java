@@ -6,16 +6,23 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.FileChooser;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Plates;
+import org.longlow.svg.drawing.Mark;
 
 /** What has a key can be done by the pointer alone, and what is clicked stays where it was. */
 @Windowed
@@ -68,19 +75,17 @@ class HandBarWalkTest extends Walk {
     hands.click("hand-keep-as-a-dimension");
     assertThat(hands.layout().dimensions()).hasSize(1);
 
-    // drawn from the drawer, begun and given up
+    // drawn from the drawer, given up and finished
+    int parts = hands.layout().parts().size();
     hands.click("add").click("add-draw-it-point-by-point");
     assertThat(hand()).isEqualTo(DrawHand.class);
-    int parts = hands.layout().parts().size();
-    hands.press(KeyCode.ESCAPE);
+    hands.clickAt(hands.at(700, 900)).click("hand-Give-up");
+    assertThat(hand()).isEqualTo(Picking.class);
     hands.click("add").click("add-draw-it-point-by-point");
     for (PointMm p : List.of(new PointMm(700, 900), new PointMm(800, 900), new PointMm(760, 980))) {
       hands.clickAt(hands.at(p.x(), p.z()));
     }
     hands.click("hand-Finish");
-    assertThat(hands.layout().parts()).hasSize(parts + 1);
-    hands.click("add").click("add-draw-it-point-by-point").click("hand-Give-up");
-    assertThat(hand()).isEqualTo(Picking.class);
     assertThat(hands.layout().parts()).hasSize(parts + 1);
 
     // undone by clicks on one spot, whatever the steps are called
@@ -91,7 +96,7 @@ class HandBarWalkTest extends Walk {
       hands.clickAt(undo);
       steps++;
     }
-    assertThat(hands.layout()).isEqualTo(began);
+    assertThat(hands.layout().equals(began)).as("nothing was done again").isTrue();
     assertThat(steps).isEqualTo(6);
   }
 
@@ -125,11 +130,11 @@ class HandBarWalkTest extends Walk {
   void aNameThatAnEdgeCutsIsMovedAside() throws Exception {
     begin(plate());
     ViewFrame frame = Hands.onFx(() -> hands.window().board().frame());
-    var words =
+    Mark.Words words =
         hands.shown().drawing().layers().stream()
             .flatMap(l -> l.marks().stream())
-            .filter(org.longlow.svg.drawing.Mark.Words.class::isInstance)
-            .map(org.longlow.svg.drawing.Mark.Words.class::cast)
+            .filter(Mark.Words.class::isInstance)
+            .map(Mark.Words.class::cast)
             .filter(w -> w.subject().equals("part:plate"))
             .findFirst()
             .orElseThrow();
@@ -146,6 +151,30 @@ class HandBarWalkTest extends Walk {
     assertThat(Fitting.inSight(words, frame, 1, new Spots.Box(x + 200, y - 100, 400, 200)))
         .as("what is out of sight stays there")
         .isSameAs(words);
+  }
+
+  /** Rows had no heights when it was opened the first time, and it went past all that failed. */
+  @Test
+  void theListOpensAtTheFirstOfWhatWasClicked() throws Exception {
+    begin(plate());
+    hands.click("bundle-caution");
+    List<Finding> all = hands.shown().findings();
+    int first = 0;
+    while (all.get(first).verdict() != Verdict.CAUTION || WorstFirst.leads(all.get(first))) {
+      first++;
+    }
+    FindingSlip slip = hands.node("findings", FindingSlip.class);
+    ListView<?> list = Hands.onFx(() -> (ListView<?>) slip.lookup(".list-view"));
+    Finding wanted = all.get(first);
+    Bounds row =
+        Hands.onFx(
+            () ->
+                list.lookupAll(".finding").stream()
+                    .filter(n -> n instanceof ListCell<?> c && c.getItem() == wanted)
+                    .map(n -> list.sceneToLocal(n.localToScene(n.getBoundsInLocal())))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("not in sight: " + wanted)));
+    assertThat(row.getMinY()).isBetween(-1.0, list.getHeight() - 40);
   }
 
   @Test
