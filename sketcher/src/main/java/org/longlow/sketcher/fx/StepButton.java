@@ -29,6 +29,7 @@ final class StepButton extends Button {
     this.room = room;
     this.key = key;
     Called.by(this, id);
+    Bits.verbatim(this);
     getStyleClass().addAll("words", "step-button");
     setOnAction(e -> action.run());
     widthProperty().addListener(o -> fit());
