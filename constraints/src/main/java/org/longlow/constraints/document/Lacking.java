@@ -47,6 +47,6 @@ public final class Lacking {
     }
     return field.key().equals(MASS) && part.traits().filled()
         ? "not known: give it or a material"
-        : "not known until it is given";
+        : "not known yet";
   }
 }

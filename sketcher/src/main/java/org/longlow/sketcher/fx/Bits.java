@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -44,9 +45,15 @@ final class Bits {
     return text.replaceAll("(\\d) (\\d+/\\d+) (?=in\\b)", "$1\u00a0$2\u00a0");
   }
 
+  /** Whoever names things may write _ in names: it is shown, and marks no letter as a key. */
+  static <T extends Labeled> T verbatim(T words) {
+    words.setMnemonicParsing(false);
+    return words;
+  }
+
   /** Returns a button of words. */
   static Button words(String id, String text, String spoken, Runnable action) {
-    Button button = new Button(text);
+    Button button = verbatim(new Button(text));
     Called.by(button, id);
     button.getStyleClass().add("words");
     button.setAccessibleText(spoken);
@@ -99,7 +106,7 @@ final class Bits {
 
   /** A small button that stays down while something is on. */
   static ToggleButton toggle(String id, String words, String key) {
-    ToggleButton button = new ToggleButton(words);
+    ToggleButton button = verbatim(new ToggleButton(words));
     Called.by(button, id);
     button.getStyleClass().add("step");
     button.setMinWidth(Region.USE_PREF_SIZE);

@@ -28,6 +28,7 @@ final class BoardHands {
   private PointMm lastPx;
   private boolean panning;
   private ViewFrame frame;
+  private Runnable onTake = () -> {};
 
   BoardHands(Board board, Desk desk) {
     this.board = board;
@@ -51,6 +52,16 @@ final class BoardHands {
     return hand;
   }
 
+  /** Returns whether a hand has something to do. */
+  boolean works() {
+    return hand != empty;
+  }
+
+  /** Called when another hand takes over. */
+  void onTake(Runnable action) {
+    onTake = action;
+  }
+
   /** Gives pointer and keys to another hand; the one before drops what it had begun. */
   void take(Hand next) {
     if (hand != next) {
@@ -64,6 +75,7 @@ final class BoardHands {
       }
       board.setCursor(Cursor.DEFAULT);
       board.requestFocus();
+      onTake.run();
     }
   }
 
@@ -74,7 +86,7 @@ final class BoardHands {
 
   /** Puts down what is being done, if something is; returns whether something was. */
   boolean putDown() {
-    boolean working = hand != empty;
+    boolean working = works();
     takeNothing();
     return working;
   }
@@ -183,7 +195,7 @@ final class BoardHands {
   }
 
   private void escape() {
-    if (hand != empty) {
+    if (works()) {
       takeNothing();
     } else {
       desk.drags().hover("");

@@ -53,6 +53,7 @@ final class Card extends Pane {
   private String askedFor;
   private boolean aside;
   private Ticket beside;
+  private HandBar bar;
   private BooleanSupplier escapeBeside;
   private Runnable closeBeside;
   private Trouble told;
@@ -89,6 +90,12 @@ final class Card extends Pane {
     findings.grow();
     showList(list.isVisible());
     requestLayout();
+  }
+
+  /** Lays along the upper edge what the hand that works can do. */
+  void lay(HandBar what) {
+    bar = what;
+    getChildren().add(what);
   }
 
   /** Opens the list of findings at the first of a verdict. */
@@ -293,6 +300,11 @@ final class Card extends Pane {
     double top = tags.heightPx() + MARGIN_PX;
     double bottom = h - rulePx() - MARGIN_PX;
     double high = Math.max(80, bottom - top);
+    if (bar.isVisible()) {
+      double left = rulePx() + MARGIN_PX;
+      double wide = Math.min(bar.prefWidth(-1), w - left - MARGIN_PX);
+      bar.resizeRelocate(left, top, wide, bar.prefHeight(wide));
+    }
     if (list.isVisible()) {
       layList(w, top, high);
     }
@@ -346,7 +358,7 @@ final class Card extends Pane {
 
   /** Returns what lies over the card and is seen, px. */
   private List<Spots.Box> slips() {
-    return Stream.of(list, ticket, beside)
+    return Stream.of(list, ticket, beside, bar)
         .filter(slip -> slip != null && slip.isVisible())
         .map(t -> new Spots.Box(t.getLayoutX(), t.getLayoutY(), t.getWidth(), t.getHeight()))
         .toList();

@@ -62,18 +62,23 @@ final class CardSheet {
     Pen pen = new Pen(painter);
     pen.setFill(painter.colour(Tone.PAPER));
     pen.fillRect(0, 0, wide(), high());
-    desk.shown().ifPresent(s -> draw(pen, s, painter, frame));
+    desk.shown().ifPresent(s -> draw(pen, s, painter, frame, seen));
     Rule.paint(pen, painter, frame, inches, wide(), high());
     Rule.note(pen, painter, Rule.note(desk.options().dimensions(), inches), seen);
     tiles.paint(pen.taken());
   }
 
-  private void draw(Pen pen, BoardState shown, DrawingPainter painter, ViewFrame frame) {
+  private void draw(
+      Pen pen, BoardState shown, DrawingPainter painter, ViewFrame frame, Spots.Box seen) {
     photos.inks(shown, frame).forEach(pen::add);
+    double letters = painter.letters();
     double fills = photos.shows(shown) ? OVER_PHOTOS : 1;
     Drawing drawing = shown.drawing();
     List<Mark> marks =
         shown.live() ? steady.moving(drawing, frame.pxPerMm()) : steady.exact(drawing);
-    marks.forEach(m -> pen.add(MarkInk.of(painter, m, frame, fills, 1)));
+    for (Mark mark : marks) {
+      Mark inSight = mark instanceof Mark.Words w ? Fitting.inSight(w, frame, letters, seen) : mark;
+      pen.add(MarkInk.of(painter, inSight, frame, fills, 1));
+    }
   }
 }

@@ -253,7 +253,7 @@ final class CrewRow extends HBox {
       super(2);
       this.name = name;
       getStyleClass().add("tally");
-      seat = new ToggleButton(name);
+      seat = Bits.verbatim(new ToggleButton(name));
       Called.by(seat, "seat-" + name);
       seat.setToggleGroup(group);
       seat.getStyleClass().add("seat");

@@ -186,6 +186,24 @@ final class DrawHand implements Hand {
     return true;
   }
 
+  @Override
+  public List<Deed> deeds() {
+    return List.of(
+        new Deed("another kind", "K", () -> kinds.open(this)),
+        new Deed("one back", "Backspace", () -> does(this::back)),
+        new Deed("Finish", "Enter", () -> does(this::enter)));
+  }
+
+  private void does(Runnable run) {
+    run.run();
+    board.paintGlass();
+  }
+
+  @Override
+  public String ends() {
+    return "Give up";
+  }
+
   private void back() {
     if (!typed.isEmpty()) {
       typed = typed.back();

@@ -36,6 +36,9 @@ final class FindingSlip extends VBox {
   /** So much of a row is its first lines, px. */
   private static final double HEAD_PX = 48;
 
+  /** Rows turn out higher once they are laid out; the list is scrolled again at most so often. */
+  private static final int TRIES = 3;
+
   /** So much of the list is seen whatever lies under it, px. */
   private static final double LEAST_LIST_PX = 90;
 
@@ -126,7 +129,7 @@ final class FindingSlip extends VBox {
       filling = false;
     }
     int wanted = sight.index(now, desk.finding(), live);
-    if (other || wanted != seen) {
+    if (other || wanted >= 0 && wanted != seen) {
       seen = wanted;
       keepSeen();
     }
@@ -163,8 +166,9 @@ final class FindingSlip extends VBox {
           }
           list.applyCss();
           list.layout();
-          if (!isHeadSeen(seen)) {
+          for (int i = 0; i < TRIES && !isHeadSeen(seen); i++) {
             list.scrollTo(seen);
+            list.layout();
           }
           if (seen != list.getSelectionModel().getSelectedIndex()) {
             list.getFocusModel().focus(seen);
@@ -210,9 +214,12 @@ final class FindingSlip extends VBox {
     }
   }
 
+  /** Rows are as high as their words only once they are laid out: until then it may go too far. */
   private void look(int i) {
     list.getFocusModel().focus(i);
     list.scrollTo(i);
+    seen = i;
+    keepSeen();
   }
 
   /** While none is picked, an arrow or Enter picks the one that was come to. */

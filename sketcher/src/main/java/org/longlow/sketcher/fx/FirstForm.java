@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.geometry.VPos;
@@ -20,6 +23,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import javafx.util.StringConverter;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.Question;
 import org.longlow.sketcher.desk.Desk;
@@ -95,9 +99,8 @@ final class FirstForm extends VBox {
   }
 
   private void look() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Trace from");
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("SVG drawings", "*.svg"));
+    FileChooser chooser = FileLook.near("Trace from", Optional.empty());
+    chooser.getExtensionFilters().add(FileLook.ending("SVG drawings", List.of(".svg")));
     File chosen = chooser.showOpenDialog(getScene().getWindow());
     if (chosen != null) {
       typed.get(Question.TRACING).setText(chosen.getPath());
@@ -132,8 +135,26 @@ final class FirstForm extends VBox {
     choice.getItems().add(OPEN);
     choice.getItems().addAll(question.form().split("\\|"));
     choice.setValue(OPEN);
+    choice.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(String answer) {
+            return explained(question, answer);
+          }
+
+          @Override
+          public String fromString(String words) {
+            return words;
+          }
+        });
     picked.put(question, choice);
     return choice;
+  }
+
+  /** An answer with what its help says of it in brackets, as in before (under the knees). */
+  private static String explained(Question question, String answer) {
+    Matcher said = Pattern.compile(answer + " \\([^)]*\\)").matcher(question.help());
+    return said.find() ? said.group() : answer;
   }
 
   private void make() {

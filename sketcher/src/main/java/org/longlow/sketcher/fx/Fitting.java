@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -137,20 +138,36 @@ final class Fitting {
 
   /** Returns where names of parts and figures are written, px. */
   static List<Spots.Box> words(Drawing drawing, ViewFrame frame, double letters) {
-    double px = ViewFrame.PX_PER_PAPER_MM * letters;
     return drawing.layers().stream()
         .filter(layer -> layer.id().equals(PictureLayer.NAMES.id()) || isFigures(layer))
         .flatMap(layer -> layer.marks().stream())
         .filter(Mark.Words.class::isInstance)
         .map(Mark.Words.class::cast)
-        .map(
-            words -> {
-              Envelope paper = words.boxMm();
-              double x = frame.screenX(words.x()) + px * (paper.getMinX() - words.x());
-              double y = frame.screenY(words.y()) - px * (paper.getMaxY() - words.y());
-              return new Spots.Box(x, y, px * paper.getWidth(), px * paper.getHeight());
-            })
+        .map(words -> box(words, frame, letters))
         .toList();
+  }
+
+  private static Spots.Box box(Mark.Words words, ViewFrame frame, double letters) {
+    double px = ViewFrame.PX_PER_PAPER_MM * letters;
+    Envelope paper = words.boxMm();
+    double x = frame.screenX(words.x()) + px * (paper.getMinX() - words.x());
+    double y = frame.screenY(words.y()) - px * (paper.getMaxY() - words.y());
+    return new Spots.Box(x, y, px * paper.getWidth(), px * paper.getHeight());
+  }
+
+  /**
+   * Returns the name of a part moved to the side so far that it is read whole, if an edge of the
+   * card cuts it: the machine keeps its place when it is changed, and names take others then.
+   */
+  static Mark.Words inSight(Mark.Words words, ViewFrame frame, double letters, Spots.Box seen) {
+    Spots.Box box = box(words, frame, letters);
+    boolean cut = box.shared(seen) > 0 && (box.x() < seen.x() || box.right() > seen.right());
+    if (!cut || !words.subject().startsWith("part:") || words.rotationDeg() != 0) {
+      return words;
+    }
+    double to = Spots.within(box.x(), seen.x(), seen.right() - box.width());
+    return words.transformed(
+        AffineTransformation.translationInstance((to - box.x()) / frame.pxPerMm(), 0));
   }
 
   private static boolean isFigures(Layer layer) {

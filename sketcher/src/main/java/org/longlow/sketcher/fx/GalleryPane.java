@@ -43,6 +43,7 @@ final class GalleryPane extends VBox {
   private static final double MARGIN_PX = 4;
 
   private final Adds adds;
+  private final Runnable draw;
   private final Desk desk;
   private final TextField words = new TextField();
   private final VBox shelves = new VBox(8);
@@ -50,8 +51,12 @@ final class GalleryPane extends VBox {
   private final List<Item> items = new ArrayList<>();
   private Look look = Look.DAY;
 
-  GalleryPane(Desk desk, Adds adds) {
+  /**
+   * @param draw draws a part of one's own
+   */
+  GalleryPane(Desk desk, Adds adds, Runnable draw) {
     super(6);
+    this.draw = draw;
     this.desk = desk;
     this.adds = adds;
     Called.by(this, "gallery-slip");
@@ -113,6 +118,7 @@ final class GalleryPane extends VBox {
     shelf(
         "together",
         List.of(new Item(seat(), GalleryPane::isOfASeat), new Item(lamps(), LampSet::matches)));
+    shelf("of your own", List.of(new Item(drawn(), GalleryPane::isDrawn)));
     shelf(
         "parts",
         Gallery.specimens().stream()
@@ -146,6 +152,12 @@ final class GalleryPane extends VBox {
         .anyMatch(word -> word.startsWith(typed.strip().toLowerCase(Locale.ROOT)));
   }
 
+  /** What somebody types who finds nothing like it in the drawer. */
+  private static boolean isDrawn(String typed) {
+    return Stream.of("draw", "outline", "own", "shape")
+        .anyMatch(word -> word.startsWith(typed.strip().toLowerCase(Locale.ROOT)));
+  }
+
   private void shelf(String heading, List<Item> things) {
     FlowPane flow = new FlowPane(6, 6);
     flow.prefWrapLengthProperty().bind(shelves.widthProperty().subtract(24));
@@ -174,6 +186,11 @@ final class GalleryPane extends VBox {
         PuttingOne.SEAT.title(),
         "pan, back and foot pegs at once, for whoever has none yet",
         () -> adds.put(PuttingOne.SEAT));
+  }
+
+  private Button drawn() {
+    return Bits.keyed(
+        word("draw it point by point", "its outline, or the path of a tube", draw), "P");
   }
 
   private Button lamps() {

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.List;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.rider.geom.PointMm;
@@ -50,6 +51,16 @@ interface Hand {
   /** Returns whether a key is for this hand though the window has a use for it too. */
   default boolean wants(KeyEvent e) {
     return false;
+  }
+
+  /** Returns what it does besides pointing, each with its key; it is offered as buttons too. */
+  default List<Deed> deeds() {
+    return List.of();
+  }
+
+  /** Returns what putting it down is called, as Escape does it. */
+  default String ends() {
+    return "Done";
   }
 
   /** Draws over the card, after pins and findings. */

@@ -139,10 +139,7 @@ final class MeasureHand implements Hand {
           take(e.isShiftDown());
         }
       }
-      case BACK_SPACE -> {
-        measuring = measuring.back();
-        asked = false;
-      }
+      case BACK_SPACE -> back();
       case DIGIT1, DIGIT2, DIGIT3, DIGIT4 -> pick(e.getCode().ordinal() - KeyCode.DIGIT1.ordinal());
       case K -> keep();
       case T -> tie();
@@ -152,6 +149,26 @@ final class MeasureHand implements Hand {
     }
     board.paintGlass();
     return true;
+  }
+
+  @Override
+  public List<Deed> deeds() {
+    return List.of(
+        new Deed("keep as a dimension", "K", () -> does(this::keep)),
+        new Deed("tie", "T", () -> does(this::tie)),
+        new Deed("one back", "Backspace", () -> does(this::back)));
+  }
+
+  private void does(Runnable run) {
+    if (desk.shown().isPresent()) {
+      run.run();
+      board.paintGlass();
+    }
+  }
+
+  private void back() {
+    measuring = measuring.back();
+    asked = false;
   }
 
   private void step(int by) {

@@ -37,6 +37,9 @@ final class OutlineHand implements Hand {
   private PointMm panned;
   private TypedLength typed = TypedLength.NOTHING;
 
+  /** What the next click cuts; null for nothing. */
+  private HoleEdits.Sort cuts;
+
   /**
    * @param part whose points are taken
    * @param done ends it
@@ -98,7 +101,9 @@ final class OutlineHand implements Hand {
     typed = TypedLength.NOTHING;
     pointer = board.inMachine(e.getX(), e.getY());
     int taken = at(e);
-    if (taken >= 0) {
+    if (cuts != null) {
+      hole(cuts);
+    } else if (taken >= 0) {
       points.pick(taken);
       begin = points.picked().at();
       grip = begin.minus(pointer);
@@ -198,6 +203,23 @@ final class OutlineHand implements Hand {
     away.run();
   }
 
+  // --- buttons
+
+  @Override
+  public List<Deed> deeds() {
+    return OutlineDeeds.of(points, sort -> cuts = sort).stream()
+        .map(d -> new Deed(d.words(), d.keys(), () -> does(d.run())))
+        .toList();
+  }
+
+  private void does(Runnable run) {
+    cuts = null;
+    if (points.isThere()) {
+      run.run();
+    }
+    board.paintGlass();
+  }
+
   // --- keys
 
   @Override
@@ -273,6 +295,7 @@ final class OutlineHand implements Hand {
       points.hole(sort, pointer, scale().reachMm(), typed.mm(ShownUnits.of(desk)));
       typed = TypedLength.NOTHING;
     }
+    cuts = null;
   }
 
   /** How broad it is at the point picked: as typed, or as the part is. */
@@ -351,6 +374,8 @@ final class OutlineHand implements Hand {
 
   @Override
   public String says() {
-    return OutlineWords.says(points);
+    return cuts == null
+        ? OutlineWords.says(points)
+        : "Click within " + points.part() + " where the " + cuts.words() + " goes.";
   }
 }

@@ -146,7 +146,8 @@ final class OutlineList extends VBox {
   }
 
   private ToggleButton picture(SvgSheet.Outlined path, int index) {
-    ToggleButton button = new ToggleButton(path.id().isEmpty() ? "no id" : path.id());
+    ToggleButton button =
+        Bits.verbatim(new ToggleButton(path.id().isEmpty() ? "no id" : path.id()));
     button.setWrapText(true);
     Called.by(button, "outline-path-" + index);
     button.getStyleClass().add("seat");

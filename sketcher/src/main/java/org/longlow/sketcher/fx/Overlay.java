@@ -8,6 +8,7 @@ import javafx.geometry.VPos;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Part;
@@ -296,7 +297,20 @@ final class Overlay {
 
   /** Returns where words beside a place are written. */
   Spots.Box labelBox(List<String> lines, PointMm at) {
-    return Spots.beside(at, size(lines), ACROSS_PX, DOWN_PX, room, over);
+    return labelBox(lines, at, new Envelope());
+  }
+
+  /**
+   * As {@link #labelBox(List, PointMm)}.
+   *
+   * @param off what they are about and do not lie over if there is room elsewhere, mm
+   */
+  Spots.Box labelBox(List<String> lines, PointMm at, Envelope off) {
+    List<Spots.Box> all = new ArrayList<>(over);
+    if (!off.isNull()) {
+      all.add(frame.onScreen(off));
+    }
+    return Spots.beside(at, size(lines), ACROSS_PX, DOWN_PX, room, all);
   }
 
   private Spots.Size size(List<String> lines) {

@@ -96,7 +96,7 @@ final class PaperParts extends VBox {
       super(8);
       this.part = part;
       Called.by(box, "paper-part-" + part);
-      box.setText(part);
+      Bits.verbatim(box).setText(part);
       box.setMinWidth(0);
       box.setOnAction(e -> work.choose(c -> c.ticking(List.of(part), box.isSelected())));
       sheets.setMinWidth(USE_PREF_SIZE);

@@ -83,7 +83,7 @@ final class PhotoShift implements Hand {
 
   @Override
   public String says() {
-    return "draw photo " + photo + " to its place, or push it with the arrows";
+    return "drag photo " + photo + " to its place, or push it with the arrows";
   }
 
   @Override

@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
@@ -22,6 +23,7 @@ import org.longlow.sketcher.edit.Snapping;
 import org.longlow.sketcher.edit.Subjects;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.picture.PartPicture;
+import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Tone;
 
 /**
@@ -184,6 +186,11 @@ final class Placing implements Hand {
     return true;
   }
 
+  @Override
+  public String ends() {
+    return "Give up";
+  }
+
   private void hang(int i) {
     if (i < offered.size()) {
       putting = putting.on(offered.get(i));
@@ -207,10 +214,12 @@ final class Placing implements Hand {
     }
     BoardState shown = shown();
     double n = board.frame().denominator();
+    Envelope ghosts = new Envelope();
     for (Putting.Ghost ghost : putting.ghosts(snap.at())) {
-      glass.drawing(
-          PartPicture.of(shown.layout(), ghost.part(), ghost.places(), shown.ground(), n),
-          GHOST_OPACITY);
+      Drawing drawing =
+          PartPicture.of(shown.layout(), ghost.part(), ghost.places(), shown.ground(), n);
+      glass.drawing(drawing, GHOST_OPACITY);
+      ghosts.expandToInclude(PartPicture.body(drawing));
     }
     PointMm px = board.onScreen(snap.at());
     Pen gc = glass.pen();
@@ -218,7 +227,7 @@ final class Placing implements Hand {
     gc.setLineWidth(1.5);
     gc.strokeLine(px.x() - 12, px.z(), px.x() + 12, px.z());
     gc.strokeLine(px.x(), px.z() - 12, px.x(), px.z() + 12);
-    glass.label(words(), px, true);
+    glass.label(words(), glass.labelBox(words(), px, ghosts), true);
   }
 
   List<String> words() {
@@ -241,7 +250,7 @@ final class Placing implements Hand {
         }
       }
     }
-    words.add(says());
+    words.addAll(List.of(says().split("\n")));
     return words;
   }
 
@@ -251,8 +260,8 @@ final class Placing implements Hand {
     return "click or Enter; "
         + (rest ? "with Shift the rest as drawn; " : "")
         + (offered.size() > 1
-            ? "right click, number or H hangs it on something; "
-            : "H over a part hangs it on that; ")
+            ? "right click, number or H hangs it on something;\n"
+            : "H over a part hangs it on that;\n")
         + "Alt puts it freely; Esc drops it";
   }
 }

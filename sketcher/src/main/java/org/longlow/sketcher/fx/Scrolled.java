@@ -1,6 +1,8 @@
 package org.longlow.sketcher.fx;
 
+import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
@@ -20,6 +22,18 @@ final class Scrolled extends ScrollPane {
     getStyleClass().add("slip-scroll");
     setFocusTraversable(false);
     setMinHeight(0);
+  }
+
+  /** Scrolls no further than to where all of something held is seen. */
+  void bringIntoView(Node held) {
+    double seen = getViewportBounds().getHeight();
+    double over = this.held.getHeight() - seen;
+    if (over > 0) {
+      Bounds at = this.held.sceneToLocal(held.localToScene(held.getBoundsInLocal()));
+      double from = getVvalue() * over;
+      double to = Math.min(at.getMinY(), Math.max(from, at.getMaxY() - seen));
+      setVvalue(Math.max(0, Math.min(1, to / over)));
+    }
   }
 
   @Override

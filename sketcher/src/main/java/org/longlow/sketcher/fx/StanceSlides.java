@@ -93,7 +93,7 @@ final class StanceSlides extends VBox {
   }
 
   private static ToggleButton step(String id) {
-    ToggleButton button = new ToggleButton();
+    ToggleButton button = Bits.verbatim(new ToggleButton());
     Called.by(button, id);
     button.getStyleClass().add("step");
     button.setMinWidth(USE_PREF_SIZE);

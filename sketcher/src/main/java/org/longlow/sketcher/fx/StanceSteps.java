@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
@@ -25,8 +26,12 @@ final class StanceSteps extends VBox {
 
   private final Desk desk;
   private final FlowPane row = new FlowPane(0, 4);
+  private final Scrolled rows = new Scrolled(row);
   private final StanceSlides slides;
   private List<Condition> built = List.of();
+
+  /** The step that was brought into sight last. */
+  private Node seen;
 
   StanceSteps(Desk desk) {
     super(4);
@@ -37,7 +42,8 @@ final class StanceSteps extends VBox {
     setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(this, Priority.ALWAYS);
     row.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(slides, row);
+    rows.getStyleClass().add("stance-rows");
+    getChildren().addAll(slides, rows);
     desk.watch(this::refresh);
   }
 
@@ -61,11 +67,15 @@ final class StanceSteps extends VBox {
       Object stance = node.getUserData();
       boolean on = stance == null ? drawn : now.filter(stance::equals).isPresent();
       ((ToggleButton) node).setSelected(on);
+      if (on && node != seen) {
+        seen = node;
+        Platform.runLater(() -> rows.bringIntoView(node));
+      }
     }
   }
 
   private ToggleButton step(Optional<Condition> stance, String words, String name) {
-    ToggleButton step = new ToggleButton(words);
+    ToggleButton step = Bits.verbatim(new ToggleButton(words));
     Called.by(step, "stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
     step.setUserData(stance.orElse(null));
     step.setAccessibleText("stance " + name);

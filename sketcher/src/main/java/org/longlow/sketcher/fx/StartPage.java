@@ -156,13 +156,11 @@ final class StartPage extends StackPane {
   }
 
   private void look() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Open a layout");
+    FileChooser chooser = FileLook.near("Open a layout", recent.get().stream().findFirst());
     chooser
         .getExtensionFilters()
         .addAll(
-            new FileChooser.ExtensionFilter(
-                "layouts", LayoutFile.ENDINGS.stream().map(e -> "*" + e).toList()),
+            FileLook.ending("layouts", LayoutFile.ENDINGS),
             new FileChooser.ExtensionFilter("all files", "*"));
     File file = chooser.showOpenDialog(getScene().getWindow());
     if (file != null) {

@@ -11,17 +11,25 @@ import javafx.scene.text.Text;
  */
 final class StepButton extends Button {
 
-  /** Longest words it likes room for, characters. */
+  /** The longest words that it says, characters. */
   private static final int LONGEST = 44;
 
   private final String does;
   private final String key;
+  private final String room;
   private String step = "";
 
-  StepButton(String id, String does, String key, Runnable action) {
+  /**
+   * @param room what is said besides what it does where it is as wide as it likes: it likes that
+   *     whatever the step is called, so that a second click where the first was takes the next step
+   *     and not the neighbour's
+   */
+  StepButton(String id, String does, String room, String key, Runnable action) {
     this.does = does;
+    this.room = room;
     this.key = key;
     Called.by(this, id);
+    Bits.verbatim(this);
     getStyleClass().addAll("words", "step-button");
     setOnAction(e -> action.run());
     widthProperty().addListener(o -> fit());
@@ -42,7 +50,7 @@ final class StepButton extends Button {
 
   @Override
   protected double computePrefWidth(double height) {
-    return snappedLeftInset() + wide(said(LONGEST)) + snappedRightInset();
+    return snappedLeftInset() + wide(does + room) + snappedRightInset();
   }
 
   private void fit() {

@@ -16,7 +16,7 @@ import javafx.scene.layout.Priority;
  * ends is decided by the least widths alone, however little a thing likes just now: what changes
  * its words keeps room for them.
  */
-final class Strip extends Pane {
+class Strip extends Pane {
 
   /** Rows are at most so far apart, px. */
   private static final double ROWS_APART_PX = 10;

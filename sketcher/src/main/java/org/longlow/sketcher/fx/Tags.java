@@ -243,6 +243,7 @@ final class Tags extends Pane {
     private PointMm at;
 
     Tag() {
+      Bits.verbatim(this);
       getStyleClass().addAll("words", "tag");
       setContentDisplay(ContentDisplay.LEFT);
       setOnAction(e -> desk.chooseFinding(id));

@@ -48,8 +48,8 @@ final class TopStrip extends VBox {
     getStyleClass().add("top");
     save = Bits.words("save", "Save", "save", this::save);
     Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
-    undo = new StepButton("undo", "Take back", "Ctrl Z", desk::undo);
-    redo = new StepButton("redo", "Do again", "Ctrl Y", desk::redo);
+    undo = new StepButton("undo", "Take back", ": move pin head", "Ctrl Z", desk::undo);
+    redo = new StepButton("redo", "Do again", "", "Ctrl Y", desk::redo);
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
     Called.by(working, "working");
@@ -110,6 +110,8 @@ final class TopStrip extends VBox {
             Bits.words("save-not", "Not now", "do not save", () -> showLine(false)));
     saveLine.setAlignment(Pos.CENTER_LEFT);
     saveLine.getStyleClass().add("save-line");
+    saveLine.setManaged(false);
+    setViewOrder(-1);
     showLine(false);
     getChildren().addAll(line, OnceSeen.of(saveLine));
     desk.watch(this::refresh);
@@ -117,7 +119,16 @@ final class TopStrip extends VBox {
 
   private void showLine(boolean on) {
     saveLine.setVisible(on);
-    saveLine.setManaged(on);
+    requestLayout();
+  }
+
+  /** What asks for a name lies over the card, whose machine keeps its place. */
+  @Override
+  protected void layoutChildren() {
+    super.layoutChildren();
+    if (saveLine.isVisible()) {
+      saveLine.resizeRelocate(0, getHeight(), getWidth(), saveLine.prefHeight(getWidth()));
+    }
   }
 
   void save() {
@@ -160,8 +171,7 @@ final class TopStrip extends VBox {
   }
 
   private void look() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Save the layout as");
+    FileChooser chooser = FileLook.near("Save the layout as", FileLook.of(desk));
     chooser.setInitialFileName(desk.session().get().layout().name() + LayoutFile.ENDING);
     File file = chooser.showSaveDialog(getScene().getWindow());
     if (file != null) {

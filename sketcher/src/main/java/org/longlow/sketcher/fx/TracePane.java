@@ -29,7 +29,7 @@ final class TracePane extends VBox {
   /** Where there is no machine yet to be as broad as, mm. */
   private static final Envelope ANYWHERE = new Envelope(0, 1600, 0, 1000);
 
-  private static final List<String> FILTER = List.of("*.png", "*.jpg", "*.jpeg", "*.svg");
+  private static final List<String> ENDINGS = List.of(".png", ".jpg", ".jpeg", ".svg");
 
   private final Desk desk;
   private final Board board;
@@ -125,9 +125,8 @@ final class TracePane extends VBox {
   }
 
   private void look() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Trace from");
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("photos, drawings", FILTER));
+    FileChooser chooser = FileLook.near("Trace from", FileLook.of(desk));
+    chooser.getExtensionFilters().add(FileLook.ending("photos, drawings", ENDINGS));
     File chosen = chooser.showOpenDialog(getScene().getWindow());
     if (chosen != null) {
       file.setText(chosen.getPath());

@@ -70,6 +70,7 @@ final class Window extends StackPane {
     BenchPane bench = new BenchPane(desk);
     bench.lay(new PhotoTools(desk, board, hands));
     card = new Card(desk, board, bench, new FindingSlip(desk));
+    card.lay(new HandBar(hands));
     KindPane kinds = new KindPane(board, this::over);
     outlines = new OutlineTools(desk, board, hands, card::setAside, kinds);
     bench.lay(outlines);
@@ -88,7 +89,7 @@ final class Window extends StackPane {
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
     tracePane = new TracePane(desk, board, this::trace, () -> over(null), this::save);
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
-    gallery = new GalleryPane(desk, adds);
+    gallery = new GalleryPane(desk, adds, this::draw);
     top =
         new TopStrip(
             desk,
@@ -221,6 +222,11 @@ final class Window extends StackPane {
 
   private void openGallery() {
     overMachine(gallery, gallery::begin);
+  }
+
+  private void draw() {
+    over(null);
+    outlines.draw();
   }
 
   private void find() {
