@@ -1,20 +1,54 @@
 package org.longlow.sketcher.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.concurrent.Callable;
-import org.longlow.constraints.json.StudyJson;
-import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.study.Study;
+import java.util.stream.Stream;
 import org.longlow.demo.Demos;
 import picocli.CommandLine.Command;
 
-/** Loads what a check loads; the launcher runs it once to make later starts quick. */
+/**
+ * Does what people do with a machine, in a passing folder, so that all classes for it are loaded;
+ * the launcher runs it once to make later starts quick.
+ */
 @Command(name = "warm-up", hidden = true, description = "Loads classes for the launcher.")
 final class WarmUpCommand implements Callable<Integer> {
 
   @Override
-  public Integer call() {
-    Layout layout = Demos.layout(Demos.names().get(0));
-    StudyJson.of(Study.of(layout));
-    return ExitCodes.PASS;
+  public Integer call() throws IOException {
+    Path folder = Files.createTempDirectory("longlow-warm-up");
+    try {
+      String machine = Demos.names().get(0);
+      String file = folder.resolve(machine + ".json").toString();
+      return Stream.of(
+              List.of("--help"),
+              List.of("demo", machine, "--out", folder.toString()),
+              List.of("check", file),
+              List.of("check", file, "--json"),
+              List.of("new", "--out", folder.resolve("first.json").toString()),
+              List.of("fit", file, "--people", "2", "--no-adjust"))
+          .mapToInt(WarmUpCommand::code)
+          .filter(code -> code != ExitCodes.FINDING_FAILS)
+          .max()
+          .orElse(ExitCodes.PASS);
+    } finally {
+      try (Stream<Path> all = Files.walk(folder)) {
+        for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(path);
+        }
+      }
+    }
+  }
+
+  private static int code(List<String> words) {
+    return Longlow.run(
+        new PrintWriter(Writer.nullWriter()),
+        new PrintWriter(Writer.nullWriter()),
+        words.toArray(String[]::new));
   }
 }
