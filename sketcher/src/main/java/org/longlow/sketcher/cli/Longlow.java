@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.longlow.constraints.disk.Leftovers;
 import org.longlow.constraints.words.OneLine;
 import picocli.CommandLine;
@@ -54,6 +55,10 @@ public final class Longlow implements Runnable {
     COMMANDS.put("warm-up", WarmUpCommand.class);
   }
 
+  /** Those that read a layout file before anything else. */
+  private static final Set<String> READING =
+      Set.of("check", "draw", "templates", "report", "list", "place", "fit", "compare");
+
   @Spec private CommandSpec spec;
 
   @Option(
@@ -85,6 +90,9 @@ public final class Longlow implements Runnable {
   private static int answered(PrintWriter out, PrintWriter err, String... args) {
     Longlow root = new Longlow();
     String[] words = args.length == 0 ? new String[] {"open"} : args;
+    if (READING.contains(words[0])) {
+      Loading.begin();
+    }
     CommandLine line = line(root, words[0]);
     // true of the program alone; what stands in its annotation every command inherits
     line.getCommandSpec()
