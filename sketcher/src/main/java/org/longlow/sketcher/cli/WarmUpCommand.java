@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -25,13 +26,16 @@ final class WarmUpCommand implements Callable<Integer> {
     try {
       String machine = Demos.names().get(0);
       String file = folder.resolve(machine + ".json").toString();
-      return Stream.of(
-              List.of("--help"),
-              List.of("demo", machine, "--out", folder.toString()),
-              List.of("check", file),
-              List.of("check", file, "--json"),
-              List.of("new", "--out", folder.resolve("first.json").toString()),
-              List.of("fit", file, "--people", "2", "--no-adjust"))
+      List<List<String>> commands = new ArrayList<>();
+      commands.add(List.of("--help"));
+      commands.add(List.of("demo", machine, "--out", folder.toString()));
+      commands.add(List.of("check", file, "--json"));
+      commands.add(List.of("fit", file, "--people", "2", "--no-adjust"));
+      commands.add(List.of("new", "--out", folder.resolve("first.json").toString()));
+      for (String name : Demos.names()) {
+        commands.add(List.of("check", Demos.copy(name, folder).toString()));
+      }
+      return commands.stream()
           .mapToInt(WarmUpCommand::code)
           .filter(code -> code != ExitCodes.FINDING_FAILS)
           .max()
