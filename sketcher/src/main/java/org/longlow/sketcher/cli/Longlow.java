@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 /** The command {@code longlow} with its subcommands. */
 @Command(
     name = "longlow",
-    version = "longlow " + Longlow.VERSION,
+    version = "longlow " + Version.NUMBER,
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
     description = "Lays out one-off motorcycles in side elevation, with a real person on them.",
@@ -32,9 +32,6 @@ import picocli.CommandLine.Spec;
       "4:the layout contradicts itself"
     })
 public final class Longlow implements Runnable {
-
-  /** The version of the program. */
-  public static final String VERSION = "0.1.0";
 
   /** By the names in their annotations, in the order of the help. */
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
@@ -52,7 +49,6 @@ public final class Longlow implements Runnable {
     COMMANDS.put("compare", CompareCommand.class);
     COMMANDS.put("figure", FigureCommand.class);
     COMMANDS.put("open", OpenCommand.class);
-    COMMANDS.put("warm-up", WarmUpCommand.class);
   }
 
   /** Those that read a layout file before anything else. */

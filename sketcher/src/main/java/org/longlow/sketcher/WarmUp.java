@@ -1,4 +1,4 @@
-package org.longlow.sketcher.cli;
+package org.longlow.sketcher;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -8,20 +8,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.longlow.demo.Demos;
-import picocli.CommandLine.Command;
+import org.longlow.sketcher.cli.ExitCodes;
+import org.longlow.sketcher.cli.Longlow;
 
 /**
  * Does what people do with a machine, in a passing folder, so that all classes for it are loaded;
  * the launcher runs it once to make later starts quick.
  */
-@Command(name = "warm-up", hidden = true, description = "Loads classes for the launcher.")
-final class WarmUpCommand implements Callable<Integer> {
+final class WarmUp {
 
-  @Override
-  public Integer call() throws IOException {
+  /** What the launcher says instead of a command. */
+  static final String WORD = "warm-up";
+
+  private WarmUp() {}
+
+  /** Returns 0 if all of it went as it should. */
+  static int run() throws IOException {
     Path folder = Files.createTempDirectory("longlow-warm-up");
     try {
       String machine = Demos.names().get(0);
@@ -36,7 +40,7 @@ final class WarmUpCommand implements Callable<Integer> {
         commands.add(List.of("check", Demos.copy(name, folder).toString()));
       }
       return commands.stream()
-          .mapToInt(WarmUpCommand::code)
+          .mapToInt(WarmUp::code)
           .filter(code -> code != ExitCodes.FINDING_FAILS)
           .max()
           .orElse(ExitCodes.PASS);
