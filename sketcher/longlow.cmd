@@ -43,7 +43,7 @@ if not "%BUILT%"=="0" (
 )
 del /f /q "%ARCHIVE%" "%WINDOW_ARCHIVE%" "%ARCHIVE%.mark" "%WINDOW_ARCHIVE%.mark" 2>nul
 rem A class archive makes later starts quick; without it everything works the same, only slower.
-"%JAVA%" "-XX:ArchiveClassesAtExit=%ARCHIVE%" -Djava.awt.headless=true -cp "%CLASSES%" org.longlow.sketcher.Launcher warm-up >nul 2>&1 <nul
+"%JAVA%" -XX:TieredStopAtLevel=1 "-XX:ArchiveClassesAtExit=%ARCHIVE%" -Djava.awt.headless=true -cp "%CLASSES%" org.longlow.sketcher.Launcher warm-up >nul 2>&1 <nul
 if not "%ERRORLEVEL%"=="0" del /f /q "%ARCHIVE%" 2>nul
 set "FILE=%ARCHIVE%"
 call :mark

@@ -2,6 +2,7 @@ package org.longlow.sketcher;
 
 import java.io.Console;
 import java.io.File;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -18,10 +19,13 @@ public final class Launcher {
 
   private Launcher() {}
 
-  public static void main(String[] args) {
+  public static void main(String[] args) throws IOException {
     if (args.length > 0 && !args[0].equals("open")) {
       // commands draw into memory and never look for a screen
       System.setProperty("java.awt.headless", "true");
+    }
+    if (args.length == 1 && args[0].equals(WarmUp.WORD)) {
+      System.exit(WarmUp.run());
     }
     PrintWriter out = new PrintWriter(System.out, false, letters());
     PrintWriter err = new PrintWriter(System.err, true, letters());

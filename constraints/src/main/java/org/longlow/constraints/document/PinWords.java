@@ -6,9 +6,6 @@ import org.longlow.constraints.layout.Part;
 /** What a pin is to a part, in the words of its description. */
 public final class PinWords {
 
-  /** How the description of a field that needs a pin begins. */
-  static final String PIN_OF = "the pin of ";
-
   private PinWords() {}
 
   /**
@@ -29,7 +26,7 @@ public final class PinWords {
 
   private static java.util.stream.Stream<Field<Part, ?>> fields(Part part) {
     Kind<Part> kind = PartKinds.PART.kind(part);
-    return kind.fields().stream().filter(f -> f.what().startsWith(PIN_OF));
+    return kind.fields().stream().filter(f -> f.what().startsWith(Source.PIN_OF));
   }
 
   private static boolean isThere(Field<Part, ?> field, Part part, String pin) {
@@ -37,6 +34,6 @@ public final class PinWords {
   }
 
   private static String words(Field<?, ?> field) {
-    return field.what().substring(PIN_OF.length());
+    return field.what().substring(Source.PIN_OF.length());
   }
 }

@@ -7,6 +7,9 @@ import org.longlow.constraints.formula.Formula;
 /** Gives a {@link Kind.Shape} its fields. */
 interface Source<T> {
 
+  /** How the description of a field that needs a pin begins. */
+  String PIN_OF = "the pin of ";
+
   /** The user's name for it. */
   String name();
 
@@ -33,7 +36,7 @@ interface Source<T> {
 
   /** A pin that must be there. */
   default String pin(String key, String what, Function<? super T, String> get, String help) {
-    return need(key, Type.ref(Referent.PIN), PinWords.PIN_OF + what, get, help);
+    return need(key, Type.ref(Referent.PIN), PIN_OF + what, get, help);
   }
 
   default <V> Optional<V> may(

@@ -225,11 +225,12 @@ public final class Sweep {
    *
    * @param body of the section, shut
    * @param heightMm of its lowest point at an opening, which changes by no more than points move
+   * @param belowMm heights that nobody asks for: where none is less, any opening is returned
    */
-  public double lowest(Solid body, DoubleUnaryOperator heightMm) {
+  public double lowest(Solid body, DoubleUnaryOperator heightMm, double belowMm) {
     double[] best = {0, heightMm.applyAsDouble(0)};
     lower(best, 1, heightMm.applyAsDouble(1));
-    lowest(body, heightMm, best, 0, 1);
+    lowest(body, heightMm, belowMm, best, 0, 1);
     return best[0];
   }
 
@@ -241,14 +242,20 @@ public final class Sweep {
   }
 
   private void lowest(
-      Solid body, DoubleUnaryOperator heightMm, double[] best, double from, double to) {
+      Solid body,
+      DoubleUnaryOperator heightMm,
+      double belowMm,
+      double[] best,
+      double from,
+      double to) {
     double middle = (from + to) / 2;
     double most = mostMm(body, from, to);
     double there = heightMm.applyAsDouble(middle);
     lower(best, middle, there);
-    if (there - most < best[1] - BOUND_MM && to - from >= LEAST_OPENING) {
-      lowest(body, heightMm, best, from, middle);
-      lowest(body, heightMm, best, middle, to);
+    double least = there - most;
+    if (least < best[1] - BOUND_MM && least < belowMm && to - from >= LEAST_OPENING) {
+      lowest(body, heightMm, belowMm, best, from, middle);
+      lowest(body, heightMm, belowMm, best, middle, to);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.shape.PartShape;
@@ -114,19 +116,25 @@ public final class Making {
       TemplateSet set, Path folder, InTheWay.Consent consent, StepWatch progress)
       throws IOException {
     int all = set.pages().size();
-    int[] done = {0};
     try (SheetFolder there = SheetFolder.begin(folder, set.settings().paper())) {
-      for (TemplateSet.Bundle bundle : set.bundles()) {
-        String name = bundle.name();
-        boolean[] goesOn = {true};
-        there.make(
-            bundle.stem(),
-            set.layout() + ": " + name,
-            bundle.sheets(),
-            () -> goesOn[0] = progress.step(name, done[0]++, all));
-        if (!goesOn[0]) {
-          return TemplatesMade.NONE;
+      List<Supplier<Path>> files = new ArrayList<>();
+      set.bundles()
+          .forEach(
+              b -> files.addAll(there.make(b.stem(), set.layout() + ": " + b.name(), b.sheets())));
+      try (Together<Path> making = new Together<>(files)) {
+        int taken = 0;
+        int done = 0;
+        for (TemplateSet.Bundle bundle : set.bundles()) {
+          making.take(taken++);
+          for (int i = 0; i < bundle.sheets().size(); i++) {
+            if (!progress.step(bundle.name(), done++, all)) {
+              return TemplatesMade.NONE;
+            }
+            making.take(taken++);
+          }
         }
+      } catch (UncheckedIOException e) {
+        throw e.getCause();
       }
       List<String> remarks = new ArrayList<>(SetWords.plain(set));
       remarks.addAll(there.finish(set.stems(), consent));

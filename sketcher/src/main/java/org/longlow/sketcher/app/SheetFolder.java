@@ -1,6 +1,7 @@
 package org.longlow.sketcher.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -15,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -72,28 +74,36 @@ final class SheetFolder implements AutoCloseable {
     return new SheetFolder(folder, paper, Files.createTempDirectory("longlow-sheets"));
   }
 
-  /** Makes a template: all its sheets as one PDF, and each as SVG. */
-  void make(String template, String title, List<Page> pages, Each each) throws IOException {
+  /**
+   * Returns what makes a template, in any order and on any thread: all its sheets as one PDF, then
+   * each as SVG. They end with an {@link UncheckedIOException} if there is no room.
+   */
+  List<Supplier<Path>> make(String template, String title, List<Page> pages) {
     List<String> names = names(template, paper, pages.size());
-    stage(names.get(0), Output.pdf(pages, title));
-    for (int i = 0; i < pages.size(); i++) {
-      if (!each.goesOn()) {
-        return;
-      }
-      stage(names.get(i + 1), Output.svg(pages.get(i)));
-    }
+    written.addAll(names);
     sheets.put(template, pages.size());
+    List<Supplier<Path>> files = new ArrayList<>();
+    files.add(() -> staged(names.get(0), () -> Output.pdf(pages, title)));
+    for (int i = 0; i < pages.size(); i++) {
+      Page page = pages.get(i);
+      String name = names.get(i + 1);
+      files.add(() -> staged(name, () -> Output.svg(page)));
+    }
+    return files;
   }
 
-  /** Asked before each sheet. */
+  /** What fills a file. */
   @FunctionalInterface
-  interface Each {
-    boolean goesOn();
+  private interface Filling {
+    byte[] bytes() throws IOException;
   }
 
-  private void stage(String name, byte[] bytes) throws IOException {
-    written.add(name);
-    Files.write(stage.resolve(name), bytes);
+  private Path staged(String name, Filling filling) {
+    try {
+      return Files.write(stage.resolve(name), filling.bytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Returns the names of a template's files: the PDF, then each sheet. */

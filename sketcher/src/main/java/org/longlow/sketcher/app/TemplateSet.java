@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.template.NamedDrawing;
 import org.longlow.sketcher.template.TemplateSizes;
@@ -91,11 +92,15 @@ public record TemplateSet(
     List<NamedDrawing> plain =
         parts.isEmpty() ? all.stream().filter(d -> d.plain().isPresent()).toList() : List.of();
     List<Template> templates = new ArrayList<>();
-    for (NamedDrawing drawing : drawings) {
-      if (!watch.step("draws " + drawing.name(), templates.size(), drawings.size())) {
-        return Optional.empty();
+    List<Supplier<Template>> pieces = new ArrayList<>();
+    drawings.forEach(d -> pieces.add(() -> new Template(d, d.sheets(settings))));
+    try (Together<Template> drawn = new Together<>(pieces)) {
+      for (NamedDrawing drawing : drawings) {
+        if (!watch.step("draws " + drawing.name(), templates.size(), drawings.size())) {
+          return Optional.empty();
+        }
+        templates.add(drawn.take(templates.size()));
       }
-      templates.add(new Template(drawing, drawing.sheets(settings)));
     }
     List<String> stems =
         new ArrayList<>(stems(parts.isEmpty() ? all : Templates.drawn(study, Set.of())));

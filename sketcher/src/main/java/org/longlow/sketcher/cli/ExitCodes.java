@@ -5,10 +5,10 @@ import org.longlow.constraints.study.Study;
 /** The exit codes; scripts depend on them. */
 public final class ExitCodes {
 
-  static final int PASS = 0;
+  public static final int PASS = 0;
   static final int INTERNAL = 1;
   static final int BAD_INPUT = 2;
-  static final int FINDING_FAILS = 3;
+  public static final int FINDING_FAILS = 3;
   static final int CONTRADICTION = 4;
 
   /** Returned by the command that opens the window: the program goes on. */

@@ -140,7 +140,7 @@ final class FitCommand implements Callable<Integer> {
     List<byte[]> work = new ArrayList<>();
     work.add(Files.readAllBytes(file));
     work.add(crowds.table());
-    String asked = Longlow.VERSION + " " + crowds.says();
+    String asked = Version.NUMBER + " " + crowds.says();
     work.add(asked.getBytes(StandardCharsets.UTF_8));
     return work;
   }

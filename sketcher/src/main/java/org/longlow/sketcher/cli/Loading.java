@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
@@ -21,7 +23,18 @@ final class Loading {
   /** Most machines are answered sooner, and nothing flickers. */
   private static final Duration QUIET = Duration.ofSeconds(1);
 
+  /** A file that says nothing, read: so all that a file may say is described, which takes long. */
+  private static final FutureTask<ReadResult> DESCRIBED =
+      new FutureTask<>(() -> LayoutReader.read("{}", null));
+
   private Loading() {}
+
+  /** Describes what a file may say on a core of its own, while the words of a command are read. */
+  static void begin() {
+    Thread thread = new Thread(DESCRIBED, "description");
+    thread.setDaemon(true);
+    thread.start();
+  }
 
   /**
    * Returns the layout in {@code file}, after saying on {@code err} what in it has no effect.
@@ -77,6 +90,13 @@ final class Loading {
   }
 
   private static ReadResult.Read read(Path file) {
+    // two threads that meet in one description could wait for each other
+    DESCRIBED.run();
+    try {
+      DESCRIBED.get();
+    } catch (InterruptedException | ExecutionException e) {
+      throw new IllegalStateException(e);
+    }
     ReadResult result = LayoutReader.read(file);
     if (result instanceof ReadResult.Refused refused) {
       throw new Refusal(

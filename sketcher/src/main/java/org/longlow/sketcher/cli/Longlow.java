@@ -4,7 +4,10 @@ import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.longlow.constraints.disk.Leftovers;
 import org.longlow.constraints.words.OneLine;
 import picocli.CommandLine;
@@ -16,7 +19,7 @@ import picocli.CommandLine.Spec;
 /** The command {@code longlow} with its subcommands. */
 @Command(
     name = "longlow",
-    version = "longlow " + Longlow.VERSION,
+    version = "longlow " + Version.NUMBER,
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
     description = "Lays out one-off motorcycles in side elevation, with a real person on them.",
@@ -27,26 +30,30 @@ import picocli.CommandLine.Spec;
       "2:bad arguments or file",
       "3:a finding fails",
       "4:the layout contradicts itself"
-    },
-    subcommands = {
-      NewCommand.class,
-      DemoCommand.class,
-      CheckCommand.class,
-      DrawCommand.class,
-      TemplatesCommand.class,
-      ReportCommand.class,
-      ListCommand.class,
-      PlaceCommand.class,
-      FitCommand.class,
-      CompareCommand.class,
-      FigureCommand.class,
-      OpenCommand.class,
-      WarmUpCommand.class
     })
 public final class Longlow implements Runnable {
 
-  /** The version of the program. */
-  public static final String VERSION = "0.1.0";
+  /** By the names in their annotations, in the order of the help. */
+  private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+  static {
+    COMMANDS.put("new", NewCommand.class);
+    COMMANDS.put("demo", DemoCommand.class);
+    COMMANDS.put("check", CheckCommand.class);
+    COMMANDS.put("draw", DrawCommand.class);
+    COMMANDS.put("templates", TemplatesCommand.class);
+    COMMANDS.put("report", ReportCommand.class);
+    COMMANDS.put("list", ListCommand.class);
+    COMMANDS.put("place", PlaceCommand.class);
+    COMMANDS.put("fit", FitCommand.class);
+    COMMANDS.put("compare", CompareCommand.class);
+    COMMANDS.put("figure", FigureCommand.class);
+    COMMANDS.put("open", OpenCommand.class);
+  }
+
+  /** Those that read a layout file before anything else. */
+  private static final Set<String> READING =
+      Set.of("check", "draw", "templates", "report", "list", "place", "fit", "compare");
 
   @Spec private CommandSpec spec;
 
@@ -78,12 +85,15 @@ public final class Longlow implements Runnable {
 
   private static int answered(PrintWriter out, PrintWriter err, String... args) {
     Longlow root = new Longlow();
-    CommandLine line = new CommandLine(root);
+    String[] words = args.length == 0 ? new String[] {"open"} : args;
+    if (READING.contains(words[0])) {
+      Loading.begin();
+    }
+    CommandLine line = line(root, words[0]);
     // true of the program alone; what stands in its annotation every command inherits
     line.getCommandSpec()
         .usageMessage()
         .footer("Without arguments the window opens. The guide is in it: F1, then Guide.");
-    NewCommand.addQuestions(line.getSubcommands().get("new").getCommandSpec());
     line.setOut(out).setErr(err).setColorScheme(plain());
     // a file called @thing is a file, not more arguments
     line.setExpandAtFiles(false);
@@ -97,11 +107,30 @@ public final class Longlow implements Runnable {
           return ExitCodes.BAD_INPUT;
         });
     try {
-      return args.length == 0 ? line.execute("open") : line.execute(args);
+      return line.execute(words);
     } catch (Error e) {
       // such as no memory or no stack left: files are whole or not there, so say it and end
       return internal(root, e, err);
     }
+  }
+
+  /**
+   * The program with the command that is named first, or with all where none is: describing them
+   * takes longer than some of them do.
+   */
+  private static CommandLine line(Longlow root, String first) {
+    CommandLine line = new CommandLine(root);
+    COMMANDS.forEach(
+        (name, command) -> {
+          if (first.equals(name) || !COMMANDS.containsKey(first)) {
+            line.addSubcommand(command);
+          }
+        });
+    CommandLine questions = line.getSubcommands().get("new");
+    if (questions != null) {
+      NewCommand.addQuestions(questions.getCommandSpec());
+    }
+    return line;
   }
 
   private static String name(CommandLine line) {
@@ -141,12 +170,12 @@ public final class Longlow implements Runnable {
     return ExitCodes.INTERNAL;
   }
 
-  /** The file, or the folder where it was to be written under a passing name. */
   /** Whether a reason, which is ours then, says already what to do. */
   private static boolean advises(FileSystemException refused) {
     return refused.getReason() != null && refused.getReason().contains("; ");
   }
 
+  /** The file, or the folder where it was to be written under a passing name. */
   private static String meant(FileSystemException refused) {
     Path path = Path.of(refused.getFile());
     if (Leftovers.isUnfinished(path)) {

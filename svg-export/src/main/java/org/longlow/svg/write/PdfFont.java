@@ -2,6 +2,8 @@ package org.longlow.svg.write;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -22,21 +24,30 @@ final class PdfFont implements AutoCloseable {
   /** Stand-ins for a character the font does not have, best first: white square, question mark. */
   private static final int[] STAND_INS = {0x25A1, '?'};
 
+  /** Read files that no PDF needs just now: reading one takes longer than most pages do. */
+  private static final Queue<TrueTypeFont> IDLE = new ConcurrentLinkedQueue<>();
+
   private final TrueTypeFont file;
   private final CmapLookup glyphs;
   private final PDFont font;
 
   PdfFont(PDDocument document) throws IOException {
+    TrueTypeFont idle = IDLE.poll();
+    file = idle == null ? read() : idle;
+    glyphs = file.getUnicodeCmapLookup();
+    font = PDType0Font.load(document, file, true);
+  }
+
+  private static TrueTypeFont read() throws IOException {
     try (InputStream in = PDDocument.class.getResourceAsStream(FILE)) {
       if (in == null) {
         throw new IOException("font " + FILE + " is missing from the PDF library");
       }
-      file = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      TrueTypeFont file = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      // a ligature would not be as wide as was measured, and looking for them took half of the time
+      file.setEnableGsub(false);
+      return file;
     }
-    // a ligature would not be as wide as was measured, and looking for them took half of the time
-    file.setEnableGsub(false);
-    glyphs = file.getUnicodeCmapLookup();
-    font = PDType0Font.load(document, file, true);
   }
 
   PDFont font() {
@@ -66,8 +77,9 @@ final class PdfFont implements AutoCloseable {
     return font.getStringWidth(writable) / 1000 * size;
   }
 
+  /** Leaves the file to the next PDF; nothing in it was changed. */
   @Override
-  public void close() throws IOException {
-    file.close();
+  public void close() {
+    IDLE.add(file);
   }
 }

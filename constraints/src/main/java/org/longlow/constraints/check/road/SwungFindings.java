@@ -1,11 +1,9 @@
 package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -73,9 +71,6 @@ public final class SwungFindings {
 
   /** Where a section is lowest: a part of it, how far open, over which road. */
   private record Nearest(Over over, String part, double opening, RoadPlane.Low low) {}
-
-  private static final Comparator<Nearest> BY_HEIGHT =
-      Comparator.comparingDouble(n -> n.low.heightMm());
 
   public static List<Finding> of(
       Layout layout, Wheels wheels, Map<String, PartShape> drawn, List<Standing> standings) {
@@ -160,30 +155,43 @@ public final class SwungFindings {
             .filter(shape -> shape != null && !shape.prisms().isEmpty())
             .toList();
     Sweep sweep = new Sweep(motion);
-    Optional<Nearest> nearest = nearest(sweep, shapes, roads.upright);
     double halfMm =
         shapes.stream().mapToDouble(s -> Math.max(s.leftMm(), s.rightMm())).max().orElse(0);
-    if (nearest.isPresent() && nearest.get().low.heightMm() < halfMm + LEANED_MM) {
+    Optional<Nearest> upright =
+        nearest(sweep, shapes, roads.upright, Math.max(UNEVEN_MM, halfMm + LEANED_MM));
+    Optional<Nearest> nearest = upright;
+    if (upright.isPresent() && upright.get().low.heightMm() < halfMm + LEANED_MM) {
       nearest =
-          Stream.concat(nearest.stream(), nearest(sweep, shapes, roads.leaning()).stream())
-              .min(BY_HEIGHT);
+          nearest(sweep, shapes, roads.leaning(), upright.get().low.heightMm()).or(() -> upright);
     }
     return nearest
         .filter(n -> n.low.heightMm() < UNEVEN_MM)
         .map(n -> finding(name, n, motion, sweep.motion(n.opening)));
   }
 
-  private static Optional<Nearest> nearest(Sweep sweep, List<PartShape> shapes, List<Over> overs) {
-    return overs.stream()
-        .flatMap(over -> shapes.stream().map(shape -> nearest(sweep, shape, over)))
-        .min(BY_HEIGHT);
+  /** Returns what is lowest of all, if that is less than {@code belowMm}. */
+  private static Optional<Nearest> nearest(
+      Sweep sweep, List<PartShape> shapes, List<Over> overs, double belowMm) {
+    Optional<Nearest> nearest = Optional.empty();
+    double below = belowMm;
+    for (Over over : overs) {
+      for (PartShape shape : shapes) {
+        Nearest here = nearest(sweep, shape, over, below);
+        if (here.low.heightMm() < below) {
+          nearest = Optional.of(here);
+          below = here.low.heightMm();
+        }
+      }
+    }
+    return nearest;
   }
 
-  private static Nearest nearest(Sweep sweep, PartShape shape, Over over) {
+  private static Nearest nearest(Sweep sweep, PartShape shape, Over over, double belowMm) {
     double opening =
         sweep.lowest(
             Solid.of(shape),
-            o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm());
+            o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm(),
+            belowMm);
     RoadPlane.Low low = over.road.from(sweep.motion(opening)).lowest(shape.prisms());
     return new Nearest(over, shape.part().name(), opening, low);
   }
