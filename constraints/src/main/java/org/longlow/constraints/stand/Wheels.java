@@ -245,7 +245,7 @@ public record Wheels(
   }
 
   /** Returns where a pin is with the wheels moved by these travels, as {@link #moved} puts it. */
-  PointMm pin(String name, double frontMm, double rearMm) {
+  public PointMm pin(String name, double frontMm, double rearMm) {
     if (carries(Part.End.FRONT, name)) {
       return carried(frontSuspension.path(), drawn.pin(name), frontMm);
     }
