@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
       DrawCommand.class,
       TemplatesCommand.class,
       ReportCommand.class,
+      ChartCommand.class,
       ListCommand.class,
       PlaceCommand.class,
       FitCommand.class,
