@@ -59,22 +59,23 @@ final class WheelKinds {
                   + " that a rod pushes or pulls.",
               (Source<Shock.Rocker> s) ->
                   new Shock.Rocker(
-                      s.pin(
+                      s.may(
                           "pivot",
-                          "the pivot of the rocker",
+                          Type.ref(Referent.PIN),
                           Shock.Rocker::pivot,
                           "The pin it turns about, on the frame or on the arm."),
-                      s.pin(
+                      s.may(
                           "rod",
-                          "the rocker's end of the rod",
+                          Type.ref(Referent.PIN),
                           Shock.Rocker::rod,
                           "Its pin that the rod hangs on; it goes with the rocker."),
-                      s.pin(
+                      s.may(
                           "end",
-                          "the other end of the rod",
+                          Type.ref(Referent.PIN),
                           Shock.Rocker::end,
                           "The pin at the other end of the rod: on the arm where the rocker is on"
                               + " the frame, on the frame where it is on the arm.")))
+          .together("pivot", "rod", "end")
           .rule(WheelKinds::rocker);
 
   static final Kind<Shock> SHOCK =
@@ -82,7 +83,7 @@ final class WheelKinds {
           .together("foot", "top", "stroke", "spring")
           .rule(
               (shock, at) -> {
-                if (shock.rocker().isPresent() && shock.foot().isEmpty()) {
+                if (shock.loop().isPresent() && shock.foot().isEmpty()) {
                   at.fault("foot", "", "is missing, a rocker needs it", "say all of the shock");
                 }
               });
@@ -229,19 +230,22 @@ final class WheelKinds {
             RATE.positive(),
             Shock::spring,
             "Force for each mm by which it closes; of two, both together."),
-        s.may(
+        s.or(
             "rocker",
             new Type.Nested<>(ROCKER),
+            Shock.Rocker.NONE,
             Shock::rocker,
             "The rocker that its foot hangs on, if it does not hang on the arm."));
   }
 
   private static void rocker(Shock.Rocker rocker, Spot at) {
-    if (rocker.rod().equals(rocker.pivot())) {
-      at.fault("rod", Quoted.of(rocker.rod()), "is the pivot again", "name another pin");
+    if (rocker.rod().isPresent() && rocker.rod().equals(rocker.pivot())) {
+      at.fault("rod", Quoted.of(rocker.rod().get()), "is the pivot again", "name another pin");
     }
-    if (rocker.end().equals(rocker.pivot()) || rocker.end().equals(rocker.rod())) {
-      at.fault("end", Quoted.of(rocker.end()), "is named twice", "name the far end of the rod");
+    if (rocker.end().isPresent()
+        && (rocker.end().equals(rocker.pivot()) || rocker.end().equals(rocker.rod()))) {
+      at.fault(
+          "end", Quoted.of(rocker.end().get()), "is named twice", "name the far end of the rod");
     }
   }
 

@@ -41,7 +41,7 @@ public record ShockTravel(
   /** Returns the rocker; empty where it cannot turn: one end of its loop goes with the arm. */
   private Optional<RockerLink> link() {
     return shock
-        .rocker()
+        .loop()
         .filter(r -> goesWithArm.test(r.pivot()) != goesWithArm.test(r.end()))
         .filter(r -> RockerLink.turns(drawn.pin(r.pivot()), drawn.pin(r.rod()), drawn.pin(r.end())))
         .map(r -> new RockerLink(drawn.pin(r.pivot()), drawn.pin(r.rod()), drawn.pin(r.end())));
@@ -49,14 +49,14 @@ public record ShockTravel(
 
   /** Returns whether it has no rocker, or one that turns as it is drawn. */
   public boolean turns() {
-    return shock.rocker().isEmpty() || link().isPresent();
+    return shock.loop().isEmpty() || link().isPresent();
   }
 
   /** Returns the pins that go with the rocker; none where it has none that turns. */
   List<String> onRocker() {
     return link().isEmpty()
         ? List.of()
-        : List.of(shock.rocker().orElseThrow().rod(), shock.foot().orElseThrow());
+        : List.of(shock.loop().orElseThrow().rod(), shock.foot().orElseThrow());
   }
 
   /** Returns where a pin is with the rear wheel so far up. */
@@ -64,7 +64,7 @@ public record ShockTravel(
     PointMm there = drawn.pin(name);
     Optional<RockerLink> link = link();
     if (link.isPresent() && travelMm != 0 && onRocker().contains(name)) {
-      Shock.Rocker r = shock.rocker().orElseThrow();
+      Shock.Loop r = shock.loop().orElseThrow();
       return link.get().motion(onArm(r.pivot(), travelMm), onArm(r.end(), travelMm)).apply(there);
     }
     return onArm(name, travelMm);
@@ -81,8 +81,8 @@ public record ShockTravel(
     return link.isEmpty()
         || link.get()
             .reaches(
-                onArm(shock.rocker().orElseThrow().pivot(), travelMm),
-                onArm(shock.rocker().orElseThrow().end(), travelMm));
+                onArm(shock.loop().orElseThrow().pivot(), travelMm),
+                onArm(shock.loop().orElseThrow().end(), travelMm));
   }
 
   /** Returns how long it is, pin to pin, mm. */

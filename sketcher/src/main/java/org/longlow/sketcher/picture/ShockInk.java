@@ -34,7 +34,7 @@ final class ShockInk {
   private static void draw(Canvas canvas, Scene scene, String subject, Shock shock) {
     PointMm foot = scene.places().pin(shock.foot().orElseThrow());
     PointMm top = scene.places().pin(shock.top().orElseThrow());
-    shock.rocker().ifPresent(r -> rocker(canvas, scene, subject, r, foot));
+    shock.loop().ifPresent(r -> rocker(canvas, scene, subject, r, foot));
     PointMm way = top.minus(foot);
     if (way.length() > 0) {
       PointMm side = way.left().times(canvas.paper(COIL_MM) / way.length());
@@ -45,7 +45,7 @@ final class ShockInk {
   }
 
   private static void rocker(
-      Canvas canvas, Scene scene, String subject, Shock.Rocker rocker, PointMm foot) {
+      Canvas canvas, Scene scene, String subject, Shock.Loop rocker, PointMm foot) {
     PointMm pivot = scene.places().pin(rocker.pivot());
     PointMm rod = scene.places().pin(rocker.rod());
     canvas.line(

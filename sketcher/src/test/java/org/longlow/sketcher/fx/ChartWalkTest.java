@@ -34,7 +34,7 @@ class ChartWalkTest extends Walk {
 
   @Test
   void itComesWithItsFindingAndFollowsTheMachine() throws Exception {
-    begin(Demos.layout("curlew"));
+    begin(Demos.layout("dunlin"));
     assertThat(drawn()).isFalse();
     read("balance.balance");
     hands.until("the chart", this::drawn);
@@ -43,19 +43,20 @@ class ChartWalkTest extends Walk {
 
     Hands.onFx(
         () -> {
-          Target mass = new Target.OfPart("engine", List.of("mass"), "mass");
-          hands.desk().edit(Edits.set(mass, "75 kg"), mass, "75 kg");
+          Target mass = new Target.OfPart("frontWheel", List.of("mass"), "mass");
+          hands.desk().edit(Edits.set(mass, "30 kg"), mass, "30 kg");
           return null;
         });
     hands.settle();
-    hands.until(
-        "the chart of what is there now",
-        () -> !hands.node("balance-words", Label.class).getText().equals(before));
-    hands.until("it is drawn", this::drawn);
+    read("balance.balance");
     BoardState shown = hands.shown();
     BalanceChart now = BalanceChart.of(shown.study()).orElseThrow();
-    assertThat(hands.node("balance-words", Label.class).getText())
-        .contains("as it is: balances from " + now.rows().get(0).get(1));
+    String expected = "as it is: balances from " + now.rows().get(0).get(1);
+    assertThat(before).doesNotContain(expected);
+    hands.until(
+        "the chart of what is there now",
+        () -> hands.node("balance-words", Label.class).getText().contains(expected));
+    assertThat(drawn()).isTrue();
     // while it is moved there is none rather than that of before
     BoardState moving =
         new BoardState(
@@ -72,7 +73,7 @@ class ChartWalkTest extends Walk {
     assertThat(Hands.<Boolean>onFx(() -> new ChartWork(hands.desk()).of(moving).isEmpty()))
         .isTrue();
 
-    read("trail.Ada");
+    read("trail.unladen");
     assertThat(drawn()).isFalse();
   }
 }

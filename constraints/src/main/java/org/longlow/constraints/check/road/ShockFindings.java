@@ -87,7 +87,7 @@ public final class ShockFindings {
                       + " must not lie in line as drawn.")));
       return findings;
     }
-    boolean rocker = arm.shock().rocker().isPresent();
+    boolean rocker = arm.shock().loop().isPresent();
     if (!rocker && (!wheels.carries(foot) || wheels.carries(top))) {
       findings.add(
           wrong(
