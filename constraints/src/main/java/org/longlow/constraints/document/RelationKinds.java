@@ -89,7 +89,25 @@ final class RelationKinds {
             s.flag(
                 "halfLink",
                 tie -> tie.run().halfLink(),
-                "True for a chain that is meant to have a cranked half link.")),
+                "True for a chain that is meant to have a cranked half link."),
+            s.or(
+                "idlers",
+                PINS,
+                List.of(),
+                tie -> tie.run().idlers(),
+                "Which of its pins carry a wheel that only guides or tightens a belt or chain; its"
+                    + " wheels are named in the order in which it goes round them."),
+            s.or(
+                "back",
+                PINS,
+                List.of(),
+                tie -> tie.run().back(),
+                "Which of its idlers press on it from outside; the others lie within."),
+            s.may(
+                "sprung",
+                Type.ref(Referent.PIN),
+                tie -> tie.run().sprung(),
+                "The idler that a spring presses on it, which takes up the slack.")),
         s.note(Tie::note));
   }
 
@@ -120,10 +138,14 @@ final class RelationKinds {
           at.fault("width", "", "is missing, across needs it", "say how broad the run is");
         }
       }
+      idlers(tie, at);
     } else {
       if (!tie.run().equals(Tie.Run.NOT_SAID)) {
         at.fault(
-            "across", "", "belongs to belt-length only, as width and halfLink do", "take it out");
+            "across",
+            "",
+            "belongs to belt-length only, as width, halfLink and idlers do",
+            "take it out");
       }
       count("radii", radii, kind.radii(), kind.radii(), kind.word(), at);
     }
@@ -131,6 +153,31 @@ final class RelationKinds {
       edge(tie.part(), tie.edge(), at);
     } else if (!tie.part().isEmpty()) {
       at.fault("part", Quoted.of(tie.part()), "is not used by " + kind.word(), "take it out");
+    }
+  }
+
+  /** Two wheels drive and are driven; of what guides, some press from outside. */
+  private static void idlers(Tie tie, Spot at) {
+    Tie.Run run = tie.run();
+    within("idlers", run.idlers(), tie.pins(), "a pin of this belt", at);
+    within("back", run.back(), run.idlers(), "one of its idlers", at);
+    within("sprung", run.sprung().stream().toList(), run.idlers(), "one of its idlers", at);
+    long driving = tie.pins().stream().filter(p -> !run.idlers().contains(p)).count();
+    if (driving < 2 && tie.pins().size() >= 2) {
+      at.fault(
+          "idlers",
+          "",
+          "leaves fewer than two wheels that drive or are driven",
+          "take those out of the idlers");
+    }
+  }
+
+  private static void within(
+      String key, List<String> named, List<String> among, String what, Spot at) {
+    for (String name : named) {
+      if (!among.contains(name)) {
+        at.fault(key, Quoted.of(name), "is not " + what, "name " + what);
+      }
     }
   }
 

@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Shock;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.words.Quoted;
 
 /** Wheels and what carries them: their fields besides what {@link PartCommon} says of all. */
 final class WheelKinds {
@@ -51,9 +52,41 @@ final class WheelKinds {
                       "Distance of its middle from the middle plane, left positive, 0 mm where"
                           + " absent.")));
 
+  private static final Kind<Shock.Rocker> ROCKER =
+      Kind.of(
+              "rocker",
+              "What turns the travel of an arm into the stroke of its shock: a rocker (bell crank)"
+                  + " that a rod pushes or pulls.",
+              (Source<Shock.Rocker> s) ->
+                  new Shock.Rocker(
+                      s.may(
+                          "pivot",
+                          Type.ref(Referent.PIN),
+                          Shock.Rocker::pivot,
+                          "The pin it turns about, on the frame or on the arm."),
+                      s.may(
+                          "rod",
+                          Type.ref(Referent.PIN),
+                          Shock.Rocker::rod,
+                          "Its pin that the rod hangs on; it goes with the rocker."),
+                      s.may(
+                          "end",
+                          Type.ref(Referent.PIN),
+                          Shock.Rocker::end,
+                          "The pin at the other end of the rod: on the arm where the rocker is on"
+                              + " the frame, on the frame where it is on the arm.")))
+          .together("pivot", "rod", "end")
+          .rule(WheelKinds::rocker);
+
   static final Kind<Shock> SHOCK =
       Kind.of("shock", "Spring and damper between arm and frame.", WheelKinds::shock)
-          .together("foot", "top", "stroke", "spring");
+          .together("foot", "top", "stroke", "spring")
+          .rule(
+              (shock, at) -> {
+                if (shock.loop().isPresent() && shock.foot().isEmpty()) {
+                  at.fault("foot", "", "is missing, a rocker needs it", "say all of the shock");
+                }
+              });
 
   private WheelKinds() {}
 
@@ -189,14 +222,31 @@ final class WheelKinds {
             "foot",
             Type.ref(Referent.PIN),
             Shock::foot,
-            "The pin at the arm; it goes with the rear wheel."),
+            "The pin at the arm, which goes with the rear wheel, or at the rocker if there is one."),
         s.may("top", Type.ref(Referent.PIN), Shock::top, "The pin at the frame."),
         s.may("stroke", PartSizes.SIZE, Shock::stroke, "By how much it can close."),
         s.may(
             "spring",
             RATE.positive(),
             Shock::spring,
-            "Force for each mm by which it closes; of two, both together."));
+            "Force for each mm by which it closes; of two, both together."),
+        s.or(
+            "rocker",
+            new Type.Nested<>(ROCKER),
+            Shock.Rocker.NONE,
+            Shock::rocker,
+            "The rocker that its foot hangs on, if it does not hang on the arm."));
+  }
+
+  private static void rocker(Shock.Rocker rocker, Spot at) {
+    if (rocker.rod().isPresent() && rocker.rod().equals(rocker.pivot())) {
+      at.fault("rod", Quoted.of(rocker.rod().get()), "is the pivot again", "name another pin");
+    }
+    if (rocker.end().isPresent()
+        && (rocker.end().equals(rocker.pivot()) || rocker.end().equals(rocker.rod()))) {
+      at.fault(
+          "end", Quoted.of(rocker.end().get()), "is named twice", "name the far end of the rod");
+    }
   }
 
   private static <P extends Part.Carrier> Formula bump(Source<P> s) {

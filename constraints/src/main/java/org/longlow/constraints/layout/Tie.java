@@ -35,14 +35,26 @@ public record Tie(
    *     has said
    * @param width how broad it is over its pins
    * @param halfLink whether a chain is meant to have a cranked half link
+   * @param idlers pins of those of its wheels that only guide or tighten it
+   * @param back those of them that press on it from outside
+   * @param sprung the one of them that a spring presses on it, if there is one
    */
-  public record Run(List<Formula> across, Optional<Formula> width, boolean halfLink) {
+  public record Run(
+      List<Formula> across,
+      Optional<Formula> width,
+      boolean halfLink,
+      List<String> idlers,
+      List<String> back,
+      Optional<String> sprung) {
 
     /** Nothing is said. */
-    public static final Run NOT_SAID = new Run(List.of(), Optional.empty(), false);
+    public static final Run NOT_SAID =
+        new Run(List.of(), Optional.empty(), false, List.of(), List.of(), Optional.empty());
 
     public Run {
       across = List.copyOf(across);
+      idlers = List.copyOf(idlers);
+      back = List.copyOf(back);
     }
   }
 

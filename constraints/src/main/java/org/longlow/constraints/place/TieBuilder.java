@@ -5,6 +5,7 @@ import java.util.List;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.solve.problem.Pt;
 import org.longlow.constraints.solve.problem.Quantity;
 import org.longlow.constraints.solve.problem.Relation;
@@ -87,20 +88,18 @@ final class TieBuilder {
         p.get(outer), radii.get(outer), p.get(1 - outer), radii.get(1 - outer));
   }
 
-  /** A belt of more than two wheels runs round the outside of them, as they are drawn. */
+  /** A belt runs round the outside of its wheels as they are drawn, but of those on its back. */
   private Relation belt(Tie tie, List<Pt> p, List<Quantity> radii, Quantity length) {
     if (p.size() == 2) {
       return Paths.openBelt(p.get(0), radii.get(0), p.get(1), radii.get(1), length);
     }
-    double turn = 0;
-    List<PointMm> drawn = tie.pins().stream().map(unknowns::drawn).toList();
-    for (int i = 0; i < drawn.size(); i++) {
-      turn += drawn.get(i).cross(drawn.get((i + 1) % drawn.size()));
-    }
-    Circles.Side side = turn >= 0 ? Circles.Side.LEFT : Circles.Side.RIGHT;
+    boolean left = BeltRun.turnsLeft(tie.pins().stream().map(unknowns::drawn).toList());
     List<Paths.Wheel> wheels = new ArrayList<>();
     for (int i = 0; i < p.size(); i++) {
-      wheels.add(new Paths.Wheel(p.get(i), radii.get(i), side));
+      boolean back = tie.run().back().contains(tie.pins().get(i));
+      wheels.add(
+          new Paths.Wheel(
+              p.get(i), radii.get(i), left != back ? Circles.Side.LEFT : Circles.Side.RIGHT));
     }
     return Paths.belt(wheels, length);
   }

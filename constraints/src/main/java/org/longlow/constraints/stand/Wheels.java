@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.longlow.constraints.document.FieldPath;
@@ -86,7 +87,26 @@ public record Wheels(
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(new Fault(WHEELS, notApart(front, rear, drawn)));
     }
-    return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
+    Wheels wheels = new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
+    return wheels.sprungByShock().map(s -> wheels.withRear(s)).orElse(wheels);
+  }
+
+  private Wheels withRear(Suspension suspension) {
+    return new Wheels(layout, drawn, front, rear, fork, arm, frontSuspension, suspension, faults);
+  }
+
+  /** Returns the rear end with the spring of its shock, where nobody says its rate at the wheel. */
+  private Optional<Suspension> sprungByShock() {
+    return rearSuspension == null || rearSuspension.known()
+        ? Optional.empty()
+        : shock()
+            .flatMap(
+                s ->
+                    s.forcesN(
+                        rearSuspension.droopMm(),
+                        rearSuspension.bumpMm(),
+                        rearSuspension.preloadN()))
+            .map(rearSuspension::withForces);
   }
 
   private static <P> P last(Stream<P> parts) {
@@ -211,6 +231,9 @@ public record Wheels(
     Map<String, PointMm> pins = new LinkedHashMap<>(drawn.pins());
     move(pins, Pin.FRONT_WHEEL, front.axle(), frontSuspension.path(), frontMm);
     move(pins, Pin.REAR_WHEEL, rear.axle(), rearSuspension.path(), rearMm);
+    for (String name : onRocker()) {
+      pins.put(name, pin(name, frontMm, rearMm));
+    }
     return drawn.withPins(pins);
   }
 
@@ -224,39 +247,39 @@ public record Wheels(
         .forEach(
             (name, pin) -> {
               if (name.equals(axle) || pin.with().equals(carrier)) {
-                pins.put(name, carried(path, drawn.pin(name), travelMm));
+                pins.put(name, path.carried(drawn.pin(name), travelMm));
               }
             });
   }
 
-  /**
-   * What is fixed to a fork slider shifts with it; what is fixed to a link or arm turns with it.
-   */
-  private static PointMm carried(WheelPath path, PointMm point, double travelMm) {
-    if (travelMm == 0) {
-      return point; // exactly, where rounding would leave the drawn place
-    }
-    PointMm now = path.axle(travelMm);
-    if (path instanceof WheelPath.Arc arc) {
-      double turn = now.minus(arc.pivot()).angleRad() - arc.drawn().minus(arc.pivot()).angleRad();
-      return point.turnedAbout(arc.pivot(), turn);
-    }
-    return point.plus(now.minus(path.axle(0)));
-  }
-
   /** Returns where a pin is with the wheels moved by these travels, as {@link #moved} puts it. */
-  PointMm pin(String name, double frontMm, double rearMm) {
+  public PointMm pin(String name, double frontMm, double rearMm) {
+    if (onRocker().contains(name)) {
+      return shock().orElseThrow().pin(name, rearMm);
+    }
     if (carries(Part.End.FRONT, name)) {
-      return carried(frontSuspension.path(), drawn.pin(name), frontMm);
+      return frontSuspension.path().carried(drawn.pin(name), frontMm);
     }
     return carries(Part.End.REAR, name)
-        ? carried(rearSuspension.path(), drawn.pin(name), rearMm)
+        ? rearSuspension.path().carried(drawn.pin(name), rearMm)
         : drawn.pin(name);
+  }
+
+  /** Returns how the shock of the arm goes, if it has one. */
+  public Optional<ShockTravel> shock() {
+    return arm == null || rear == null
+        ? Optional.empty()
+        : ShockTravel.of(
+            arm.shock(), drawn, pin -> carries(Part.End.REAR, pin), rearSuspension.path());
+  }
+
+  private List<String> onRocker() {
+    return shock().map(ShockTravel::onRocker).orElse(List.of());
   }
 
   /** Returns whether a pin moves with a wheel. */
   public boolean carries(String pin) {
-    return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
+    return onRocker().contains(pin) || carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
   }
 
   /** Returns whether there are pins, and all move with the wheel of an end. */

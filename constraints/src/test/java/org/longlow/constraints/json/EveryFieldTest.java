@@ -153,6 +153,7 @@ class EveryFieldTest {
                 "span",
                 "worked",
                 "shock",
+                "rocker",
                 "hubBody",
                 "electric"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));

@@ -95,8 +95,11 @@ class FaultTest {
           "tie": "rake"                 ~ "tie": "parallel"            ~ $.ties.head.is       ~ is not used by parallel
           "is": "1400 mm", "radii"      ~ "is": "-1400 mm", "radii"    ~ $.ties.belt.is       ~ is -1400 mm, a length must not be negative
           "is": "1400 mm", "radii"      ~ "is": "tubeSize - 1 m", "radii" ~ $.ties.belt.is    ~ must not be negative
-          "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entry, a belt over these pins needs 2
-          "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be at least 0.1 mm
+          "radii": ["40 mm", "90 mm", "20 mm"] ~ "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entry, a belt over these pins needs 3
+          "idlers": ["boardRear"]       ~ "idlers": ["crank", "boardRear"] ~ $.ties.belt.idlers ~ fewer than two wheels
+          "idlers": ["boardRear"]       ~ "idlers": ["pegPin"]         ~ $.ties.belt.idlers ~ is not a pin of this belt
+          "back": ["boardRear"]         ~ "back": ["crank"]            ~ $.ties.belt.back   ~ is not one of its idlers
+          "radii": ["40 mm", "90 mm", "20 mm"] ~ "radii": ["40 mm", "0 mm", "20 mm"] ~ $.ties.belt.radii[1] ~ must be at least 0.1 mm
           "edge": 3                     ~ "edge": 4                    ~ $.ties.onEngine.edge ~ has edges 0 to 3
           "part": "engine", "edge"      ~ "part": "engin", "edge"      ~ $.ties.onEngine.part ~ did you mean engine?
           "part": "engine", "edge"      ~ "part": "lowRail", "edge"    ~ $.ties.onEngine.part ~ has no outline

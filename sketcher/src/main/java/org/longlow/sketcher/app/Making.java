@@ -14,18 +14,23 @@ import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.BalanceChart;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.report.ReportOptions;
 import org.longlow.sketcher.template.Templates;
+import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 
 /** Makes drawings, templates and reports of a study. Every file appears whole or not at all. */
 public final class Making {
+
+  /** Round a chart, mm. */
+  private static final double CHART_MARGIN_MM = 8;
 
   private Making() {}
 
@@ -59,18 +64,31 @@ public final class Making {
   public static Drawn drawing(
       Study study, DimensionedElevation.Sheet sheet, Path file, InTheWay.Consent consent)
       throws IOException {
-    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-    Optional<Path> kept;
     consent.ask(List.of(file));
+    return new Drawn(
+        sheet.scale().toString(), drawing(study, sheet.page(), sheet.ink().palette(), file));
+  }
+
+  /**
+   * Writes the chart of balance, SVG or PDF by its ending.
+   *
+   * @return where a file is kept that stood there and that was not Longlow's as it wrote it
+   */
+  public static Optional<Path> chart(Study study, BalanceChart chart, Path file)
+      throws IOException {
+    return drawing(study, Page.round(chart.drawing(), CHART_MARGIN_MM), Palette.CARD, file);
+  }
+
+  private static Optional<Path> drawing(Study study, Page page, Palette palette, Path file)
+      throws IOException {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.endsWith(".svg")) {
-      kept = Output.svg(sheet.page(), sheet.ink().palette(), file);
-    } else if (name.endsWith(".pdf")) {
-      String title = study.layout().title();
-      kept = Output.pdf(List.of(sheet.page()), sheet.ink().palette(), title, file);
-    } else {
-      throw new IllegalArgumentException("the drawing " + file + " must end in .svg or .pdf");
+      return Output.svg(page, palette, file);
     }
-    return new Drawn(sheet.scale().toString(), kept);
+    if (name.endsWith(".pdf")) {
+      return Output.pdf(List.of(page), palette, study.layout().title(), file);
+    }
+    throw new IllegalArgumentException("the drawing " + file + " must end in .svg or .pdf");
   }
 
   /**

@@ -43,6 +43,7 @@ public final class Longlow implements Runnable {
     COMMANDS.put("draw", DrawCommand.class);
     COMMANDS.put("templates", TemplatesCommand.class);
     COMMANDS.put("report", ReportCommand.class);
+    COMMANDS.put("chart", ChartCommand.class);
     COMMANDS.put("list", ListCommand.class);
     COMMANDS.put("place", PlaceCommand.class);
     COMMANDS.put("fit", FitCommand.class);
@@ -53,7 +54,7 @@ public final class Longlow implements Runnable {
 
   /** Those that read a layout file before anything else. */
   private static final Set<String> READING =
-      Set.of("check", "draw", "templates", "report", "list", "place", "fit", "compare");
+      Set.of("check", "draw", "templates", "report", "chart", "list", "place", "fit", "compare");
 
   @Spec private CommandSpec spec;
 

@@ -10,6 +10,7 @@ import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
@@ -17,6 +18,8 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -180,6 +183,28 @@ public final class Mirror {
     if (part instanceof Part.Outlined outlined && !outlined.formers().along().isEmpty()) {
       turned =
           Change.set(turned, RoundAbout.otherSide(outlined.formers()), "parts", name, "formers");
+    }
+    if (part instanceof WheelPart wheel && !wheel.inside().isEmpty()) {
+      turned =
+          Change.set(
+              turned,
+              wheel.inside().stream()
+                  .map(b -> new HubBody(b.what(), b.radius(), b.width(), Shifted.negative(b.y())))
+                  .toList(),
+              "parts",
+              name,
+              "inside");
+    }
+    if (part instanceof TubePart tube && !tube.paired()) {
+      turned =
+          Change.set(
+              turned,
+              tube.corners().stream()
+                  .map(c -> new TubePart.Corner(c.pin(), c.y().map(Shifted::negative)))
+                  .toList(),
+              "parts",
+              name,
+              "path");
     }
     Optional<Formula> y = sideways(part);
     return y.isEmpty() || part.paired()

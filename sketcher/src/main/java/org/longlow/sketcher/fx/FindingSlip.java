@@ -46,6 +46,7 @@ final class FindingSlip extends VBox {
   private final Label count = Bits.label("");
   private final ListView<Finding> list = new ListView<>();
   private final MendPane mend;
+  private final ChartPane chart;
   private final StillWorking working;
   private List<Finding> findings = List.of();
   private Map<String, Integer> numbers = Map.of();
@@ -65,6 +66,7 @@ final class FindingSlip extends VBox {
   FindingSlip(Desk desk) {
     this.desk = desk;
     mend = new MendPane(desk);
+    chart = new ChartPane(desk);
     working = new StillWorking(desk, list, this::count);
     Called.by(this, "findings");
     getStyleClass().add("finding-slip");
@@ -88,13 +90,13 @@ final class FindingSlip extends VBox {
         Bits.wrapped(
             "A sketch, not a certificate: local rules and a licensed inspection decide.",
             "slip-caution");
-    Scrolled under = new Scrolled(new VBox(mend, caution));
+    Scrolled under = new Scrolled(new VBox(chart, mend, caution));
     getChildren().addAll(list, under);
     desk.watch(this::refresh);
   }
 
   private void refresh() {
-    mend.refresh(picked());
+    picking(picked());
     working.look();
     count();
     boolean live = desk.shown().map(s -> s.live() || s.working()).orElse(false);
@@ -133,6 +135,11 @@ final class FindingSlip extends VBox {
       seen = wanted;
       keepSeen();
     }
+  }
+
+  private void picking(Optional<Finding> picked) {
+    chart.refresh(picked);
+    mend.refresh(picked);
   }
 
   private void count() {

@@ -27,7 +27,8 @@ import org.longlow.svg.drawing.Planar;
 final class Picker {
 
   /** What of a drawing can be picked. */
-  private static final List<String> KINDS = List.of("part:", "person:", "dimension:", "line:");
+  private static final List<String> KINDS =
+      List.of("part:", "person:", "dimension:", "line:", "tie:");
 
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;

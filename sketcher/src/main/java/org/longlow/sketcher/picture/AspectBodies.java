@@ -36,6 +36,9 @@ final class AspectBodies {
   /** Shorter stretches of an edge are not drawn, mm. */
   private static final double LEAST_MM = 2;
 
+  private static final SubjectLook PLAIN =
+      new SubjectLook(PictureLayer.FRAME, Canvas.edge(Tone.INK).withFill(Tone.STEEL, 0.3));
+
   /** Corners of limbs are rounded by this share of their narrower side; judgement. */
   private static final double ROUNDED = 0.42;
 
@@ -74,16 +77,19 @@ final class AspectBodies {
     for (PartShape shape : scene.shapes().values()) {
       String subject = "part:" + shape.part().name();
       List<Shadow> shadows = shadows(shape);
-      for (Shadow s : shadows) {
-        for (Coordinate c : eye.onPage(s.area()).getCoordinates()) {
-          machine.expandToInclude(c);
-          corners.add(c);
-        }
-      }
+      reach(shadows);
       SubjectLook look = look(shape.part(), Optional.ofNullable(looks.get(subject)));
       things.put(subject, new Thing(subject, look, structure(shape.part())));
       sightlines.add(subject, shadows, !seeThrough(shape.part()));
     }
+    RunInk.bodies(
+        scene,
+        (subject, pieces) -> {
+          List<Shadow> shadows =
+              pieces.stream().flatMap(p -> p.convex().stream()).map(eye::shadow).toList();
+          things.put(subject, new Thing(subject, looks.getOrDefault(subject, PLAIN), true));
+          sightlines.add(subject, shadows, true);
+        });
     SubjectLook cloth =
         new SubjectLook(PictureLayer.PERSON, Canvas.edge(Tone.FIGURE).withFill(Tone.FIGURE, 0.15));
     for (Sitting s : seated) {
@@ -99,6 +105,15 @@ final class AspectBodies {
     sightlines
         .seen(LEAST_MM)
         .forEach((name, seen) -> all.add(new Body(things.get(name), seen.as(eye::onPage))));
+  }
+
+  private void reach(List<Shadow> shadows) {
+    for (Shadow s : shadows) {
+      for (Coordinate c : eye.onPage(s.area()).getCoordinates()) {
+        machine.expandToInclude(c);
+        corners.add(c);
+      }
+    }
   }
 
   /** Returns how a part is seen, turned if it turns with the steering. */
@@ -175,8 +190,7 @@ final class AspectBodies {
         return new SubjectLook(PictureLayer.LAMPS, face);
       }
     }
-    return side.orElse(
-        new SubjectLook(PictureLayer.FRAME, Canvas.edge(Tone.INK).withFill(Tone.STEEL, 0.3)));
+    return side.orElse(PLAIN);
   }
 
   /** Returns from where they are seen. */

@@ -56,6 +56,8 @@ public final class ElevationPicture {
     scene.ghosts().forEach(m -> PersonInk.ghost(canvas, m));
     scene.people().forEach(m -> PersonInk.seated(canvas, m));
     LineInk.draw(canvas, scene);
+    RunInk.draw(canvas, scene);
+    ShockInk.draw(canvas, scene);
     phantoms(canvas, scene);
     MachineInk.steering(canvas, scene);
     MachineInk.sight(canvas, scene);

@@ -117,19 +117,17 @@ final class PartInk implements Part.Visitor<Void> {
       PointMm toe = foot.minus(u.times(0.6 * d));
       canvas.line(
           PictureLayer.FRAME, subject, Canvas.fine(Tone.INK), toe.plus(side), toe.minus(side));
-      spring(pivot.plus(u.times(0.8 * d)), u.times(0.4 * length), side.times(0.5));
+      // the coil that holds it up
+      ShockInk.coil(
+          canvas,
+          subject,
+          Canvas.hair(Tone.INK),
+          pivot.plus(u.times(0.8 * d)),
+          u.times(0.4 * length),
+          side.times(0.5),
+          6);
     }
     return null;
-  }
-
-  /** The coil that holds a stand up. */
-  private void spring(PointMm from, PointMm run, PointMm side) {
-    PointMm[] coil = new PointMm[13];
-    for (int i = 0; i < coil.length; i++) {
-      PointMm on = from.plus(run.times(i / (coil.length - 1.0)));
-      coil[i] = i == 0 || i == coil.length - 1 ? on : i % 2 == 0 ? on.plus(side) : on.minus(side);
-    }
-    canvas.line(PictureLayer.FRAME, subject, Canvas.hair(Tone.INK), coil);
   }
 
   private Void body(PictureLayer layer, Tone tone, double opacity) {

@@ -4,6 +4,7 @@ package org.longlow.sketcher.picture;
 public enum PictureLayer {
   GROUND("ground", "Ground"),
   WHEELS("wheels", "Wheels"),
+  RUNS("runs", "Chains and belts"),
   FRAME("frame", "Frame and suspension"),
   ENGINE("engine", "Engine and other masses"),
   EXHAUST("exhaust", "Exhaust"),

@@ -1,18 +1,21 @@
 package org.longlow.sketcher.picture;
 
+import java.util.Comparator;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
-/** Draws a wheel: tyre, rim, laced spokes, hub and centre lines. */
+/** Draws a wheel: tyre, rim, laced spokes, what sits about its axle, hub and centre lines. */
 final class WheelInk {
 
   private static final double HUB_MM = 46;
@@ -21,6 +24,12 @@ final class WheelInk {
 
   /** Rim share of the outside radius where the size does not say it. */
   private static final double RIM_SHARE = 0.72;
+
+  /** Of a motor or drum, where its cover ends; of a disc or sprocket, where its band begins. */
+  private static final double COVER_SHARE = 0.85;
+
+  private static final double BAND_SHARE = 0.65;
+  private static final double SPROCKET_SHARE = 0.8;
 
   private WheelInk() {}
 
@@ -40,10 +49,42 @@ final class WheelInk {
     canvas.circle(layer, subject, c, rim + 0.22 * (radius - rim), Canvas.hair(Tone.INK));
     spokes(canvas, subject, c, hub, inner);
     canvas.body(layer, subject, ring(c, rim, inner), Tone.STEEL, 0.3, Canvas.fine(Tone.INK));
+    inside(canvas, scene, wheel, c);
     canvas.body(
         layer, subject, Planar.disc(c.x(), c.z(), hub), Tone.STEEL, 0.4, Canvas.fine(Tone.INK));
     canvas.circle(layer, subject, c, 0.4 * hub, Canvas.fine(Tone.INK).withFill(Tone.PAPER, 1));
     cross(canvas, subject, c, radius + canvas.paper(4), scene.ground().along());
+  }
+
+  /** What sits about the axle, what is nearer to the viewer, at the right, later. */
+  private static void inside(Canvas canvas, Scene scene, WheelPart wheel, PointMm c) {
+    wheel.inside().stream()
+        .sorted(
+            Comparator.comparingDouble((HubBody b) -> -scene.places().value(b.y()))
+                .thenComparing(b -> -scene.places().value(b.radius())))
+        .forEach(
+            b -> inside(canvas, "part:" + wheel.name(), b, c, scene.places().value(b.radius())));
+  }
+
+  private static void inside(
+      Canvas canvas, String subject, HubBody body, PointMm c, double radius) {
+    PictureLayer layer = PictureLayer.WHEELS;
+    Style edge = Canvas.fine(Tone.INK);
+    switch (body.what()) {
+      case MOTOR, DRUM -> {
+        Geometry disc = Planar.disc(c.x(), c.z(), radius);
+        canvas.body(layer, subject, disc, Tone.ALUMINIUM, 0.5, edge);
+        canvas.circle(layer, subject, c, COVER_SHARE * radius, Canvas.hair(Tone.INK));
+      }
+      case DISC ->
+          canvas.body(layer, subject, ring(c, radius, BAND_SHARE * radius), Tone.STEEL, 0.5, edge);
+      case SPROCKET ->
+          canvas.body(
+              layer, subject, ring(c, radius, SPROCKET_SHARE * radius), Tone.STEEL, 0.4, edge);
+      // where round the axle it sits is not said, only how far it reaches
+      case CALLIPER ->
+          canvas.circle(layer, subject, c, radius, edge.withLine(LineType.DOUBLE_CHAIN));
+    }
   }
 
   private static Geometry ring(PointMm c, double outer, double inner) {

@@ -8,15 +8,21 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Purchase;
 import org.longlow.constraints.layout.Stock.Form;
 import org.longlow.constraints.layout.Stock.Per;
+import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.shape.ChainLinks;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.words.Counted;
 import org.longlow.constraints.words.Names;
@@ -69,6 +75,9 @@ public final class Shopping {
     Set<String> ofSheet = cuts.sheet().stream().map(FlatCut::part).collect(Collectors.toSet());
     for (Part part : study.layout().parts().values()) {
       list.part(part, ofSheet.contains(part.name()), places);
+    }
+    for (Map.Entry<String, Tie> run : Runs.of(study.layout())) {
+      list.run(run.getKey(), run.getValue(), study.layout(), places);
     }
     ShopTable fasteners = fasteners(study);
     fasteners
@@ -189,6 +198,25 @@ public final class Shopping {
       String how = either && Double.isNaN(price) ? "bought, or made to its template" : "";
       line(Said.with(part.name(), part.what()), how, pieces, Double.NaN, Per.PIECE, price, "");
     }
+  }
+
+  /** A chain by its links, a belt by its length. */
+  private void run(String name, Tie tie, Layout layout, Places places) {
+    Optional<ChainLinks> chain = ChainLinks.of(layout, places, tie);
+    String size =
+        chain
+                .map(c -> Say.number(c.count()) + " links of " + sizes.mm(c.pitchMm()) + ", ")
+                .orElse("")
+            + sizes.mm(places.value(tie.is().orElseThrow()))
+            + " long";
+    line(
+        Said.with(name, chain.isPresent() ? "chain" : "belt"),
+        size,
+        1,
+        Double.NaN,
+        Per.PIECE,
+        Double.NaN,
+        "round " + ShopLists.names(tie.pins()));
   }
 
   /** Fasteners of all parts, by what they are. */

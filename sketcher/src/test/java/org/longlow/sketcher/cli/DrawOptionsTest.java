@@ -114,7 +114,7 @@ class DrawOptionsTest {
     }
     assertThat(Ran.of("draw", file, "--out", out, "--layers", "wheel").err())
         .contains("'wheel'")
-        .contains("wheels, frame, engine");
+        .contains("wheels, runs, frame, engine");
   }
 
   @Test

@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -152,6 +153,19 @@ class SeveralTest {
     isSame(shape(once, name).outline(), shape(before, name).outline());
     assertThat(shape(once, name).leftMm()).isCloseTo(shape(before, name).rightMm(), within(1e-6));
     assertThat(Tried.of(once, edit)).isEqualTo(before);
+  }
+
+  @Test
+  void whatSitsInAWheelAndCornersOfATubeComeToTheOtherSideToo() {
+    Layout heron = Demos.layout("heron");
+    Edit edit = Mirror.otherSide(List.of("rearWheel", "dragLink"));
+    Layout once = edit.change().apply(heron);
+    WheelPart wheel = (WheelPart) once.parts().get("rearWheel");
+    // the sprocket of the chain, 92 mm to the left
+    assertThat(wheel.inside().get(0).y().evaluate(n -> 0)).isNegative();
+    assertThat(wheel.inside().get(0).radius())
+        .isEqualTo(((WheelPart) heron.parts().get("rearWheel")).inside().get(0).radius());
+    assertThat(edit.change().apply(once)).isEqualTo(heron);
   }
 
   @Test

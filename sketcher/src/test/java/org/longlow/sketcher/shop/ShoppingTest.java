@@ -70,6 +70,13 @@ class ShoppingTest {
   }
 
   @Test
+  void aChainIsBoughtByItsLinks() {
+    // 110 links of 15.875 mm, from the file
+    assertThat(Shop.of(Shipped.study("curlew")).basket().table().csv(Units.MM, ""))
+        .contains("chain,\"110 links of 15.9 mm, 1746.3 mm long\",1,,,,");
+  }
+
+  @Test
   void stockThatIsTooShortIsNoBars() {
     Shop none = shed("\"length\": 3003", "\"length\": 499");
     CutPlan bars = none.plans().plans().get(0);

@@ -92,7 +92,10 @@ public record Balanced(Standing stance, WhippleParameters parameters, WhippleMod
             shifted(parameters, 0, FARTHER_M).model()),
         Change.of(
             Words.of("front wheel ", Say.kg(HEAVIER_KG), " heavier"),
-            heavierFront(parameters).model()));
+            heavierFront(parameters).model()),
+        Change.of(
+            Words.of("rear wheel ", Say.kg(HEAVIER_KG), " heavier"),
+            heavierRear(parameters).model()));
   }
 
   static WhippleParameters moreRake(WhippleParameters p) {
@@ -136,18 +139,31 @@ public record Balanced(Standing stance, WhippleParameters parameters, WhippleMod
 
   /** Returns it with a front wheel that is heavier all over, so that its inertia grows alike. */
   static WhippleParameters heavierFront(WhippleParameters p) {
-    WhippleParameters.Wheel w = p.frontWheel();
+    return wheels(p, p.rearWheel(), heavier(p.frontWheel()));
+  }
+
+  /** Returns it with a rear wheel that is heavier all over. */
+  static WhippleParameters heavierRear(WhippleParameters p) {
+    return wheels(p, heavier(p.rearWheel()), p.frontWheel());
+  }
+
+  private static WhippleParameters.Wheel heavier(WhippleParameters.Wheel w) {
     double share = (w.massKg() + HEAVIER_KG) / w.massKg();
+    return new WhippleParameters.Wheel(
+        w.radiusM(), share * w.massKg(), share * w.ixx(), share * w.iyy());
+  }
+
+  private static WhippleParameters wheels(
+      WhippleParameters p, WhippleParameters.Wheel rear, WhippleParameters.Wheel front) {
     return new WhippleParameters(
         p.wheelbaseM(),
         p.trailM(),
         p.rakeRad(),
         p.gravity(),
-        p.rearWheel(),
+        rear,
         p.rearFrame(),
         p.frontFrame(),
-        new WhippleParameters.Wheel(
-            w.radiusM(), share * w.massKg(), share * w.ixx(), share * w.iyy()));
+        front);
   }
 
   /** Returns a speed in words. */

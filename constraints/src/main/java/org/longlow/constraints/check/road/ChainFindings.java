@@ -1,10 +1,9 @@
 package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -15,31 +14,19 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.formula.Dim;
-import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Measure;
-import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Tie;
-import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.shape.ChainLinks;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Runs;
 import org.longlow.rider.words.Words;
 
-/**
- * Whether a chain has an even whole number of links.
- *
- * <p>A tie of belt length is a chain where its length is a count of links times their pitch: one
- * named number times one named length, each used by its formula or by a measure that it names.
- */
+/** Whether a chain has an even whole number of links. */
 public final class ChainFindings {
 
   /** The links of a chain. */
   private static final FindingKind CHAIN =
       new FindingKind("chain", FindingGroup.PLACES, Rests.ON_DRAWING);
-
-  /** How far the length may be from count times pitch, mm; rounding of decimals only. */
-  private static final double SAME_MM = 1e-6;
 
   /** A count is whole within this. */
   private static final double WHOLE = 1e-6;
@@ -48,21 +35,17 @@ public final class ChainFindings {
 
   public static List<Finding> of(Placed placed) {
     List<Finding> findings = new ArrayList<>();
-    placed
-        .layout()
-        .ties()
-        .forEach(
-            (name, tie) -> {
-              if (tie.kind() == TieKind.BELT_LENGTH && tie.is().isPresent()) {
-                links(placed.layout(), placed.places(), tie)
-                    .ifPresent(
-                        links ->
-                            findings.add(
-                                links.count() < links.least()
-                                    ? tooShort(name, links)
-                                    : finding(name, links.count(), tie.run().halfLink())));
-              }
-            });
+    for (Map.Entry<String, Tie> run : Runs.of(placed.layout())) {
+      Tie tie = run.getValue();
+      ChainLinks.of(placed.layout(), placed.places(), tie)
+          .map(l -> links(l, placed.places(), tie))
+          .ifPresent(
+              links ->
+                  findings.add(
+                      links.count() < links.least()
+                          ? tooShort(run.getKey(), links)
+                          : finding(run.getKey(), links.count(), tie.run().halfLink())));
+    }
     return findings;
   }
 
@@ -71,32 +54,9 @@ public final class ChainFindings {
    */
   private record Links(double count, long least) {}
 
-  private static Optional<Links> links(Layout layout, Places places, Tie tie) {
-    Set<String> names = new LinkedHashSet<>();
-    gather(layout, tie.is().orElseThrow(), names);
-    double length = places.value(tie.is().orElseThrow());
-    for (String count : names) {
-      double n = places.measures().get(count);
-      for (String pitch : names) {
-        double p = places.measures().get(pitch);
-        if (Measures.dim(layout, count).equals(Dim.NUMBER)
-            && Measures.dim(layout, pitch).equals(Dim.LENGTH)
-            && p > 0
-            && Math.abs(n * p - length) < SAME_MM * Math.max(1, n)) {
-          return Optional.of(new Links(n, 2 * (long) Math.ceil(leastMm(places, tie) / p / 2)));
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static void gather(Layout layout, Formula formula, Set<String> names) {
-    for (String name : formula.names()) {
-      Measure measure = layout.measures().get(name);
-      if (measure != null && names.add(name)) {
-        gather(layout, measure.is(), names);
-      }
-    }
+  private static Links links(ChainLinks chain, Places places, Tie tie) {
+    return new Links(
+        chain.count(), 2 * (long) Math.ceil(leastMm(places, tie) / chain.pitchMm() / 2));
   }
 
   /**

@@ -23,21 +23,19 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
-import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.chassis.BeltRun;
-import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /**
- * What a chain or belt passes on its way, in space: both straight stretches in every stance against
+ * What a chain or belt passes on its way, in space: all straight stretches in every stance against
  * the tyre, the arm and whatever else is in the way. What drives it, and what else hangs on its
  * wheels' pins, carries its wheels and is left out.
  */
@@ -51,8 +49,8 @@ public final class RunFindings {
   static final FindingKind IN_LINE =
       new FindingKind("in-line", FindingGroup.PLACES, Rests.ON_DRAWING);
 
-  /** Half as high as the plates of the highest chain usual on a motorcycle, mm; judgement. */
-  private static final double HALF_HIGH_MM = 8;
+  /** How far it goes round each wheel that drives or is driven. */
+  static final FindingKind WRAP = new FindingKind("wrap", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Beside a tyre, which is broader than its size says, grows and leans on its bearings, mm. */
   private static final double BESIDE_TYRE_MM = 5;
@@ -63,14 +61,20 @@ public final class RunFindings {
   /** How far beyond its limit something is still named as the nearest, mm. */
   private static final double LOOK_MM = 30;
 
+  /** Round a wheel that drives or is driven, rad: a third of a turn. */
+  private static final double LEAST_WRAP_RAD = Math.toRadians(120);
+
   private static final Basis HOW =
-      Basis.model("both straight stretches in every stance, plates 16 mm high; no slack or whip");
+      Basis.model("all straight stretches in every stance, plates 16 mm high; no slack or whip");
 
   private static final Basis TYRE =
       Basis.practice("5 mm between a tyre and what runs beside it is common practice; no source");
 
   private static final Basis ASKEW =
       Basis.practice("sprockets within 3 mm of a line in a metre are common practice; no source");
+
+  private static final Basis WRAPPED =
+      Basis.practice("at least 120 deg round a sprocket or pulley is common practice; no source");
 
   /** Most edits leave a chain where it is, and so what it passes: gaps know bodies by identity. */
   private static final Memo<Stretches, Solid> BODIES = new Memo<>(32, Stretches::solid);
@@ -87,20 +91,18 @@ public final class RunFindings {
 
   public static List<Finding> of(Layout layout, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    layout
-        .ties()
-        .forEach(
-            (name, tie) -> {
-              if (tie.kind() == TieKind.BELT_LENGTH && !standings.isEmpty()) {
-                of(findings, layout, name, tie, standings);
-              }
-            });
+    if (!standings.isEmpty()) {
+      Runs.of(layout).forEach(run -> of(findings, layout, run.getKey(), run.getValue(), standings));
+    }
     return findings;
   }
 
   private static void of(
       List<Finding> findings, Layout layout, String name, Tie tie, List<Standing> standings) {
-    if (tie.run().across().isEmpty() || tie.pins().size() != 2) {
+    Places drawn = standings.get(0).places();
+    findings.add(wrap(name, tie, standings));
+    Optional<Interval> said = Runs.across(tie, drawn);
+    if (said.isEmpty()) {
       findings.add(
           Finding.note(
               RUN,
@@ -108,19 +110,14 @@ public final class RunFindings {
               Verdict.NOT_APPLICABLE,
               Basis.model("this layout"),
               Words.of(
-                  tie.pins().size() == 2
-                      ? "What "
-                          + name
-                          + " passes at its sides is not known: give \"across\" and \"width\" of it."
-                      : "What " + name + " passes is looked at for two wheels only.")));
+                  "What "
+                      + name
+                      + " passes at its sides is not known: give \"across\" and \"width\" of"
+                      + " it.")));
       return;
     }
-    Places drawn = standings.get(0).places();
-    double one = drawn.value(tie.run().across().get(0));
-    double two = drawn.value(tie.run().across().get(1));
-    findings.add(inLine(name, tie, one, two, drawn));
-    double half = drawn.value(tie.run().width().orElseThrow()) / 2;
-    Interval across = new Interval(Math.min(one, two) - half, Math.max(one, two) + half);
+    Interval across = said.get();
+    findings.add(inLine(name, tie, drawn));
     double gap = drawn.value(layout.demands().limit(Demands.Key.GAP));
     Near worst = null;
     for (Standing s : standings) {
@@ -157,44 +154,28 @@ public final class RunFindings {
         || duty != Duty.CARRIER && part.pins().stream().anyMatch(tie.pins()::contains);
   }
 
-  /** Both stretches where they are in a stance, and how far they reach across. */
-  private record Stretches(String name, List<BeltRun.Straight> both, Interval across) {
+  /** All stretches where they are in a stance, and how far they reach across. */
+  private record Stretches(String name, List<BeltRun.Straight> all, Interval across) {
 
     static Stretches of(String name, Tie tie, Places places, Interval across) {
-      BeltRun belt =
-          new BeltRun(places.value(tie.radii().get(0)), places.value(tie.radii().get(1)));
-      return new Stretches(
-          name,
-          belt.straights(places.pin(tie.pins().get(0)), places.pin(tie.pins().get(1))),
-          across);
+      return new Stretches(name, Runs.of(tie, places).straights(), across);
     }
 
     /** Returns a box round all that is so near. */
     Envelope within(double mm) {
       Envelope box = new Envelope();
-      for (BeltRun.Straight run : both) {
+      for (BeltRun.Straight run : all) {
         box.expandToInclude(run.from().x(), run.from().z());
         box.expandToInclude(run.to().x(), run.to().z());
       }
-      box.expandBy(HALF_HIGH_MM + mm);
+      box.expandBy(Runs.HALF_HIGH_MM + mm);
       return box;
     }
 
     Solid solid() {
-      List<Prism> prisms = new ArrayList<>();
-      for (BeltRun.Straight run : both) {
-        PointMm up = PointMm.unit(run.to().minus(run.from()).angleRad()).left().times(HALF_HIGH_MM);
-        prisms.add(
-            new Prism(
-                Curves.polygon(
-                    List.of(
-                        run.from().minus(up),
-                        run.to().minus(up),
-                        run.to().plus(up),
-                        run.from().plus(up))),
-                across));
-      }
-      return new Solid(name, prisms);
+      return new Solid(
+          name,
+          all.stream().map(run -> new Prism(Runs.outline(run.from(), run.to()), across)).toList());
     }
   }
 
@@ -237,10 +218,27 @@ public final class RunFindings {
         .at(worst.gap().where());
   }
 
-  private static Finding inLine(String name, Tie tie, double one, double other, Places drawn) {
-    double apart = drawn.pin(tie.pins().get(0)).distance(drawn.pin(tie.pins().get(1)));
-    double askew = Math.abs(one - other);
-    double most = MOST_ASKEW * apart;
+  private static Finding inLine(String name, Tie tie, Places drawn) {
+    double[] across = tie.run().across().stream().mapToDouble(drawn::value).toArray();
+    double askew = 0;
+    double most = Double.POSITIVE_INFINITY;
+    String one = "";
+    String other = "";
+    for (int i = 0; i < across.length; i++) {
+      int next = (i + 1) % across.length;
+      double apart = drawn.pin(tie.pins().get(i)).distance(drawn.pin(tie.pins().get(next)));
+      double off = Math.abs(across[i] - across[next]);
+      if (Double.isInfinite(most) || off * most > askew * MOST_ASKEW * apart) {
+        askew = off;
+        most = MOST_ASKEW * apart;
+        one = tie.pins().get(i);
+        other = tie.pins().get(next);
+      }
+    }
+    String which =
+        across.length == 2
+            ? "The wheels of " + name
+            : "The wheels about " + one + " and " + other + " of " + name;
     return new Finding(
         IN_LINE,
         About.thing(name, name),
@@ -251,10 +249,64 @@ public final class RunFindings {
         askew <= most
             ? Words.of("The wheels of " + name + " are in line, within ", Say.mm(most), ".")
             : Words.of(
-                "The wheels of " + name + " are ",
+                which + " are ",
                 Say.mm(askew),
                 " out of line across the machine; ",
                 Say.mm(most),
                 " is the most for so long a run: shim one of them."));
+  }
+
+  /** How far it is wrapped round one of its wheels. */
+  private record Wrapped(String pin, double rad, Standing standing) {}
+
+  private static Finding wrap(String name, Tie tie, List<Standing> standings) {
+    List<String> sprockets = Runs.sprockets(tie);
+    Wrapped least = null;
+    Wrapped missed = null;
+    for (Standing s : standings) {
+      List<Double> wraps = Runs.of(tie, s.places()).wrapsRad();
+      for (int i = 0; i < wraps.size(); i++) {
+        Wrapped here = new Wrapped(tie.pins().get(i), wraps.get(i), s);
+        if (!sprockets.contains(here.pin())) {
+          missed = missed == null && !BeltRun.touches(here.rad()) ? here : missed;
+        } else if (least == null || here.rad() < least.rad()) {
+          least = here;
+        }
+      }
+    }
+    if (missed != null) {
+      return new Finding(
+              WRAP,
+              About.thing(name, name),
+              Optional.of(missed.standing().condition()),
+              Verdict.FAIL,
+              Figures.NONE,
+              List.of(HOW),
+              Words.of(
+                  name
+                      + " does not touch its idler about "
+                      + missed.pin()
+                      + ": move that towards the run, or say as \"back\" from which side it"
+                      + " presses."))
+          .at(missed.standing().places().pin(missed.pin()));
+    }
+    double deg = Math.toDegrees(least.rad());
+    return Finding.held(
+            WRAP,
+            About.thing(name, name),
+            Optional.of(least.standing().condition()),
+            Figures.atLeast(deg, Math.toDegrees(LEAST_WRAP_RAD), FigureUnit.DEG),
+            List.of(WRAPPED),
+            Words.of(
+                name + " goes round the wheel about " + least.pin() + " by ",
+                Say.deg(deg),
+                least.rad() < LEAST_WRAP_RAD
+                    ? Words.of(
+                        "; ",
+                        Say.deg(Math.toDegrees(LEAST_WRAP_RAD)),
+                        " are asked, or it jumps teeth or slips: a larger wheel there, a longer"
+                            + " run, or an idler on its back beside it.")
+                    : Words.of(", the least of its wheels that drive or are driven.")))
+        .at(least.standing().places().pin(least.pin()));
   }
 }

@@ -16,7 +16,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Shock;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.machine.ride.Suspension;
-import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.ShockTravel;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
@@ -40,9 +40,6 @@ public final class ShockFindings {
 
   private static final int STEPS = 24;
 
-  /** Travel over which a slope is taken, mm. */
-  private static final double SLOPE_MM = 0.01;
-
   private static final Basis WAY =
       Basis.model("the distance of both pins along the travel of the wheel");
 
@@ -50,6 +47,11 @@ public final class ShockFindings {
       Basis.model(
           "virtual work: the spring's rate times the square of its share of what the axle moves,"
               + " as drawn; without what a changing ratio makes of its preload");
+
+  private static final Basis WORK =
+      Basis.model(
+          "virtual work: the spring's force times its share of what the axle moves, all along the"
+              + " travel");
 
   private static final Basis SPRINGS =
       Basis.practice("springs within a tenth of their rate are common practice; no source");
@@ -74,7 +76,19 @@ public final class ShockFindings {
                   " apart: name another pin as its top, one that stays on the frame.")));
       return findings;
     }
-    if (!wheels.carries(foot) || wheels.carries(top)) {
+    ShockTravel travel = wheels.shock().orElseThrow();
+    if (!travel.turns()) {
+      findings.add(
+          wrong(
+              arm,
+              Words.of(
+                  " has a rocker that no rod turns: of its pivot and the far end of the rod one must"
+                      + " go with the rear wheel and the other stay on the frame, and rod and lever"
+                      + " must not lie in line as drawn.")));
+      return findings;
+    }
+    boolean rocker = arm.shock().loop().isPresent();
+    if (!rocker && (!wheels.carries(foot) || wheels.carries(top))) {
       findings.add(
           wrong(
               arm,
@@ -86,8 +100,8 @@ public final class ShockFindings {
                       + " must not.")));
       return findings;
     }
-    findings.add(stroke(arm, wheels));
-    wheelRate(arm, wheels).ifPresent(findings::add);
+    findings.add(stroke(arm, travel, wheels));
+    wheelRate(arm, travel, wheels).ifPresent(findings::add);
     return findings;
   }
 
@@ -101,13 +115,7 @@ public final class ShockFindings {
         Words.of("The shock of " + arm.name(), how));
   }
 
-  private static double length(SwingarmPart arm, Wheels wheels, double travelMm) {
-    Places at = wheels.moved(0, travelMm);
-    return at.pin(arm.shock().foot().orElseThrow())
-        .distance(at.pin(arm.shock().top().orElseThrow()));
-  }
-
-  private static Finding stroke(SwingarmPart arm, Wheels wheels) {
+  private static Finding stroke(SwingarmPart arm, ShockTravel way, Wheels wheels) {
     Suspension rear = wheels.rearSuspension();
     double longest = Double.NEGATIVE_INFINITY;
     double shortest = Double.POSITIVE_INFINITY;
@@ -115,7 +123,15 @@ public final class ShockFindings {
     boolean back = false;
     for (int k = 0; k <= STEPS; k++) {
       double travel = -rear.droopMm() + k * (rear.droopMm() + rear.bumpMm()) / STEPS;
-      double mm = length(arm, wheels, travel);
+      if (!way.reaches(travel)) {
+        return wrong(
+            arm,
+            Words.of(
+                " has rod and lever of its rocker in line before its wheel is ",
+                travel > 0 ? "up" : "down",
+                ": a longer rod or lever, or less travel."));
+      }
+      double mm = way.lengthMm(travel);
       back |= mm > before;
       before = mm;
       longest = Math.max(longest, mm);
@@ -150,12 +166,12 @@ public final class ShockFindings {
         .at(wheels.drawn().pin(arm.shock().foot().orElseThrow()));
   }
 
-  private static Optional<Finding> wheelRate(SwingarmPart arm, Wheels wheels) {
+  private static Optional<Finding> wheelRate(SwingarmPart arm, ShockTravel way, Wheels wheels) {
     if (wheels.rearSuspension().droopMm() + wheels.rearSuspension().bumpMm() == 0) {
       return Optional.empty();
     }
-    double ratio =
-        (length(arm, wheels, -SLOPE_MM) - length(arm, wheels, SLOPE_MM)) / (2 * SLOPE_MM);
+    Suspension rear = wheels.rearSuspension();
+    double ratio = way.ratio(0);
     double rate = wheels.drawn().value(arm.shock().spring().orElseThrow()) * ratio * ratio;
     boolean none = rate < LEAST_RATE;
     Words found =
@@ -165,8 +181,27 @@ public final class ShockFindings {
             ratio,
             none ? "less than " : "",
             Words.figure(none ? 2 * LEAST_RATE : rate, FigureSort.RATE));
-    double said = wheels.rearSuspension().rateNPerMm();
-    boolean known = !Double.isNaN(said);
+    if (arm.rate().isEmpty() && rear.known()) {
+      double low = way.ratio(-rear.droopMm());
+      double high = way.ratio(rear.bumpMm());
+      return Optional.of(
+          new Finding(
+                  WHEEL_RATE,
+                  About.thing(arm.name(), arm.name()),
+                  Optional.empty(),
+                  Verdict.PASS,
+                  Figures.only(ratio, FigureUnit.NONE),
+                  List.of(WORK),
+                  Words.of(
+                      found,
+                      Say.format(
+                          "; from full droop to full bump it closes %.2f to %.2f of that. The rear"
+                              + " springs are taken so.",
+                          low, high)))
+              .at(wheels.drawn().pin(arm.shock().top().orElseThrow())));
+    }
+    boolean known = arm.rate().isPresent();
+    double said = rear.rateNPerMm();
     boolean alike = known && Math.abs(rate - said) <= ALIKE * said;
     return Optional.of(
         new Finding(

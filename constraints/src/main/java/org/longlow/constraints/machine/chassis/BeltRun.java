@@ -1,72 +1,176 @@
 package org.longlow.constraints.machine.chassis;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.machine.Values;
 import org.longlow.rider.geom.PointMm;
 
 /**
- * A belt or chain laid taut round two discs, uncrossed: arcs and tangents over the pitch circles.
+ * A belt or chain laid taut round wheels in their order: arcs and tangents over the pitch circles.
  *
- * @param oneMm radius of one, mm, &gt; 0
- * @param otherMm radius of the other, mm, &gt; 0
+ * @param wheels at least two, none within another
  */
-public record BeltRun(double oneMm, double otherMm) {
+public record BeltRun(List<Wheel> wheels) {
+
+  /** A hair less than no wrap is rounding, not a whole turn, rad. */
+  private static final double ROUNDING_RAD = 1e-9;
+
+  /** A wheel wrapped by more is not touched where it only guides: the run passes beside it. */
+  private static final double UNTOUCHED_RAD = 1.5 * Math.PI;
+
+  /**
+   * A wheel.
+   *
+   * @param at its centre
+   * @param radiusMm of its pitch circle, mm, &gt; 0
+   * @param back whether it presses on the run from outside
+   */
+  public record Wheel(PointMm at, double radiusMm, boolean back) {
+    public Wheel {
+      Values.positive("pitch radius mm", radiusMm);
+    }
+  }
+
+  /** A straight stretch, from where it leaves one wheel to where it meets the next. */
+  public record Straight(PointMm from, PointMm to) {
+
+    public double lengthMm() {
+      return from.distance(to);
+    }
+  }
 
   public BeltRun {
-    Values.positive("pitch radius mm", oneMm);
-    Values.positive("pitch radius mm", otherMm);
+    wheels = List.copyOf(wheels);
+    Values.within("wheels of a run", wheels.size(), 2, Integer.MAX_VALUE);
   }
 
-  /**
-   * Returns its length, mm.
-   *
-   * @param centreMm distance of the discs' centres, mm, more than their radii differ by
-   */
-  public double lengthMm(double centreMm) {
-    double grow = Math.abs(oneMm - otherMm);
-    if (!(centreMm > grow)) {
-      throw Values.refused("centre distance mm", centreMm, "more than the radii differ by");
+  /** Returns a run round two wheels, uncrossed. */
+  public static BeltRun round(PointMm one, double oneMm, PointMm other, double otherMm) {
+    return new BeltRun(List.of(new Wheel(one, oneMm, false), new Wheel(other, otherMm, false)));
+  }
+
+  /** Returns whether a run over these centres, in this order, turns to the left. */
+  public static boolean turnsLeft(List<PointMm> centres) {
+    double turn = 0;
+    for (int i = 0; i < centres.size(); i++) {
+      turn += centres.get(i).cross(centres.get((i + 1) % centres.size()));
     }
-    double slope = Math.asin(grow / centreMm);
-    return 2 * centreMm * Math.cos(slope)
-        + Math.min(oneMm, otherMm) * (Math.PI - 2 * slope)
-        + Math.max(oneMm, otherMm) * (Math.PI + 2 * slope);
+    return turn >= 0;
   }
 
-  /** A straight stretch, from where it leaves one disc to where it meets the other. */
-  public record Straight(PointMm from, PointMm to) {}
+  /** Returns on which side of the run each wheel lies: 1 on its left, -1 on its right. */
+  private double[] sides() {
+    double within = turnsLeft(wheels.stream().map(Wheel::at).toList()) ? 1 : -1;
+    return wheels.stream().mapToDouble(w -> w.back() ? -within : within).toArray();
+  }
 
-  /**
-   * Returns its two straight stretches, that on the left of the way from one centre to the other
-   * first.
-   *
-   * @param one centre of the first disc
-   * @param other centre of the second, farther off than the radii differ by
-   */
-  public List<Straight> straights(PointMm one, PointMm other) {
-    double apart = one.distance(other);
-    if (!(apart > Math.abs(oneMm - otherMm))) {
-      throw Values.refused("centre distance mm", apart, "more than the radii differ by");
+  /** Returns its straight stretches: from each wheel to the next, from the last to the first. */
+  public List<Straight> straights() {
+    double[] side = sides();
+    List<Straight> all = new ArrayList<>();
+    for (int i = 0; i < side.length; i++) {
+      int next = (i + 1) % side.length;
+      Wheel a = wheels.get(i);
+      Wheel b = wheels.get(next);
+      double apart = a.at().distance(b.at());
+      double across = side[next] * b.radiusMm() - side[i] * a.radiusMm();
+      if (!(apart > Math.abs(across))) {
+        throw Values.refused(
+            "centre distance mm",
+            apart,
+            "more than " + Math.abs(across) + " between two wheels of one run");
+      }
+      double heading = b.at().minus(a.at()).angleRad() - Math.asin(across / apart);
+      PointMm out = PointMm.unit(heading).left();
+      all.add(
+          new Straight(
+              a.at().minus(out.times(side[i] * a.radiusMm())),
+              b.at().minus(out.times(side[next] * b.radiusMm()))));
     }
-    double along = other.minus(one).angleRad();
-    double open = Math.acos((oneMm - otherMm) / apart);
-    return List.of(straight(one, other, along + open), straight(one, other, along - open));
+    return all;
   }
 
-  private Straight straight(PointMm one, PointMm other, double normalRad) {
-    PointMm out = PointMm.unit(normalRad);
-    return new Straight(one.plus(out.times(oneMm)), other.plus(out.times(otherMm)));
+  /** Returns by how much it is wrapped round each wheel, rad in [0, 2π). */
+  public List<Double> wrapsRad() {
+    return wrapsRad(straights());
+  }
+
+  private List<Double> wrapsRad(List<Straight> straights) {
+    double[] side = sides();
+    List<Double> all = new ArrayList<>();
+    for (int i = 0; i < side.length; i++) {
+      Straight in = straights.get((i + side.length - 1) % side.length);
+      Straight out = straights.get(i);
+      double turn =
+          side[i]
+              * (out.to().minus(out.from()).angleRad() - in.to().minus(in.from()).angleRad())
+              % (2 * Math.PI);
+      all.add(
+          turn < -ROUNDING_RAD
+              ? turn + 2 * Math.PI
+              : turn > 2 * Math.PI - ROUNDING_RAD ? 0 : Math.max(0, turn));
+    }
+    return all;
+  }
+
+  /** Returns whether it touches a wheel that only guides it, wrapped so far. */
+  public static boolean touches(double wrapRad) {
+    return wrapRad < UNTOUCHED_RAD;
   }
 
   /**
-   * Returns how far the lower run can be moved up and down in its middle, all in all, with so much
-   * length to spare while the upper is taut, mm: the run hangs as two straight lines.
+   * Returns by how much it gets longer for each mm that a wheel goes into its arc, square to the
+   * chord of that: both stretches beside it grow.
+   */
+  public double gainPerMm(int wheel) {
+    return 2 * Math.sin(wrapsRad().get(wheel) / 2);
+  }
+
+  /** Returns its length, mm. */
+  public double lengthMm() {
+    List<Straight> straights = straights();
+    List<Double> wraps = wrapsRad(straights);
+    double sum = 0;
+    for (int i = 0; i < wheels.size(); i++) {
+      sum += straights.get(i).lengthMm() + wheels.get(i).radiusMm() * wraps.get(i);
+    }
+    return sum;
+  }
+
+  /**
+   * Returns its way once round, beginning where it leaves the first wheel; arcs as chords.
    *
+   * @param stepRad of an arc for each chord at most, rad, &gt; 0
+   */
+  public List<PointMm> way(double stepRad) {
+    double[] side = sides();
+    List<Straight> straights = straights();
+    List<Double> wraps = wrapsRad(straights);
+    List<PointMm> way = new ArrayList<>();
+    for (int i = 0; i < side.length; i++) {
+      int next = (i + 1) % side.length;
+      way.add(straights.get(i).from());
+      int chords = (int) Math.ceil(wraps.get(next) / stepRad);
+      for (int k = 0; k < chords; k++) {
+        way.add(
+            straights
+                .get(i)
+                .to()
+                .turnedAbout(wheels.get(next).at(), side[next] * wraps.get(next) * k / chords));
+      }
+    }
+    return way;
+  }
+
+  /**
+   * Returns how far a stretch can be moved up and down in its middle, all in all, with so much
+   * length to spare while the others are taut, mm: it hangs as two straight lines.
+   *
+   * @param straightMm mm, &gt;= 0
    * @param spareMm mm, &gt;= 0
    */
-  public double freePlayMm(double centreMm, double spareMm) {
-    double grow = oneMm - otherMm;
-    double half = Math.sqrt(Math.max(0, centreMm * centreMm - grow * grow)) / 2;
+  public static double freePlayMm(double straightMm, double spareMm) {
+    double half = Values.notNegative("straight stretch mm", straightMm) / 2;
     double leg = half + Values.notNegative("spare mm", spareMm) / 2;
     return 2 * Math.sqrt(Math.max(0, leg * leg - half * half));
   }

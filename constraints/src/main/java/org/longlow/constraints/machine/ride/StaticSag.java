@@ -127,9 +127,7 @@ public record StaticSag(
 
     /** Returns by how much the load along the way is more than the spring bears there. */
     private double excessN(Load load, double travelMm) {
-      double spring =
-          suspension.preloadN() + suspension.rateNPerMm() * (travelMm + suspension.droopMm());
-      return alongPathN(load, suspension.path().axle(travelMm)) - spring;
+      return alongPathN(load, suspension.path().axle(travelMm)) - suspension.forceN(travelMm);
     }
 
     private double radius(double loadN) {

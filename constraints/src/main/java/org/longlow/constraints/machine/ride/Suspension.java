@@ -1,9 +1,10 @@
 package org.longlow.constraints.machine.ride;
 
+import java.util.List;
 import org.longlow.constraints.machine.Values;
 
 /**
- * One end's suspension: a path, stops and a linear spring seen at the wheel.
+ * One end's suspension: a path, stops and a spring seen at the wheel, linear or by its forces.
  *
  * <p>Force and rate are along the wheel's path: for a fork both springs together, for a swingarm
  * the spring rate times the motion ratio squared.
@@ -14,9 +15,16 @@ import org.longlow.constraints.machine.Values;
  * @param rateNPerMm wheel rate along the path, N/mm, &gt; 0; NaN if nobody knows it; any value if
  *     there is no travel
  * @param preloadN force at the wheel at full droop, N, &gt;= 0
+ * @param forcesN force along the path at equal steps from full droop to full bump, rising, straight
+ *     between them; empty for a linear spring
  */
 public record Suspension(
-    WheelPath path, double droopMm, double bumpMm, double rateNPerMm, double preloadN) {
+    WheelPath path,
+    double droopMm,
+    double bumpMm,
+    double rateNPerMm,
+    double preloadN,
+    List<Double> forcesN) {
 
   /** Where the wheel rests between its stops. */
   public enum State {
@@ -36,7 +44,19 @@ public record Suspension(
    */
   public record Rest(double travelMm, State state) {}
 
+  /** An end with a linear spring. */
+  public Suspension(
+      WheelPath path, double droopMm, double bumpMm, double rateNPerMm, double preloadN) {
+    this(path, droopMm, bumpMm, rateNPerMm, preloadN, List.of());
+  }
+
   public Suspension {
+    forcesN = List.copyOf(forcesN);
+    for (int i = 1; i < forcesN.size(); i++) {
+      if (!(forcesN.get(i) > forcesN.get(i - 1))) {
+        throw Values.refused("force N", forcesN.get(i), "more than that below it");
+      }
+    }
     if (path == null) {
       throw new IllegalArgumentException("a suspension needs the path of its axle");
     }
@@ -59,6 +79,40 @@ public record Suspension(
     return new Suspension(path, 0, 0, 0, 0);
   }
 
+  /** Returns the same end with a spring of these forces instead. */
+  public Suspension withForces(List<Double> newForcesN) {
+    double first = newForcesN.get(0);
+    double mean = (newForcesN.get(newForcesN.size() - 1) - first) / (droopMm + bumpMm);
+    return new Suspension(path, droopMm, bumpMm, mean, first, newForcesN);
+  }
+
+  /** Returns the force of the spring along the path, N. */
+  public double forceN(double travelMm) {
+    if (forcesN.isEmpty()) {
+      return preloadN + rateNPerMm * (travelMm + droopMm);
+    }
+    double at = (travelMm + droopMm) / stepMm();
+    int i = Math.max(0, Math.min(forcesN.size() - 2, (int) at));
+    return forcesN.get(i) + (at - i) * (forcesN.get(i + 1) - forcesN.get(i));
+  }
+
+  private double stepMm() {
+    return (droopMm + bumpMm) / (forcesN.size() - 1);
+  }
+
+  /** Returns at which travel the spring bears a force, N, which is more than it does at droop. */
+  private double travelMm(double forceN) {
+    if (forcesN.isEmpty()) {
+      return (forceN - preloadN) / rateNPerMm - droopMm;
+    }
+    int i = 0;
+    while (i < forcesN.size() - 2 && forcesN.get(i + 1) < forceN) {
+      i++;
+    }
+    double low = forcesN.get(i);
+    return (i + (forceN - low) / (forcesN.get(i + 1) - low)) * stepMm() - droopMm;
+  }
+
   /** Returns whether it can be said where the wheel rests. */
   public boolean known() {
     return droopMm + bumpMm == 0 || !Double.isNaN(rateNPerMm);
@@ -78,7 +132,7 @@ public record Suspension(
     if (alongPathN <= preloadN) {
       return new Rest(-droopMm, State.TOPPED_OUT);
     }
-    double travel = (alongPathN - preloadN) / rateNPerMm - droopMm;
+    double travel = travelMm(alongPathN);
     return travel >= bumpMm ? new Rest(bumpMm, State.BOTTOMED) : new Rest(travel, State.RIDING);
   }
 }

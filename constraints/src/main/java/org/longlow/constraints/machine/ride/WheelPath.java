@@ -31,6 +31,14 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
    */
   double turnPerMm();
 
+  /**
+   * Returns where a point that is fixed to what holds the axle goes: with a slider it shifts, with
+   * a link or arm it turns.
+   *
+   * @param point as drawn
+   */
+  PointMm carried(PointMm point, double travelMm);
+
   /** Returns the lowest travel at which bump still raises the axle, mm; may be infinite. */
   double leastTravelMm();
 
@@ -110,6 +118,12 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
+    public PointMm carried(PointMm point, double travelMm) {
+      // exactly as drawn at no travel, where rounding would leave the drawn place
+      return travelMm == 0 ? point : point.plus(axle(travelMm).minus(axle(0)));
+    }
+
+    @Override
     public double leastTravelMm() {
       return Double.NEGATIVE_INFINITY;
     }
@@ -178,6 +192,15 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     @Override
     public double turnPerMm() {
       return sense() / lengthMm;
+    }
+
+    @Override
+    public PointMm carried(PointMm point, double travelMm) {
+      if (travelMm == 0) {
+        return point; // exactly, where rounding would leave the drawn place
+      }
+      double turn = axle(travelMm).minus(pivot).angleRad() - drawn.minus(pivot).angleRad();
+      return point.turnedAbout(pivot, turn);
     }
 
     @Override

@@ -187,6 +187,14 @@ class SingleTrackTest {
     alike(Balanced.shifted(p, 0.05, 0), bicycle(0, 0, 0, 50, 0, 0));
     alike(Balanced.shifted(p, 0, 0.05), bicycle(0, 0, 0, 0, 50, 0));
     alike(Balanced.heavierFront(p), bicycle(0, 0, 0, 0, 0, 3));
+    // its rear wheel of 2 kg, 3 kg heavier all over, and nothing else
+    WhippleParameters rear = Balanced.heavierRear(p);
+    assertThat(rear.rearWheel().massKg()).isCloseTo(5, within(1e-12));
+    assertThat(rear.rearWheel().ixx()).isCloseTo(2.5 * p.rearWheel().ixx(), within(1e-12));
+    assertThat(rear.rearWheel().iyy()).isCloseTo(2.5 * p.rearWheel().iyy(), within(1e-12));
+    assertThat(rear.rearWheel().radiusM()).isEqualTo(p.rearWheel().radiusM());
+    assertThat(rear.frontWheel()).isEqualTo(p.frontWheel());
+    assertThat(rear.rearFrame()).isEqualTo(p.rearFrame());
   }
 
   private static void alike(WhippleParameters changed, Layout drawn) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.machine.chassis.BeltRun;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -87,24 +88,95 @@ class RunFindingsTest {
     assertThat(meant.verdict()).isEqualTo(Verdict.CAUTION);
   }
 
+  /** The test machine with one more run, over a wheel of 30 mm on its back. */
+  private static Finding idle(String kind, double z, String more) {
+    return TestMachine.tourer()
+        .pin("idler", 400, z)
+        .with(
+            "ties",
+            "second",
+            "{'tie': 'belt-length', 'pins': ['shaft', 'rearAxle', 'idler'], 'radii': ['60 mm',"
+                + " '100 mm', '30 mm'], 'across': ['92 mm', '92 mm', '93 mm'], 'width': '15 mm',"
+                + " 'idlers': ['idler'], 'back': ['idler'], 'is': 'chainLength + 5000 mm'"
+                + more
+                + "}")
+        .pin("shaft", 800, 400)
+        .finding(kind + ".second")
+        .orElseThrow();
+  }
+
+  @Test
+  void anIdlerIsTouchedOrTold() {
+    assertThat(idle("wrap", 300, "").verdict()).isEqualTo(Verdict.PASS);
+    Finding missed = idle("wrap", 100, "");
+    assertThat(missed.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(missed.text()).contains("does not touch its idler about idler");
+    // the nearest pair is the shaft and it, 1 mm askew over some 430 mm: 1.3 mm are allowed
+    assertThat(idle("in-line", 300, "").verdict()).isEqualTo(Verdict.PASS);
+    assertThat(idle("squat", 300, "").verdict()).isNotEqualTo(Verdict.NOT_APPLICABLE);
+  }
+
+  @Test
+  void aSprungIdlerTakesUpWhatTravelLeaves() {
+    Finding loose = idle("slack", 300, "");
+    Finding sprung = idle("slack", 300, ", 'sprung': 'idler'");
+    assertThat(loose.limit()).isEqualTo(40);
+    assertThat(sprung.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(sprung.text()).contains("goes about");
+    // the length that is left over, by the play of the longest stretch, is what it takes up
+    double play = loose.value();
+    double stretch = Math.hypot(800, 88);
+    double spare = Math.hypot(play, stretch) - stretch;
+    assertThat(sprung.value()).isBetween(spare / 2, 20 * spare);
+    assertThat(idle("slack", 250, ", 'sprung': 'idler'").text()).contains("leaves its idler");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"380, PASS", "430, FAIL"})
+  void aSmallWheelIsWrappedTooLittle(double radius, Verdict verdict) {
+    TestMachine machine = TestMachine.tourer();
+    machine
+        .pin("shaft", 800, 400)
+        .with(
+            "ties",
+            "second",
+            "{'tie': 'belt-length', 'pins': ['shaft', 'rearAxle'], 'radii': ['10 mm', '"
+                + radius
+                + " mm'], 'is': 'chainLength + 5000 mm'}");
+    Finding f = machine.finding("wrap.second").orElseThrow();
+    // half a turn less twice the angle by which the stretches close, least where they are nearest
+    double least = Double.POSITIVE_INFINITY;
+    for (Standing s : machine.study().standings()) {
+      double apart = s.places().pin("rearAxle").distance(s.places().pin("shaft"));
+      least = Math.min(least, 180 - 2 * Math.toDegrees(Math.asin((radius - 10) / apart)));
+    }
+    assertThat(f.verdict()).isEqualTo(verdict);
+    assertThat(f.value()).isCloseTo(least, within(1e-6));
+    assertThat(f.limit()).isCloseTo(120, within(1e-9));
+  }
+
   @Test
   void straightStretchesTouchBothDiscsAndNoMore() {
-    BeltRun belt = new BeltRun(41, 101);
     PointMm one = new PointMm(500, 330);
     PointMm other = new PointMm(10, 290);
-    List<BeltRun.Straight> both = belt.straights(one, other);
+    List<BeltRun.Straight> both = BeltRun.round(one, 41, other, 101).straights();
+    assertThat(both.get(0).from().distance(one)).isCloseTo(41, within(1e-9));
+    assertThat(both.get(0).to().distance(other)).isCloseTo(101, within(1e-9));
+    assertThat(both.get(1).from().distance(other)).isCloseTo(101, within(1e-9));
+    assertThat(both.get(1).to().distance(one)).isCloseTo(41, within(1e-9));
     for (BeltRun.Straight s : both) {
       PointMm way = s.to().minus(s.from());
-      assertThat(s.from().distance(one)).isCloseTo(41, within(1e-9));
-      assertThat(s.to().distance(other)).isCloseTo(101, within(1e-9));
+      PointMm centre = s == both.get(0) ? one : other;
+      PointMm next = s == both.get(0) ? other : one;
       // a tangent is square to the radius at either end
-      assertThat(way.dot(s.from().minus(one))).isCloseTo(0, within(1e-6));
-      assertThat(way.dot(s.to().minus(other))).isCloseTo(0, within(1e-6));
+      assertThat(way.dot(s.from().minus(centre))).isCloseTo(0, within(1e-6));
+      assertThat(way.dot(s.to().minus(next))).isCloseTo(0, within(1e-6));
     }
     // uncrossed: each stays on its side of the line of centres
     PointMm along = other.minus(one);
-    assertThat(along.cross(both.get(0).from().minus(one))).isPositive();
-    assertThat(along.cross(both.get(0).to().minus(one))).isPositive();
-    assertThat(along.cross(both.get(1).to().minus(one))).isNegative();
+    double side = along.cross(both.get(0).from().minus(one));
+    assertThat(side * along.cross(both.get(0).to().minus(one))).isPositive();
+    assertThat(side * along.cross(both.get(1).to().minus(one))).isNegative();
+    assertThat(side * along.cross(both.get(1).from().minus(one))).isNegative();
   }
 }

@@ -1,0 +1,72 @@
+package org.longlow.sketcher.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.picture.BalanceChart;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code longlow chart}: how a machine balances by itself over its speed. */
+@Command(
+    name = "chart",
+    description = {
+      "Draws how each motion of a machine that nobody steers grows or dies out over its speed,",
+      "and tells what small changes of rake, trail and masses do to that."
+    })
+final class ChartCommand implements Callable<Integer> {
+
+  private static final int WIDEST = 60;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The layout file.")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "X.svg|X.pdf",
+      description = "Where to draw it; the ending says how.")
+  private Path out;
+
+  @Mixin private VariantOption variant;
+
+  @Mixin private UnitsOption units;
+
+  @Override
+  public Integer call() throws IOException {
+    SheetOption.drawing(out);
+    Outputs.file(out, file);
+    Study study = variant.of(units.on(Loading.layout(file)), file).study();
+    PrintWriter text = spec.commandLine().getOut();
+    Optional<BalanceChart> chart = BalanceChart.of(study);
+    if (chart.isEmpty()) {
+      text.println("not drawn: " + BalanceChart.NONE);
+      text.flush();
+      return ExitCodes.of(study);
+    }
+    Optional<Path> kept = Making.chart(study, chart.get(), out);
+    TextTable table =
+        new TextTable(
+            BalanceChart.HEADINGS.stream().map(h -> TextTable.Column.of(h, WIDEST)).toList());
+    for (List<String> row : chart.get().rows()) {
+      table.row(row);
+    }
+    table.print(text);
+    text.println(BalanceChart.CAPTION);
+    text.println("drawn " + chart.get().who() + ": " + out);
+    kept.ifPresent(k -> text.println(Outputs.kept(k)));
+    text.flush();
+    return ExitCodes.of(study);
+  }
+}
