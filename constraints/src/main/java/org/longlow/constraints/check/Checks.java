@@ -190,8 +190,7 @@ public final class Checks {
     List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
     Reached reached = new Reached(layout, shapes, wheels);
     findings.addAll(controlAndWays(reached, sittings, standings, wayOuts));
-    GettingInFindings in = new GettingInFindings(layout, reached.places(), reached.ways());
-    sittings.forEach(s -> in.of(s, standings).ifPresent(findings::add));
+    findings.addAll(gettingIn(reached, sittings, standings));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(TyreFindings.sizes(placed));
@@ -330,6 +329,14 @@ public final class Checks {
       RiseFindings.of(layout, sitting, standings, places).ifPresent(findings::add);
     }
     return findings;
+  }
+
+  /** Returns how people get in, pose by pose. */
+  static List<Finding> gettingIn(
+      Reached reached, List<Sitting> sittings, List<Standing> standings) {
+    GettingInFindings in =
+        new GettingInFindings(reached.layout(), reached.places(), reached.ways());
+    return sittings.stream().flatMap(s -> in.of(s, standings).stream()).toList();
   }
 
   private static List<Finding> wheelFaults(Wheels wheels) {

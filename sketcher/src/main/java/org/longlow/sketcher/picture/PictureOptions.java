@@ -97,6 +97,7 @@ public record PictureOptions(
         d -> {
           d.person = name;
           d.seated = List.of();
+          d.inPose = Optional.empty();
         });
   }
 

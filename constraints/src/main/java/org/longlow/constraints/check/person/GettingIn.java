@@ -38,7 +38,7 @@ import org.longlow.rider.pose.RiderWidth;
  * @param poses in order
  * @param tight which pose comes nearest to something
  * @param gap how near; empty where nothing is nearer than {@link #HORIZON_MM}
- * @param reached whether the legs are long enough for every pose
+ * @param reached whether the leg that steps over gets there
  */
 public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap, boolean reached) {
 
@@ -63,11 +63,22 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
   /** Of the way from the pan to the seated ankle, where one may step from; judgement. */
   private static final double[] FROM = {0, 0.25, 0.5};
 
-  /** How much higher than the lowest way a foot may be lifted, mm; judgement. */
-  private static final double[] HIGHER_MM = {0, 75, 150};
+  /** From the lowest way, ahead and up, where a foot may be lifted to, mm; judgement. */
+  private static final List<PointMm> LIFTED =
+      List.of(
+          PointMm.ORIGIN,
+          new PointMm(0, 75),
+          new PointMm(0, 150),
+          new PointMm(150, 75),
+          new PointMm(300, 150),
+          new PointMm(450, 200),
+          new PointMm(600, 200));
+
+  /** A thigh goes no farther behind the trunk than this; judgement. */
+  private static final double HIP_MOST = Math.toRadians(195);
 
   /** A trunk leans forward over the leg that is lifted; judgement. */
-  private static final double STEPPING = Math.toRadians(-12);
+  private static final double STEPPING = Math.toRadians(-5);
 
   /** How far knees may stand farther out than half way to the feet, mm; judgement. */
   private static final double[] SPLAY_MM = {0, 80, 160};
@@ -132,7 +143,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     }
   }
 
-  /** One pose, how near it comes to anything, and whether the legs reach. */
+  /** One pose, how near it comes to anything, and whether legs are long and hips wide enough. */
   private record Tried(GettingInPose pose, Optional<Gap> gap, boolean reached) {
 
     static Tried of(GettingInPose pose, Against against, PoseResult... legs) {
@@ -145,6 +156,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
                         s.limb() == PoseResult.Limb.LEG
                             && s.side() == PoseResult.Side.TOO_FAR
                             && s.mm() > 1);
+        reached &= leg.posture().angles().trunkThigh() <= HIP_MOST;
       }
       return new Tried(pose, against.nearest(pose.limbs(against.body())), reached);
     }
@@ -269,10 +281,8 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
   private static Tried over(Against a, PointMm pan, PointMm over, boolean left) {
     Tried best = null;
     for (double from : FROM) {
-      for (double higher : HIGHER_MM) {
-        Tried tried =
-            stepped(
-                a, pan.towards(a.seated().ankle(), from), over.plus(new PointMm(0, higher)), left);
+      for (PointMm by : LIFTED) {
+        Tried tried = stepped(a, pan.towards(a.seated().ankle(), from), over.plus(by), left);
         best = best == null || tried.better(best) ? tried : best;
         if (best.reached && best.mm() >= FREE_MM) {
           return best;
@@ -380,9 +390,9 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     GroundLeg leg = leg(a, left);
     Tried best = null;
     for (double share : FROM) {
-      for (double higher : HIGHER_MM) {
+      for (PointMm by : LIFTED.subList(0, 3)) {
         PointMm heel = leg.foot().towards(seated.heel(), 0.3 + 0.4 * share);
-        double up = Math.max(heel.z(), over.z()) + higher;
+        double up = Math.max(heel.z(), over.z()) + by.z();
         double out = Math.max(leg.outMm(), seated.across().ankleMm());
         double sole = 0.5 * seated.ball().minus(seated.heel()).angleRad();
         PoseResult lifted =

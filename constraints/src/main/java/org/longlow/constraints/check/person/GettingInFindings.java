@@ -107,7 +107,7 @@ public final class GettingInFindings {
                     ". These are five poses of many: try it on the real machine, open a section"
                         + " there, or make it lower or narrower.")
                 : Words.of(
-                    ". Stepping over, the leg is not long enough to get there from the road: climb"
+                    ". Stepping over, no leg gets there from the road: climb"
                         + " by something that bears, or make it lower there.");
     Finding found =
         new Finding(
