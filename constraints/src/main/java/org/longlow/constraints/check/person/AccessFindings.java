@@ -341,6 +341,7 @@ public final class AccessFindings {
     return Math.max(
         body.measures().get("abdominalextensiondepthsitting")
             + body.gear().backClothingMm()
+            + body.gear().jacketMm()
             + body.gear().rucksackMm(),
         2 * body.head().radiusMm());
   }

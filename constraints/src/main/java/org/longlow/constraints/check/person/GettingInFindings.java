@@ -1,7 +1,9 @@
 package org.longlow.constraints.check.person;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -124,6 +126,16 @@ public final class GettingInFindings {
                     + " by standing beside, stepping over, sitting down and lifting the legs in",
                 near,
                 help));
-    return found.at(in.gap().map(Gap::where).orElse(in.pose(in.tight()).inner().ankle()));
+    return found.at(joint(in));
+  }
+
+  /** The joint of the tightest pose that is nearest to where it is tight, so a mark is on them. */
+  private static PointMm joint(GettingIn in) {
+    GettingInPose pose = in.pose(in.tight());
+    PointMm at = in.gap().map(Gap::where).orElse(pose.inner().ankle());
+    return Stream.of(pose.outer(), pose.inner())
+        .flatMap(p -> Stream.of(p.hip(), p.knee(), p.ankle(), p.spine().thoracolumbar()))
+        .min(Comparator.comparingDouble(at::distance))
+        .orElseThrow();
   }
 }
