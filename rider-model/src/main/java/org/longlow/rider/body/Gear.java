@@ -14,8 +14,8 @@ package org.longlow.rider.body;
  * @param armourMm armour at knee and elbow in front of the skin, mm, in [0, 50]; 12 is a judgement
  * @param jacketMm jacket over front and sides of the trunk, shoulders and arms, not pressed, mm, in
  *     [0, 50]; {@value #JACKET_MM} is common practice without a source
- * @param gloveMm glove all round the hand, mm, in [0, 20]; {@value #GLOVE_MM} is a judgement (2 to
- *     3); how far an arm reaches is not known so well, so it is left as it is
+ * @param gloveMm glove all round the hand, mm, in [0, 20]; {@value #GLOVE_MM} is common practice (2
+ *     to 3); how far an arm reaches is not known so well, so it is left as it is
  * @param rucksackMm rucksack between back and back rest, pressed, mm, in [0, 300]; none is 0
  * @param mass what it weighs
  */
@@ -35,7 +35,7 @@ public record Gear(
   /** A riding jacket with its lining, mm; common practice, no source was found. */
   public static final double JACKET_MM = 6;
 
-  /** A riding glove, mm; judgement (2 to 3 on the palm). */
+  /** A riding glove, mm; common practice (2 to 3 on the palm), no source was found. */
   public static final double GLOVE_MM = 3;
 
   /** Thickest jacket and glove taken, mm; judgement. */
