@@ -1,13 +1,11 @@
 package org.longlow.constraints.check.person;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.person.GettingInPose.Step;
 import org.longlow.constraints.gap.Gap;
-import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
@@ -74,9 +72,6 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
           new PointMm(450, 200),
           new PointMm(600, 200));
 
-  /** A thigh goes no farther behind the trunk than this; judgement. */
-  private static final double HIP_MOST = Math.toRadians(195);
-
   /** A trunk leans forward over the leg that is lifted; judgement. */
   private static final double STEPPING = Math.toRadians(-5);
 
@@ -105,7 +100,12 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
 
   /** What it is judged against. */
   private record Against(
-      Sitting sitting, Standing standing, Places places, Handholds holds, List<PartShape> parts) {
+      Sitting sitting,
+      Standing standing,
+      Places places,
+      Handholds holds,
+      List<PartShape> parts,
+      List<Solid> others) {
 
     Body body() {
       return sitting.body();
@@ -131,42 +131,8 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
       return most;
     }
 
-    Optional<Gap> nearest(List<Solid> limbs) {
-      List<Solid> others = new ArrayList<>();
-      List<Part> own = sitting.parts().parts();
-      for (PartShape shape : parts) {
-        if (!own.contains(shape.part())) {
-          others.add(Solid.of(shape));
-        }
-      }
-      return Gaps.between(limbs, others, HORIZON_MM, (a, b) -> HORIZON_MM).stream().findFirst();
-    }
-  }
-
-  /** One pose, how near it comes to anything, and whether legs are long and hips wide enough. */
-  private record Tried(GettingInPose pose, Optional<Gap> gap, boolean reached) {
-
-    static Tried of(GettingInPose pose, Against against, PoseResult... legs) {
-      boolean reached = true;
-      for (PoseResult leg : legs) {
-        reached &=
-            leg.shortfalls().stream()
-                .noneMatch(
-                    s ->
-                        s.limb() == PoseResult.Limb.LEG
-                            && s.side() == PoseResult.Side.TOO_FAR
-                            && s.mm() > 1);
-        reached &= leg.posture().angles().trunkThigh() <= HIP_MOST;
-      }
-      return new Tried(pose, against.nearest(pose.limbs(against.body())), reached);
-    }
-
-    double mm() {
-      return gap.map(Gap::gapMm).orElse(HORIZON_MM);
-    }
-
-    boolean better(Tried other) {
-      return reached != other.reached ? reached : mm() > other.mm();
+    TriedPose tried(GettingInPose pose, boolean reached) {
+      return TriedPose.of(pose, body(), others, reached);
     }
   }
 
@@ -191,24 +157,27 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
             .filter(s -> !(s.part() instanceof StandPart))
             .filter(s -> s.part().traits().duty() != Traits.Duty.CONTROL)
             .toList();
-    Against against = new Against(sitting, standing, places, holds, parts);
+    List<Part> own = sitting.parts().parts();
+    List<Solid> others =
+        parts.stream().filter(s -> !own.contains(s.part())).map(Solid::of).toList();
+    Against against = new Against(sitting, standing, places, holds, parts, others);
     PointMm pan = pan(against);
-    Tried step = over(against, pan, sills.over, left);
-    Tried down = down(against, left);
-    Tried legs = legs(against, down.pose.inner(), sills.near, left);
+    TriedPose step = over(against, pan, sills.over, left);
+    TriedPose down = down(against, left);
+    TriedPose legs = legs(against, down.pose().inner(), sills.near, left);
     Posture seated = against.seated();
     List<GettingInPose> poses =
         List.of(
             beside(against, pan, left),
-            step.pose,
-            down.pose,
-            legs.pose,
+            step.pose(),
+            down.pose(),
+            legs.pose(),
             new GettingInPose(Step.SEATED, seated, seated, left, 0));
-    Tried worst = step;
-    for (Tried tried : List.of(down, legs)) {
+    TriedPose worst = step;
+    for (TriedPose tried : List.of(down, legs)) {
       worst = worst.mm() <= tried.mm() ? worst : tried;
     }
-    return new GettingIn(poses, worst.pose.step(), worst.gap, step.reached);
+    return new GettingIn(poses, worst.pose().step(), worst.gap(), step.reached());
   }
 
   private static PointMm pan(Against a) {
@@ -278,13 +247,13 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
 
   // --- stepping over
 
-  private static Tried over(Against a, PointMm pan, PointMm over, boolean left) {
-    Tried best = null;
+  private static TriedPose over(Against a, PointMm pan, PointMm over, boolean left) {
+    TriedPose best = null;
     for (double from : FROM) {
       for (PointMm by : LIFTED) {
-        Tried tried = stepped(a, pan.towards(a.seated().ankle(), from), over.plus(by), left);
+        TriedPose tried = stepped(a, pan.towards(a.seated().ankle(), from), over.plus(by), left);
         best = best == null || tried.better(best) ? tried : best;
-        if (best.reached && best.mm() >= FREE_MM) {
+        if (best.reached() && best.mm() >= FREE_MM) {
           return best;
         }
       }
@@ -292,7 +261,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     return best;
   }
 
-  private static Tried stepped(Against a, PointMm from, PointMm over, boolean left) {
+  private static TriedPose stepped(Against a, PointMm from, PointMm over, boolean left) {
     Body body = a.body();
     PointMm hip = a.road(from, standingMm(body));
     double half = Figure.footBreadthMm(body) / 2;
@@ -326,16 +295,16 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
             width(body, aside, 0, atHold));
     GettingInPose pose =
         new GettingInPose(Step.OVER, outer.posture(), inner.posture(), left, aside);
-    return Tried.of(pose, a, inner);
+    return a.tried(pose, TriedPose.reaches(inner));
   }
 
   // --- sitting down, legs in
 
   /** Feet on the road where they reach it beside the seat, as at a stop. */
-  private static Tried down(Against a, boolean left) {
-    Tried best = null;
+  private static TriedPose down(Against a, boolean left) {
+    TriedPose best = null;
     for (double splay : SPLAY_MM) {
-      Tried tried =
+      TriedPose tried =
           seated(
               a,
               Step.DOWN,
@@ -347,9 +316,10 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     return best;
   }
 
-  private static Tried seated(Against a, Step step, boolean left, Posture outer, Posture inner) {
+  private static TriedPose seated(
+      Against a, Step step, boolean left, Posture outer, Posture inner) {
     GettingInPose pose = new GettingInPose(step, outer, inner, left, 0);
-    return Tried.of(pose, a);
+    return a.tried(pose, true);
   }
 
   private static GroundLeg leg(Against a, boolean left) {
@@ -385,10 +355,10 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
   }
 
   /** One foot half way from the road to its rest, over what the leg goes over; the other down. */
-  private static Tried legs(Against a, Posture down, PointMm over, boolean left) {
+  private static TriedPose legs(Against a, Posture down, PointMm over, boolean left) {
     Posture seated = a.seated();
     GroundLeg leg = leg(a, left);
-    Tried best = null;
+    TriedPose best = null;
     for (double share : FROM) {
       for (PointMm by : LIFTED.subList(0, 3)) {
         PointMm heel = leg.foot().towards(seated.heel(), 0.3 + 0.4 * share);
@@ -397,7 +367,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
         double sole = 0.5 * seated.ball().minus(seated.heel()).angleRad();
         PoseResult lifted =
             withFoot(a, flat(a.body(), new PointMm(heel.x(), up), sole), out, SPLAY_MM[1]);
-        Tried tried = seated(a, Step.LEGS, left, lifted.posture(), down);
+        TriedPose tried = seated(a, Step.LEGS, left, lifted.posture(), down);
         best = best == null || tried.better(best) ? tried : best;
         if (best.mm() >= FREE_MM) {
           return best;

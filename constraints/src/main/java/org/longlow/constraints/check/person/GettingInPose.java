@@ -1,7 +1,8 @@
 package org.longlow.constraints.check.person;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
@@ -50,25 +51,27 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
     }
   }
 
-  /** Returns the limbs that move past the machine, each as a body with a name. */
-  List<Solid> limbs(Body body) {
-    List<Solid> all = new ArrayList<>();
-    if (step == Step.OVER) {
-      all.addAll(leg(body, inner, -1));
-      for (Flesh f : Figure.parts(body, outer)) {
-        if (f.name().equals("chest") || f.name().equals("pelvis") || f.name().equals("head")) {
-          double y = sign() * asideMm;
-          all.add(
-              new Solid(
-                  f.name(),
-                  List.of(new Prism(f.outline(), new Interval(y - f.outerMm(), y + f.outerMm())))));
-        }
-      }
-    } else if (step == Step.DOWN || step == Step.LEGS) {
-      all.addAll(leg(body, outer, 1));
-      all.addAll(leg(body, inner, -1));
-    }
-    return all;
+  /**
+   * Returns the limbs that move past the machine, each as a body with a name; made one by one, for
+   * where one meets something nobody asks for the next.
+   */
+  Stream<Supplier<Solid>> limbs(Body body) {
+    return switch (step) {
+      case OVER ->
+          Stream.concat(
+              leg(body, inner, -1),
+              Stream.of(Figure.Part.CHEST, Figure.Part.PELVIS, Figure.Part.HEAD)
+                  .map(part -> () -> trunk(body, part)));
+      case DOWN, LEGS -> Stream.concat(leg(body, outer, 1), leg(body, inner, -1));
+      case BESIDE, SEATED -> Stream.of();
+    };
+  }
+
+  private Solid trunk(Body body, Figure.Part part) {
+    Flesh f = new Figure(body, outer).part(part);
+    double y = sign() * asideMm;
+    Interval across = new Interval(y - f.outerMm(), y + f.outerMm());
+    return new Solid(f.name(), List.of(new Prism(f.outline(), across)));
   }
 
   private int sign() {
@@ -81,7 +84,7 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
    *
    * @param out 1 for the outer one, -1 for the inner one
    */
-  private List<Solid> leg(Body body, Posture p, int out) {
+  private Stream<Supplier<Solid>> leg(Body body, Posture p, int out) {
     double knee = body.measures().get("lowerthighcircumference") / (2 * Math.PI);
     double calf = body.measures().get("calfcircumference") / (2 * Math.PI);
     double sole = Figure.toeHeightMm(body) / 2;
@@ -90,14 +93,15 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
     SpaceMm ankleAt = at(p.ankle(), out * p.across().ankleMm());
     PointMm up = p.ball().minus(p.heel()).left();
     PointMm off = up.times(sole / Math.max(up.length(), 1));
-    return List.of(
-        bar("thigh", step == Step.OVER ? hipAt : kneeAt.plus(hipAt).times(0.5), kneeAt, knee),
-        bar("shank", kneeAt, ankleAt, calf),
-        bar(
-            "foot",
-            at(p.heel().plus(off), out * p.across().ankleMm()),
-            at(p.toe().plus(off), out * p.across().ballMm()),
-            sole));
+    return Stream.of(
+        () -> bar("thigh", step == Step.OVER ? hipAt : kneeAt.plus(hipAt).times(0.5), kneeAt, knee),
+        () -> bar("shank", kneeAt, ankleAt, calf),
+        () ->
+            bar(
+                "foot",
+                at(p.heel().plus(off), out * p.across().ankleMm()),
+                at(p.toe().plus(off), out * p.across().ballMm()),
+                sole));
   }
 
   private SpaceMm at(PointMm p, double outMm) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -115,7 +116,8 @@ class GettingInFindingsTest {
       double far = Math.max(p.across().kneeMm(), p.across().ankleMm());
       double aside = plateLeft == left ? 40 : -40;
       double y = far + aside + calf + 25;
-      List<Solid> shanks = pose.limbs(body).stream().filter(s -> s.name().equals("shank")).toList();
+      List<Solid> shanks =
+          pose.limbs(body).map(Supplier::get).filter(s -> s.name().equals("shank")).toList();
       List<Gap> gaps = Gaps.between(shanks, List.of(plate(plateLeft ? y : -y)), 60, (a, b) -> 60);
       assertThat(gaps).isNotEmpty();
       assertThat(gaps.get(0).gapMm()).isCloseTo(25, within(0.02)); // the search's own bound
