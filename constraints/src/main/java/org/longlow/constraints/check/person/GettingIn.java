@@ -35,13 +35,10 @@ import org.longlow.rider.pose.RiderWidth;
  *
  * @param poses in order
  * @param tight which pose comes nearest to something
- * @param gap how near; empty where nothing is nearer than {@link #HORIZON_MM}
+ * @param gap how near; empty where nothing is nearer than {@link TriedPose#HORIZON_MM}
  * @param reached whether the leg that steps over gets there
  */
 public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap, boolean reached) {
-
-  /** Nothing farther off is told, mm. */
-  static final double HORIZON_MM = 60;
 
   /** Freer than this no other place is tried, mm. */
   private static final double FREE_MM = 30;

@@ -89,7 +89,7 @@ public final class GettingInFindings {
 
   private static Finding finding(Sitting sitting, List<Standing> standings, GettingIn in) {
     String who = sitting.occupant().words();
-    double mm = in.gap().map(Gap::gapMm).orElse(GettingIn.HORIZON_MM);
+    double mm = in.gap().map(Gap::gapMm).orElse(TriedPose.HORIZON_MM);
     boolean clear = in.reached() && mm >= CARE_MM;
     Words near =
         in.gap()
@@ -100,7 +100,7 @@ public final class GettingInFindings {
                         mm < 0
                             ? Words.of(" is ", Say.mm(-mm), " into " + gap.second())
                             : Words.of(" keeps ", Say.mm(mm), " off " + gap.second())))
-            .orElse(Words.of("; nothing is nearer than ", Say.mm(GettingIn.HORIZON_MM)));
+            .orElse(Words.of("; nothing is nearer than ", Say.mm(TriedPose.HORIZON_MM)));
     Words help =
         clear
             ? Words.of(".")

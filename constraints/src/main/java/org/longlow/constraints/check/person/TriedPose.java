@@ -14,10 +14,13 @@ import org.longlow.rider.pose.PoseResult;
  *
  * @param limb what comes nearest to something; null where nothing is near
  * @param other what that is
- * @param mm how near, -1 where it meets it, {@link GettingIn#HORIZON_MM} where nothing is nearer
+ * @param mm how near, -1 where it meets it, {@link #HORIZON_MM} where nothing is nearer
  * @param reached whether legs are long and hips wide enough
  */
 record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean reached) {
+
+  /** Nothing farther off is told, mm. */
+  static final double HORIZON_MM = 60;
 
   /** A thigh goes no farther behind the trunk than this; judgement. */
   private static final double HIP_MOST = Math.toRadians(195);
@@ -27,7 +30,7 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
 
   /** Returns what comes nearest in a pose, or the first thing met: how deep takes long. */
   static TriedPose of(GettingInPose pose, Body body, List<Solid> others, boolean reached) {
-    TriedPose least = new TriedPose(pose, null, null, GettingIn.HORIZON_MM, reached);
+    TriedPose least = new TriedPose(pose, null, null, HORIZON_MM, reached);
     Iterator<Supplier<Solid>> limbs = pose.limbs(body).iterator();
     while (limbs.hasNext()) {
       Solid limb = limbs.next().get();
@@ -57,7 +60,7 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
 
   /** Returns the gap, worked out when it is asked for; bodies of poses are not kept. */
   Optional<Gap> gap() {
-    return Optional.ofNullable(limb).map(l -> l.to(other, GettingIn.HORIZON_MM));
+    return Optional.ofNullable(limb).map(l -> l.to(other, HORIZON_MM));
   }
 
   boolean better(TriedPose than) {
