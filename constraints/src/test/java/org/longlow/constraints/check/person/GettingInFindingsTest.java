@@ -108,8 +108,11 @@ class GettingInFindingsTest {
   void limbsAreWhereTheirPoseHasThem(boolean left) {
     Study study = TestMachine.asFiled("runabout");
     Body body = study.sitting("Joss", "rider").orElseThrow().body();
-    GettingInPose down = of(study, "Joss").pose(Step.DOWN);
-    GettingInPose pose = new GettingInPose(Step.DOWN, down.outer(), down.inner(), left, 40);
+    GettingIn in = of(study, "Joss");
+    // legs unlike each other: one under its hip, one out beside the seat
+    GettingInPose pose =
+        new GettingInPose(
+            Step.DOWN, in.pose(Step.BESIDE).outer(), in.pose(Step.DOWN).inner(), left, 40);
     double calf = body.measures().get("calfcircumference") / (2 * Math.PI);
     for (boolean plateLeft : new boolean[] {true, false}) {
       Posture p = plateLeft == left ? pose.outer() : pose.inner();
