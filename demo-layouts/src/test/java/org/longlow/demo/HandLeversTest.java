@@ -20,7 +20,7 @@ class HandLeversTest {
   /** Returns the findings on the levers where their blades reach so far down, mm. */
   private static List<Finding> reachingDown(int mm) {
     String text = Demos.text("curlew");
-    String low = "[[\"48 mm\", \"-7 mm\"], [\"62 mm\", \"-7 mm\"]";
+    String low = "[[\"46 mm\", \"-7 mm\"], [\"60 mm\", \"-7 mm\"]";
     assertThat(text).contains(low);
     ReadResult result =
         LayoutReader.read(text.replace(low, low.replace("-7 mm", -mm + " mm")), FOLDER);

@@ -33,6 +33,7 @@ import org.longlow.constraints.check.person.ControlFindings;
 import org.longlow.constraints.check.person.CrewFindings;
 import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.FootrestFindings;
+import org.longlow.constraints.check.person.GettingInFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.PedalFindings;
@@ -187,8 +188,9 @@ public final class Checks {
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     UnjudgedFindings.of(layout, sittings).ifPresent(findings::add);
     List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
-    findings.addAll(
-        controlAndWays(new Reached(layout, shapes, wheels), sittings, standings, wayOuts));
+    Reached reached = new Reached(layout, shapes, wheels);
+    findings.addAll(controlAndWays(reached, sittings, standings, wayOuts));
+    findings.addAll(gettingIn(reached, sittings, standings));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(TyreFindings.sizes(placed));
@@ -327,6 +329,14 @@ public final class Checks {
       RiseFindings.of(layout, sitting, standings, places).ifPresent(findings::add);
     }
     return findings;
+  }
+
+  /** Returns how people get in, pose by pose. */
+  static List<Finding> gettingIn(
+      Reached reached, List<Sitting> sittings, List<Standing> standings) {
+    GettingInFindings in =
+        new GettingInFindings(reached.layout(), reached.places(), reached.ways());
+    return sittings.stream().flatMap(s -> in.of(s, standings).stream()).toList();
   }
 
   private static List<Finding> wheelFaults(Wheels wheels) {

@@ -15,6 +15,7 @@ import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.person.GettingInFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.road.AimFindings;
 import org.longlow.constraints.check.road.GroundFindings;
@@ -94,9 +95,12 @@ public final class LikeChecks {
     if (f.kind() == HandFindings.HANDS) {
       return held(HandFindings.of(wheels, sittings, standings));
     }
+    List<Sitting> theirs =
+        sittings.stream().filter(s -> f.who().filter(s.occupant()::equals).isPresent()).toList();
+    if (f.kind() == GettingInFindings.GETTING_IN) {
+      return held(Checks.gettingIn(new Checks.Reached(layout, shapes, wheels), theirs, standings));
+    }
     if (Checks.CONTROL_AND_WAYS.contains(f.kind())) {
-      List<Sitting> theirs =
-          sittings.stream().filter(s -> f.who().filter(s.occupant()::equals).isPresent()).toList();
       List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
       return held(
           Checks.controlAndWays(
@@ -110,10 +114,8 @@ public final class LikeChecks {
     }
     switch (f.group()) {
       case SEAT, POSTURE, EFFORT, SIGHT_AND_FOOT ->
-          sittings.stream()
-              .filter(s -> f.who().filter(s.occupant()::equals).isPresent())
-              .forEach(
-                  s -> findings.addAll(Checks.ofPerson(layout, s, standings, placed.places())));
+          theirs.forEach(
+              s -> findings.addAll(Checks.ofPerson(layout, s, standings, placed.places())));
       case GAPS, OPENING -> gaps(f.group(), findings, ways);
       case LAW ->
           Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));

@@ -52,6 +52,10 @@ final class StateKinds {
 
   private static final Type.Quantity RUCKSACK = MASS.between(0, GearMass.MOST_KG);
 
+  private static final Type.Quantity JACKET_THICKNESS = LENGTH.between(0, Gear.MOST_JACKET_MM);
+
+  private static final Type.Quantity GLOVE_THICKNESS = LENGTH.between(0, Gear.MOST_GLOVE_MM);
+
   private static final Type.Quantity RUCKSACK_THICKNESS = LENGTH.between(0, Gear.MOST_RUCKSACK_MM);
 
   /** What has keys of its own and is no measurement of the survey here. */
@@ -230,7 +234,25 @@ final class StateKinds {
             Person::rucksackThickness,
             "How thick the rucksack is between back and back rest, "
                 + RUCKSACK_THICKNESS.range().span()
-                + " mm; it moves the rider forward by that."));
+                + " mm; it moves the rider forward by that."),
+        s.or(
+            "jacketThickness",
+            JACKET_THICKNESS,
+            Person.USUAL_JACKET,
+            Person::jacketThickness,
+            "How thick the jacket is in front, at the sides and round the arms where clothes are"
+                + " worn, "
+                + JACKET_THICKNESS.range().span()
+                + " mm; the usual one is common practice without a source."),
+        s.or(
+            "gloveThickness",
+            GLOVE_THICKNESS,
+            Person.USUAL_GLOVE,
+            Person::gloveThickness,
+            "How thick the gloves are where clothes are worn, "
+                + GLOVE_THICKNESS.range().span()
+                + " mm; it takes that twice from what the hand spans to a lever. The usual one is"
+                + " common practice without a source."));
   }
 
   /** Names of the survey's measurements that both sexes have. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.rider.body.Gear;
 
 /**
  * A crew member.
@@ -21,6 +22,8 @@ import org.longlow.constraints.formula.Unit;
  * @param age years, if known
  * @param rucksack mass of what they wear on the back, if anything
  * @param rucksackThickness how thick that is between back and back rest
+ * @param jacketThickness how thick the jacket is where nothing presses it
+ * @param gloveThickness how thick the gloves are
  */
 public record Person(
     String name,
@@ -34,7 +37,9 @@ public record Person(
     boolean clothes,
     Optional<Formula> age,
     Optional<Formula> rucksack,
-    Formula rucksackThickness) {
+    Formula rucksackThickness,
+    Formula jacketThickness,
+    Formula gloveThickness) {
 
   /** Youngest and oldest who may be crew, years; judgement. */
   public static final double LEAST_YEARS = 10;
@@ -43,6 +48,11 @@ public record Person(
 
   /** Thickness of a rucksack that is leant on; common practice. */
   public static final Formula USUAL_RUCKSACK = Formula.of(120, Unit.MM);
+
+  /** Thickness of jacket and gloves: the rider model's. */
+  public static final Formula USUAL_JACKET = Formula.of(Gear.JACKET_MM, Unit.MM);
+
+  public static final Formula USUAL_GLOVE = Formula.of(Gear.GLOVE_MM, Unit.MM);
 
   public Person {
     measured = Ordered.copy(measured);
@@ -72,6 +82,8 @@ public record Person(
         clothes,
         Optional.empty(),
         Optional.empty(),
-        USUAL_RUCKSACK);
+        USUAL_RUCKSACK,
+        USUAL_JACKET,
+        USUAL_GLOVE);
   }
 }

@@ -72,7 +72,12 @@ public final class Access {
   }
 
   /** The ways at one side. */
-  private record Side(LimbWays near, LimbWays over, LimbWays trunk, double sillMm) {}
+  private record Side(
+      LimbWays near,
+      LimbWays over,
+      LimbWays trunk,
+      Optional<PointMm> nearSill,
+      Optional<PointMm> sill) {}
 
   private final Side left;
   private final Side right;
@@ -192,14 +197,17 @@ public final class Access {
       LimbWays over = leg(left, far);
       int radius = (int) Math.round(LEG_MM / 2);
       int at = lattice.cell(foot);
-      double sill = Math.max(leg.sillMm(at, radius), over.sillMm(at, radius));
+      Optional<PointMm> nearSill = leg.sill(at, radius);
+      Optional<PointMm> sill =
+          nearSill.flatMap(
+              n -> over.sill(at, radius).map(farther -> n.z() > farther.z() ? n : farther));
       LimbWays body =
           LimbWays.of(
               lattice,
               atTrunk,
               lattice.filled(others, out(left, TRUNK.from())),
               lattice.filled(cushions, TRUNK));
-      return new Side(leg, over, body, sill);
+      return new Side(leg, over, body, nearSill, sill);
     }
 
     /** From a place across the machine, as at the left, out to that side. */
@@ -260,9 +268,15 @@ public final class Access {
   }
 
   /**
-   * Returns how high both feet must be lifted to get in from a side, mm; NaN where none gets in.
+   * Returns the lowest place that a foot is lifted over to get in from a side, of the leg that must
+   * be lifted higher, mm; empty where one of them does not get in.
    */
-  public double sillMm(boolean atLeft) {
-    return at(atLeft).sillMm;
+  public Optional<PointMm> sill(boolean atLeft) {
+    return at(atLeft).sill;
+  }
+
+  /** Returns the same of the nearer leg alone. */
+  public Optional<PointMm> nearSill(boolean atLeft) {
+    return at(atLeft).nearSill;
   }
 }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.passage;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.rider.geom.PointMm;
 
@@ -27,8 +28,8 @@ final class LimbWays {
 
   private volatile Sill sill;
 
-  /** The last answer of its kind. */
-  private record Sill(int from, int radiusMm, double mm) {}
+  /** The last answer of its kind; the place is null where there is none. */
+  private record Sill(int from, int radiusMm, PointMm at) {}
 
   /**
    * @param lattice the cells
@@ -171,22 +172,21 @@ final class LimbWays {
   }
 
   /**
-   * Returns the lowest place where a disc leaves sideways that comes from a cell.
-   *
-   * @return the height of the disc's lower edge, mm; NaN where it does not get out
+   * Returns the lowest edge of a disc that comes from a cell where it leaves sideways lowest, mm;
+   * empty where it does not get out.
    */
-  double sillMm(int from, int radiusMm) {
+  Optional<PointMm> sill(int from, int radiusMm) {
     Sill known = sill;
     if (known == null || known.from != from || known.radiusMm != radiusMm) {
-      known = new Sill(from, radiusMm, lowestMm(from, radiusMm));
+      known = new Sill(from, radiusMm, lowest(from, radiusMm));
       sill = known;
     }
-    return known.mm;
+    return Optional.ofNullable(known.at);
   }
 
-  private double lowestMm(int from, int radiusMm) {
+  private PointMm lowest(int from, int radiusMm) {
     if (walls[from] || freeMm[from] < radiusMm) {
-      return Double.NaN;
+      return null;
     }
     int columns = lattice.columns();
     int n = lattice.cells();
@@ -195,12 +195,13 @@ final class LimbWays {
     int end = 0;
     queue[end++] = from;
     seen[from] = true;
-    double lowest = Double.NaN;
+    PointMm lowest = null;
     for (int k = 0; k < end; k++) {
       int i = queue[k];
       if (leavesMm[i] >= radiusMm) {
-        double z = Math.max(0, lattice.middle(i).z() - radiusMm);
-        lowest = Double.isNaN(lowest) ? z : Math.min(lowest, z);
+        PointMm middle = lattice.middle(i);
+        double z = Math.max(0, middle.z() - radiusMm);
+        lowest = lowest == null || z < lowest.z() ? new PointMm(middle.x(), z) : lowest;
       }
       int c = i % columns;
       int[] sides = {c > 0 ? i - 1 : -1, c + 1 < columns ? i + 1 : -1, i - columns, i + columns};

@@ -78,6 +78,11 @@ public final class Seats {
     Map<String, Double> measured = new LinkedHashMap<>();
     person.measured().forEach((name, value) -> measured.put(name, places.value(value)));
     Gear gear = Gear.riding(person.helmet(), person.boots(), person.clothes());
+    if (person.clothes()) {
+      gear =
+          gear.withClothes(
+              places.value(person.jacketThickness()), places.value(person.gloveThickness()));
+    }
     double rucksackKg = person.rucksack().map(places::value).orElse(0.0);
     if (rucksackKg > 0) {
       gear = gear.withRucksack(rucksackKg, places.value(person.rucksackThickness()));

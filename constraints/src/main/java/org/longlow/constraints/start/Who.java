@@ -92,6 +92,8 @@ public record Who(
         false,
         years.stream().mapToObj(y -> Formula.of(y, Unit.NONE)).findFirst(),
         rucksackKg.stream().mapToObj(Draft::kg).findFirst(),
-        Person.USUAL_RUCKSACK);
+        Person.USUAL_RUCKSACK,
+        Person.USUAL_JACKET,
+        Person.USUAL_GLOVE);
   }
 }

@@ -94,6 +94,7 @@ class FindingKindsTest {
             "SightFindings.SIGHT",
             "SightFindings.FOOT",
             "RiseFindings.RISE",
+            "GettingInFindings.GETTING_IN",
             "BehindFindings.BEHIND",
             "MirrorFindings.MIRROR",
             "EyeFindings.CREST",

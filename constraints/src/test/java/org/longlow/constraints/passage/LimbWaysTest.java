@@ -95,9 +95,9 @@ class LimbWaysTest {
     int from = WINDOW.cell(new PointMm(500, 600));
     double through = 2.0 * ways.widestMm(from);
     assertThat(through).isLessThanOrEqualTo(wide).isGreaterThan(wide - CELLS);
-    double height = ways.sillMm(from, 40);
+    double height = ways.sill(from, 40).orElseThrow().z();
     assertThat(height).isBetween(sill, sill + CELLS);
-    assertThat(ways.sillMm(from, (int) (wide / 2) + 1)).isNaN();
+    assertThat(ways.sill(from, (int) (wide / 2) + 1)).isEmpty();
   }
 
   /** Every radius by itself: cells with room for it, flooded from a place to where it leaves. */

@@ -12,6 +12,10 @@ package org.longlow.rider.body;
  *     Pheasant's allowance for heavy outdoor clothing
  * @param backClothingMm clothing or armour behind the back, mm, in [0, 50]
  * @param armourMm armour at knee and elbow in front of the skin, mm, in [0, 50]; 12 is a judgement
+ * @param jacketMm jacket over front and sides of the trunk, shoulders and arms, not pressed, mm, in
+ *     [0, 50]; {@value #JACKET_MM} is common practice without a source
+ * @param gloveMm glove all round the hand, mm, in [0, 20]; {@value #GLOVE_MM} is common practice (2
+ *     to 3); how far an arm reaches is not known so well, so it is left as it is
  * @param rucksackMm rucksack between back and back rest, pressed, mm, in [0, 300]; none is 0
  * @param mass what it weighs
  */
@@ -23,22 +27,38 @@ public record Gear(
     double seatClothingMm,
     double backClothingMm,
     double armourMm,
+    double jacketMm,
+    double gloveMm,
     double rucksackMm,
     GearMass mass) {
+
+  /** A riding jacket with its lining, mm; common practice, no source was found. */
+  public static final double JACKET_MM = 6;
+
+  /** A riding glove, mm; common practice (2 to 3 on the palm), no source was found. */
+  public static final double GLOVE_MM = 3;
+
+  /** Thickest jacket and glove taken, mm; judgement. */
+  public static final double MOST_JACKET_MM = 50;
+
+  public static final double MOST_GLOVE_MM = 20;
 
   /** Thickest rucksack between back and back rest, mm; judgement. */
   public static final double MOST_RUCKSACK_MM = 300;
 
   /** Bare: as the survey measured. */
-  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0, 0, GearMass.NONE);
+  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, GearMass.NONE);
 
   /** Boots, helmet and light armour; clothing under load counted as nothing. */
   public static final Gear RIDING =
-      new Gear(30, 20, 30, 47, 0, 0, 12, 0, GearMass.of(true, true, true));
+      new Gear(30, 20, 30, 47, 0, 0, 12, JACKET_MM, GLOVE_MM, 0, GearMass.of(true, true, true));
 
-  /** The same with heavy outdoor clothing (Pheasant, <i>Bodyspace</i>: +10 mm). */
+  /**
+   * The same with heavy outdoor clothing (Pheasant, <i>Bodyspace</i>: +10 mm seated, +40 mm on
+   * breadths).
+   */
   public static final Gear WINTER =
-      new Gear(30, 20, 30, 47, 10, 10, 15, 0, GearMass.of(true, true, true));
+      new Gear(30, 20, 30, 47, 10, 10, 15, 20, GLOVE_MM, 0, GearMass.of(true, true, true));
 
   /**
    * Returns what is worn for riding, as in {@link #RIDING}.
@@ -55,6 +75,8 @@ public record Gear(
         clothes ? all.seatClothingMm : 0,
         clothes ? all.backClothingMm : 0,
         clothes ? all.armourMm : 0,
+        clothes ? all.jacketMm : 0,
+        clothes ? all.gloveMm : 0,
         0,
         GearMass.of(helmet, boots, clothes));
   }
@@ -74,8 +96,26 @@ public record Gear(
         seatClothingMm,
         backClothingMm,
         armourMm,
+        jacketMm,
+        gloveMm,
         thickMm,
         mass.withRucksack(kg));
+  }
+
+  /** Returns the same with a jacket and gloves of other thickness, mm. */
+  public Gear withClothes(double jacket, double glove) {
+    return new Gear(
+        heelMm,
+        ballMm,
+        bootLengthMm,
+        helmetMm,
+        seatClothingMm,
+        backClothingMm,
+        armourMm,
+        jacket,
+        glove,
+        rucksackMm,
+        mass);
   }
 
   public Gear {
@@ -86,6 +126,8 @@ public record Gear(
     check("seatClothingMm", seatClothingMm, 50);
     check("backClothingMm", backClothingMm, 50);
     check("armourMm", armourMm, 50);
+    check("jacketMm", jacketMm, MOST_JACKET_MM);
+    check("gloveMm", gloveMm, MOST_GLOVE_MM);
     check("rucksackMm", rucksackMm, MOST_RUCKSACK_MM);
     if (mass == null) {
       throw new IllegalArgumentException("gear needs a mass; GearMass.NONE is one");

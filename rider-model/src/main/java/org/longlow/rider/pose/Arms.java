@@ -15,7 +15,7 @@ public final class Arms {
     this.thick = thick(body);
   }
 
-  /** How thick an arm is at its joints: radii, mm. */
+  /** How thick an arm is at its joints in what is worn: radii, mm. */
   public record Thick(
       double shoulderMm, double elbowMm, double forearmMm, double wristMm, double handMm) {}
 
@@ -25,13 +25,16 @@ public final class Arms {
   }
 
   private static Thick thick(Body body) {
+    double jacket = body.gear().jacketMm();
+    double glove = body.gear().gloveMm();
     double fore = Rounds.girthRadius(body, "forearmcircumferenceflexed");
     return new Thick(
-        Rounds.girthRadius(body, "bicepscircumferenceflexed"),
-        0.9 * fore + body.gear().armourMm(),
-        fore,
-        Rounds.girthRadius(body, "wristcircumference"),
-        0.5 * body.measures().get("handbreadth"));
+        Rounds.girthRadius(body, "bicepscircumferenceflexed") + jacket,
+        // armour fills the air of the sleeve
+        0.9 * fore + Math.max(body.gear().armourMm(), jacket),
+        fore + jacket,
+        Rounds.girthRadius(body, "wristcircumference") + Math.max(jacket, glove),
+        0.5 * body.measures().get("handbreadth") + glove);
   }
 
   /** Returns an upper arm. */
@@ -42,7 +45,8 @@ public final class Arms {
     return Rounds.hull(
         name,
         Math.max(0, Math.min(shoulder, elbow) - upper),
-        Math.max(0.5 * body.measures().get("bideltoidbreadth"), elbow + upper),
+        Math.max(
+            0.5 * body.measures().get("bideltoidbreadth") + body.gear().jacketMm(), elbow + upper),
         Rounds.circle(p.shoulder(), upper),
         Rounds.circle(p.elbow(), thick.elbowMm()));
   }

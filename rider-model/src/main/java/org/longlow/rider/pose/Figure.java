@@ -181,23 +181,27 @@ public final class Figure {
   }
 
   private Circle bellyRound() {
-    double belly = 0.5 * measure("abdominalextensiondepthsitting");
-    PointMm at = p.hip().plus(up.times(BELLY_AT * body.hipToShoulderMm()));
-    return Rounds.circle(at.plus(behind.times(body.hipToJacketMm() - belly)), belly);
+    return onBack(BELLY_AT, "abdominalextensiondepthsitting");
+  }
+
+  /** A round of the trunk: its rear on the back, in front the jacket. */
+  private Circle onBack(double height, String depth) {
+    double half = 0.5 * (measure(depth) + body.gear().jacketMm());
+    PointMm at = p.hip().plus(up.times(height * body.hipToShoulderMm()));
+    return Rounds.circle(at.plus(behind.times(body.hipToJacketMm() - half)), half);
   }
 
   private Flesh chest() {
-    double chest = 0.5 * measure("chestdepth");
-    PointMm at = p.hip().plus(up.times(CHEST_AT * body.hipToShoulderMm()));
+    double jacket = body.gear().jacketMm();
     List<Circle> rounds = new ArrayList<>(pack());
     rounds.add(bellyRound());
-    rounds.add(Rounds.circle(at.plus(behind.times(body.hipToJacketMm() - chest)), chest));
-    rounds.add(Rounds.circle(p.shoulder(), SHOULDER_MM));
+    rounds.add(onBack(CHEST_AT, "chestdepth"));
+    rounds.add(Rounds.circle(p.shoulder(), SHOULDER_MM + jacket));
     rounds.add(collar());
     return hull(
         Part.CHEST,
         0,
-        Math.max(p.across().shoulderMm(), 0.5 * measure("waistbreadth")),
+        Math.max(p.across().shoulderMm(), 0.5 * measure("waistbreadth")) + jacket,
         rounds.toArray(Circle[]::new));
   }
 

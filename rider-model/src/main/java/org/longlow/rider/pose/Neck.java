@@ -6,11 +6,11 @@ import org.longlow.rider.geom.PointMm;
 /**
  * Neck and head of a body over the end of its thorax.
  *
- * <p>A trunk that leans on a back lies along it: pelvis, lumbar and thorax are one line (Reed,
- * Ebert and Jones 2019, 24 people at backs of 23 to 53°: lumbar flexion falls as recline grows).
- * What the head is turned against that line is made above it, in joints that share it as their
- * ranges of motion do: {@link #SHARE} in the neck, the rest between skull and neck. Erect, with the
- * head level, nothing is turned and joints are where the survey has them.
+ * <p>A trunk that leans on a back lies along it, hip and shoulder as the survey has them, whatever
+ * the bow of the spine between them ({@link SpineJoints}). What the head is turned against that
+ * line is made above it, in joints that share it as their ranges of motion do: {@link #SHARE} in
+ * the neck, the rest between skull and neck. Erect, with the head level, nothing is turned and
+ * joints are where the survey has them.
  *
  * <p>Held against the height of drivers' eyes over the H-point (UN R46: 635 mm at 25°; UN R125,
  * table of other back angles 5 to 40°, from memory) this is 11 mm out (rms, level gaze as {@link

@@ -135,4 +135,31 @@ class FigureTest {
     assertThat(shank.innerMm()).isBetween(150.0, 260.0);
     assertThatThrownBy(() -> new RiderWidth(-1, 0, 0)).hasMessageContaining("kneeHalfMm");
   }
+
+  /** By hand: a jacket of 20 mm lies on front and arms, on the back it is pressed to nothing. */
+  @Test
+  void jacketAndGlovesTakeRoom() {
+    Gear thin = Gear.RIDING.withClothes(0, 0);
+    Body bare = Body.of(Sex.MALE, 1760, 80, thin);
+    Body thick = Body.of(Sex.MALE, 1760, 80, thin.withClothes(20, 5));
+    PointMm peg = new PointMm(1290, 440);
+    PointMm grip = new PointMm(800, 800);
+    List<Flesh> in = Figure.parts(thick, posture(thick, 0, peg, grip));
+    List<Flesh> without = Figure.parts(bare, posture(bare, 0, peg, grip));
+    var chest = part(in, "chest").outline().getEnvelopeInternal();
+    var skin = part(without, "chest").outline().getEnvelopeInternal();
+    // polygons stand in for circles: 0.2 mm at these radii
+    assertThat(chest.getMaxX() - skin.getMaxX()).isCloseTo(20, within(0.3));
+    assertThat(chest.getMinX()).isCloseTo(skin.getMinX(), within(0.3));
+    assertThat(part(in, "chest").outerMm() - part(without, "chest").outerMm())
+        .isCloseTo(20, within(1e-9));
+    Arms.Thick a = new Figure(thick, posture(thick, 0, peg, grip)).arms().thick();
+    Arms.Thick b = new Figure(bare, posture(bare, 0, peg, grip)).arms().thick();
+    assertThat(a.shoulderMm() - b.shoulderMm()).isCloseTo(20, within(1e-9));
+    assertThat(a.forearmMm() - b.forearmMm()).isCloseTo(20, within(1e-9));
+    assertThat(a.handMm() - b.handMm()).isCloseTo(5, within(1e-9));
+    // armour of 12 mm fills the sleeve at the elbow
+    assertThat(a.elbowMm() - b.elbowMm()).isCloseTo(8, within(1e-9));
+    assertThat(part(in, "forearm").outerMm()).isGreaterThan(part(without, "forearm").outerMm());
+  }
 }

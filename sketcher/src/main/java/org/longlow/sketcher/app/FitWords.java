@@ -26,7 +26,7 @@ public final class FitWords {
   public static final String CAUTION =
       "Judged for each: seat, joints, reach, hands at lock, sight, foot down, gaps to the body,"
           + " springs, clearance, loads, and tyres whose load index is said. Not for each: lean, ramps,"
-          + " braking, limbs past what turns at lock, sections opening, law. Intervals are Wilson's, 95 %, of the sampling alone.";
+          + " braking, limbs past what turns at lock, sections opening, poses of getting in, law. Intervals are Wilson's, 95 %, of the sampling alone.";
 
   /** As many of what needs care are told. */
   private static final int CARES = 5;

@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.InTheWay;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.DimensionedElevation;
+import org.longlow.sketcher.picture.GettingInPicture;
 import org.longlow.sketcher.picture.LayerChoice;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.SheetInk;
@@ -80,6 +84,15 @@ final class DrawCommand implements Callable<Integer> {
   @Mixin private ViewOption view;
 
   @Option(
+      names = "--getting-in",
+      paramLabel = "PERSON",
+      description = {
+        "Draws instead how somebody gets in, pose by pose, with every section open; getting out",
+        "is the way back. A name of the crew, on the rider's seat, or \"NAME as SEAT\"."
+      })
+  private String gettingIn;
+
+  @Option(
       names = "--ink",
       defaultValue = "colour",
       converter = InkOption.class,
@@ -114,15 +127,19 @@ final class DrawCommand implements Callable<Integer> {
     PictureOptions options = view.of(study);
     LayerChoice layers = layers();
     DimensionedElevation.Sheet sheet;
+    Optional<Occupant> enters = enters(study);
     try {
       sheet =
-          ViewSheets.sheet(
-              study,
-              options,
-              new Views(kind, projection, layers),
-              onSheet.scale(),
-              paper,
-              onSheet.issued());
+          enters.isPresent()
+              ? GettingInPicture.sheet(
+                  study, enters.get(), onSheet.scale(), paper, onSheet.issued())
+              : ViewSheets.sheet(
+                  study,
+                  options,
+                  new Views(kind, projection, layers),
+                  onSheet.scale(),
+                  paper,
+                  onSheet.issued());
     } catch (OutOfRange e) {
       throw onSheet.refused(e);
     }
@@ -130,10 +147,47 @@ final class DrawCommand implements Callable<Integer> {
         Making.drawing(study, sheet.with(layers).in(ink), out, InTheWay.Consent.GIVEN);
     PrintWriter text = spec.commandLine().getOut();
     text.println(
-        "drawn at " + drawn.scale() + ", " + View.shown(study, options).words() + ": " + out);
+        "drawn at "
+            + drawn.scale()
+            + ", "
+            + enters
+                .map(who -> who.words() + " getting in")
+                .orElseGet(() -> View.shown(study, options).words())
+            + ": "
+            + out);
     drawn.kept().ifPresent(k -> text.println(Outputs.kept(k)));
     text.flush();
     return ExitCodes.of(study);
+  }
+
+  /** Returns who is to be drawn getting in. */
+  private Optional<Occupant> enters(Study study) {
+    if (gettingIn == null) {
+      return Optional.empty();
+    }
+    if (view.isGiven() || kind != Views.Kind.SIDE) {
+      throw new Refusal("--getting-in draws its own strip; leave out --who, --stance and --view");
+    }
+    List<Occupant> all =
+        study.sittings().stream()
+            .filter(s -> s.posture().isPresent())
+            .map(Sitting::occupant)
+            .toList();
+    return Optional.of(
+        all.stream()
+            .filter(who -> who.words().equals(gettingIn.strip()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "--getting-in is '"
+                            + gettingIn
+                            + "'; "
+                            + (all.isEmpty()
+                                ? "nobody sits on this machine"
+                                : "there are "
+                                    + String.join(
+                                        ", ", all.stream().map(Occupant::words).toList())))));
   }
 
   private LayerChoice layers() {

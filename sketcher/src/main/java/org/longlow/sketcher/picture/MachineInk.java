@@ -125,6 +125,9 @@ final class MachineInk {
   static void sight(Canvas canvas, Scene scene) {
     Envelope box = bounds(scene);
     for (Manikin m : scene.people()) {
+      if (m.far().isPresent()) {
+        continue; // on the way in nobody looks at the road
+      }
       PointMm eye = scene.ground().toRoad(m.joints().eye());
       PointMm over = highest(scene, eye);
       if (over == null) {

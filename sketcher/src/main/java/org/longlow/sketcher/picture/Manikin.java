@@ -2,6 +2,7 @@ package org.longlow.sketcher.picture;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.rider.body.Body;
@@ -20,9 +21,16 @@ import org.longlow.svg.drawing.Planar;
  * @param joints where the joints are
  * @param body their sizes, and what they wear
  * @param flesh outline of each part, convex; the head's is the helmet's where one is worn
+ * @param far the same body with the limbs that are farther from who looks; empty where they lie
+ *     behind the near ones
  */
 record Manikin(
-    String name, String seat, Posture joints, Body body, Map<Figure.Part, Polygon> flesh) {
+    String name,
+    String seat,
+    Posture joints,
+    Body body,
+    Map<Figure.Part, Polygon> flesh,
+    Optional<Manikin> far) {
 
   Manikin {
     flesh = Map.copyOf(flesh);
@@ -34,7 +42,12 @@ record Manikin(
     for (Figure.Part part : Figure.Part.values()) {
       flesh.put(part, figure.part(part).outline());
     }
-    return new Manikin(name, seat, posture, body, flesh);
+    return new Manikin(name, seat, posture, body, flesh, Optional.empty());
+  }
+
+  /** Returns the same with far limbs of their own. */
+  Manikin before(Manikin other) {
+    return new Manikin(name, seat, joints, body, flesh, Optional.of(other));
   }
 
   Polygon flesh(Figure.Part part) {

@@ -41,7 +41,9 @@ final class PersonInk {
 
   static void seated(Canvas canvas, Manikin m) {
     PersonInk ink = new PersonInk(canvas, m);
-    ink.farLimbs();
+    boolean apart = m.far().isPresent(); // else they are hidden but for their edge
+    new PersonInk(canvas, m.far().orElse(m))
+        .farLimbs(apart ? cloth() : Canvas.fine(Tone.FIGURE), apart ? 0.14 : 0.06);
     ink.trunk();
     HeadInk.draw(canvas, m, ink.subject);
     ink.nearLeg();
@@ -62,12 +64,11 @@ final class PersonInk {
     return Canvas.edge(Tone.FIGURE);
   }
 
-  private void farLimbs() {
-    Style fine = Canvas.fine(Tone.FIGURE);
+  private void farLimbs(Style fine, double filled) {
     for (Limb limb : List.of(Limb.leg(m, 0), Limb.arm(m, 0))) {
       Geometry area = limb.whole();
       shape(area, Style.area(Tone.PAPER, 0.5));
-      shape(area, Style.area(Tone.FIGURE, 0.06));
+      shape(area, Style.area(Tone.FIGURE, filled));
       line(fine, limb.outer());
     }
     Boot boot = Boot.of(m, 0);

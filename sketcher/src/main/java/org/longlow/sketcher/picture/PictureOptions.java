@@ -22,6 +22,7 @@ import org.longlow.constraints.stand.Condition;
  * @param asDrawn whether the machine is shown as drawn, in no stance
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param aspect from where the machine is seen
+ * @param inPose who of those seated is shown getting in, all sections open; empty where they sit
  * @param moved what moves the wheels from where they are in the stance; empty for nothing
  * @param findings ids of findings to mark, with their numbers; those without a place, and those
  *     about somebody who is not drawn, have no mark
@@ -41,6 +42,7 @@ public record PictureOptions(
     boolean asDrawn,
     double opening,
     Aspect aspect,
+    Optional<InPose> inPose,
     Optional<Moved> moved,
     Map<String, Integer> findings,
     String chosen,
@@ -61,6 +63,7 @@ public record PictureOptions(
           false,
           1,
           Aspect.SIDE,
+          Optional.empty(),
           Optional.empty(),
           Map.of(),
           "",
@@ -94,6 +97,7 @@ public record PictureOptions(
         d -> {
           d.person = name;
           d.seated = List.of();
+          d.inPose = Optional.empty();
         });
   }
 
@@ -117,6 +121,7 @@ public record PictureOptions(
           d.asDrawn = false;
           d.seated = List.of();
           d.opening = 1;
+          d.inPose = Optional.empty();
           d.moved = Optional.empty();
         });
   }
@@ -134,6 +139,11 @@ public record PictureOptions(
   /** Returns a copy seen from elsewhere. */
   public PictureOptions withAspect(Aspect next) {
     return with(d -> d.aspect = next);
+  }
+
+  /** Returns a copy with somebody in a pose of getting in; empty as they sit. */
+  public PictureOptions withInPose(Optional<InPose> pose) {
+    return with(d -> d.inPose = pose);
   }
 
   /** Returns a copy with the wheels moved from where they are in the stance. */
@@ -198,6 +208,7 @@ public record PictureOptions(
     private boolean asDrawn;
     private double opening;
     private Aspect aspect;
+    private Optional<InPose> inPose;
     private Optional<Moved> moved;
     private Map<String, Integer> findings;
     private String chosen;
@@ -216,6 +227,7 @@ public record PictureOptions(
       asDrawn = o.asDrawn;
       opening = o.opening;
       aspect = o.aspect;
+      inPose = o.inPose;
       moved = o.moved;
       findings = o.findings;
       chosen = o.chosen;
@@ -236,6 +248,7 @@ public record PictureOptions(
           asDrawn,
           opening,
           aspect,
+          inPose,
           moved,
           findings,
           chosen,

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.person.GettingInPose;
+import org.longlow.constraints.check.person.OpenedParts;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Section;
@@ -39,8 +41,11 @@ public final class Scenes {
     List<Manikin> people = new ArrayList<>();
     Map<String, Scene.Sunk> sunk = new LinkedHashMap<>();
     for (Sitting s : seated) {
-      manikin(s).ifPresent(people::add);
-      sunk.putAll(sunk(s));
+      Optional<GettingInPose> pose = pose(study, options, s);
+      pose.map(p -> InPose.manikin(s, p)).or(() -> manikin(s)).ifPresent(people::add);
+      if (pose.map(p -> p.step().sits()).orElse(true)) {
+        sunk.putAll(sunk(s));
+      }
     }
     List<Manikin> ghosts = new ArrayList<>();
     for (Sitting s : study.sittings()) {
@@ -62,7 +67,7 @@ public final class Scenes {
         sunk,
         findings(study, options, seated),
         phantoms(study, standing),
-        standing.map(Standing::load),
+        standing.map(Standing::load).filter(l -> options.inPose().isEmpty()),
         standing.filter(s -> s.kind() == Stance.Kind.OPEN).map(s -> opened(study, s, options)),
         options.moved().flatMap(m -> stance(study, options).flatMap(s -> m.leaned(study, s))),
         options.moved().map(Moved::steerRad).orElse(0.0),
@@ -135,6 +140,11 @@ public final class Scenes {
   /** Returns the parts in a stance, its section open as far as asked. */
   private static Map<String, PartShape> shapes(
       Study study, Standing standing, PictureOptions options) {
+    if (options.inPose().isPresent()) {
+      Map<String, PartShape> open = new LinkedHashMap<>(standing.shapes());
+      open.putAll(OpenedParts.all(study.layout(), study.placed().places(), study.shapes()));
+      return open;
+    }
     if (standing.kind() != Stance.Kind.OPEN || options.opening() == 1) {
       return standing.shapes();
     }
@@ -178,6 +188,14 @@ public final class Scenes {
       }
     }
     return out;
+  }
+
+  /** Returns the pose in which somebody is shown getting in; empty where they sit. */
+  private static Optional<GettingInPose> pose(Study study, PictureOptions options, Sitting s) {
+    return options
+        .inPose()
+        .filter(p -> p.who().equals(s.occupant()))
+        .flatMap(p -> InPose.poses(study, p.who()).map(in -> in.pose(p.step())));
   }
 
   static Optional<Manikin> manikin(Sitting sitting) {

@@ -307,4 +307,17 @@ class DrawOptionsTest {
     assertThat(ran.err()).contains("rear").contains("front").contains("plan");
     assertThat(folder.resolve("x.svg")).doesNotExist();
   }
+
+  /** All five poses of the person asked for, nobody else; a wrong name is told who sits. */
+  @Test
+  void somebodyIsDrawnGettingIn() throws Exception {
+    Path strip = drawn("--getting-in", "Bram");
+    assertThat(people(strip)).containsExactly("Bram");
+    assertThat(Files.readString(strip))
+        .contains(
+            "1  standing beside", "2  stepping over", "3  sitting down", "4  lifting", "5  seated");
+    Ran ran = Ran.of("draw", file, "--out", folder.resolve("y.svg"), "--getting-in", "Nobody");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("there are").contains("Bram").contains("Runa as passenger");
+  }
 }

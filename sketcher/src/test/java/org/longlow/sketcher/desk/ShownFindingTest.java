@@ -3,11 +3,14 @@ package org.longlow.sketcher.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.Shipped;
+import org.longlow.sketcher.picture.View;
+import org.longlow.svg.drawing.Mark;
 
 /** A finding that is picked is shown on the person it is about, and on nobody else. */
 class ShownFindingTest {
@@ -79,5 +82,23 @@ class ShownFindingTest {
     PictureOptions alone = Looks.seated("Runa").apply(pair);
     assertThat(alone.seated()).isEmpty();
     assertThat(alone.person()).isEqualTo("Runa");
+  }
+
+  /** Feet of who steps over are far apart, and nobody but them leaves their seat. */
+  @Test
+  void gettingInIsShownInItsTightestPose() {
+    PictureOptions before = Looks.first(STUDY.layout(), PictureOptions.PLAIN);
+    PictureOptions in = shown(before, "").optionsFor("getting-in.Bram.in", before);
+    assertThat(View.shown(STUDY, in).words()).isEqualTo("Bram stepping over");
+    assertThat(person(in)).isNotEqualTo(person(in.withInPose(Optional.empty())));
+    PictureOptions next = shown(in, "").optionsFor("hold.Runa.passenger", in);
+    assertThat(next.inPose()).isEmpty();
+  }
+
+  private List<Mark> person(PictureOptions options) {
+    return shown(options, "").drawing().layers().stream()
+        .filter(l -> l.id().equals("person"))
+        .flatMap(l -> l.marks().stream())
+        .toList();
   }
 }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,10 +86,7 @@ public final class AccessFindings {
     this.places = places;
     shut = shapes;
     open = new LinkedHashMap<>(shapes);
-    layout
-        .sections()
-        .values()
-        .forEach(section -> open.putAll(OpenedParts.of(section, places, shut)));
+    open.putAll(OpenedParts.all(layout, places, shut));
   }
 
   /** Returns all of it for somebody; nothing where they do not sit. */
@@ -109,6 +107,16 @@ public final class AccessFindings {
     about.jammed.forEach(
         (name, with) -> findings.add(out(sitting, stance, with, Optional.of(name))));
     return findings;
+  }
+
+  /** Returns the ways about a seat with all sections open, where it has somewhere for the feet. */
+  Optional<Access> open(SeatParts seat) {
+    return ways.of(seat).open;
+  }
+
+  /** Returns every part with all sections open. */
+  Map<String, PartShape> opened() {
+    return Collections.unmodifiableMap(open);
   }
 
   private Ways about(SeatParts seat) {
@@ -215,9 +223,13 @@ public final class AccessFindings {
 
   // --- stepping over
 
+  private static double sillMm(Access access, boolean left) {
+    return access.sill(left).map(PointMm::z).orElse(Double.NaN);
+  }
+
   private Finding step(Sitting sitting, Condition stance, Access access) {
-    double atLeft = access.sillMm(true);
-    double atRight = access.sillMm(false);
+    double atLeft = sillMm(access, true);
+    double atRight = sillMm(access, false);
     Basis bands =
         Basis.practice("up to 250 mm easy, to 450 mm with a handhold: common practice, no source");
     About about = about(sitting, "step over", "step");
@@ -329,6 +341,7 @@ public final class AccessFindings {
     return Math.max(
         body.measures().get("abdominalextensiondepthsitting")
             + body.gear().backClothingMm()
+            + body.gear().jacketMm()
             + body.gear().rucksackMm(),
         2 * body.head().radiusMm());
   }

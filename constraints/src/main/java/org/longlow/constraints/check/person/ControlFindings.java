@@ -103,7 +103,10 @@ public final class ControlFindings {
     double reach = pad.distance(places.pin(grips.at())) + places.value(grips.diameter()) / 2;
     double hand = sitting.body().measures().get("handlength");
     double share = places.value(wheels.layout().demands().limit(Demands.Key.LEVER_SPAN));
-    Figures figures = Figures.atMost(reach, share * hand, FigureUnit.MM);
+    // palm and finger pads stand off by their glove
+    double glove = sitting.body().gear().gloveMm();
+    double span = share * hand - 2 * glove;
+    Figures figures = Figures.atMost(reach, span, FigureUnit.MM);
     Interval grip = ends(grips);
     Interval blade = blade(part, grips, pad);
     double aside = grip.gap(blade);
@@ -122,8 +125,8 @@ public final class ControlFindings {
             "; the hand of " + sitting.person() + " is ",
             Say.mm(hand),
             " long and spans ",
-            Say.mm(share * hand),
-            " with force",
+            Say.mm(span),
+            glove > 0 ? " with force, in gloves" : " with force",
             beside
                 ? Words.of(
                     ". But no finger lies on it: it stands beside the grip; move it ",

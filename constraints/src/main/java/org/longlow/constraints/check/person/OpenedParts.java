@@ -2,6 +2,7 @@ package org.longlow.constraints.check.person;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.Memo;
@@ -11,7 +12,7 @@ import org.longlow.constraints.stand.Sections;
 import org.longlow.rider.geom.OutOfRange;
 
 /** Parts of sections where they are held open: the same objects while they move alike. */
-final class OpenedParts {
+public final class OpenedParts {
 
   private static final Memo<Key, PartShape> KNOWN =
       new Memo<>(256, key -> key.shut.moved(key.motion.at(key.opening)));
@@ -33,6 +34,14 @@ final class OpenedParts {
   }
 
   private OpenedParts() {}
+
+  /** Returns the parts of all sections where they are held open. */
+  public static Map<String, PartShape> all(
+      Layout layout, Places places, Map<String, PartShape> shut) {
+    Map<String, PartShape> opened = new LinkedHashMap<>();
+    layout.sections().values().forEach(section -> opened.putAll(of(section, places, shut)));
+    return opened;
+  }
 
   /**
    * Returns the parts of a section where it is held open; none where it cannot open, which is said

@@ -60,11 +60,33 @@ class ControlFindingsTest {
                 "")
             .part("lever", "steered", "true")
             .field("crew", "Nell", "measured", "{'handlength': '" + hand + " mm'}")
+            .field("crew", "Nell", "clothes", "false")
             .finding("lever.Nell.lever")
             .orElseThrow();
     assertThat(f.value()).isCloseTo(ahead + 16, within(1e-9));
     assertThat(f.limit()).isCloseTo(limit, within(1e-9));
     assertThat(f.verdict()).isEqualTo(verdict);
+  }
+
+  /** Gloves of 4 mm take 8 mm of the 85.5 mm that a hand of 190 mm spans. */
+  @ParameterizedTest
+  @CsvSource({"61, PASS", "62, FAIL"})
+  void glovesShortenWhatAHandSpans(double ahead, Verdict verdict) {
+    Finding f =
+        with(
+                "fingers",
+                grip().plus(new PointMm(ahead, 0)),
+                "'left': '330 mm', 'right': '-290 mm'",
+                "")
+            .part("lever", "steered", "true")
+            .field("crew", "Nell", "measured", "{'handlength': '190 mm'}")
+            .field("crew", "Nell", "clothes", "true")
+            .field("crew", "Nell", "gloveThickness", "'4 mm'")
+            .finding("lever.Nell.lever")
+            .orElseThrow();
+    assertThat(f.limit()).isCloseTo(77.5, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(verdict);
+    assertThat(f.text()).contains("in gloves");
   }
 
   /** One that stays where it is while the grips turn, and one beside the grip. */

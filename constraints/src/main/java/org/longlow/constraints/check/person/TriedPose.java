@@ -1,0 +1,69 @@
+package org.longlow.constraints.check.person;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.pose.PoseResult;
+
+/**
+ * A pose held against the machine.
+ *
+ * @param limb what comes nearest to something; null where nothing is near
+ * @param other what that is
+ * @param mm how near, -1 where it meets it, {@link #HORIZON_MM} where nothing is nearer
+ * @param reached whether legs are long and hips wide enough
+ */
+record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean reached) {
+
+  /** Nothing farther off is told, mm. */
+  static final double HORIZON_MM = 60;
+
+  /** A thigh goes no farther behind the trunk than this; judgement. */
+  private static final double HIP_MOST = Math.toRadians(195);
+
+  /** A limb that misses its place by less is there, mm. */
+  private static final double THERE_MM = 1;
+
+  /** Returns what comes nearest in a pose, or the first thing met: how deep takes long. */
+  static TriedPose of(GettingInPose pose, Body body, List<Solid> others, boolean reached) {
+    TriedPose least = new TriedPose(pose, null, null, HORIZON_MM, reached);
+    Iterator<Supplier<Solid>> limbs = pose.limbs(body).iterator();
+    while (limbs.hasNext()) {
+      Solid limb = limbs.next().get();
+      for (Solid other : others) {
+        double mm = limb.apartMm(other, least.mm);
+        if (mm < least.mm) {
+          least = new TriedPose(pose, limb, other, mm, reached);
+          if (mm < 0) {
+            return least;
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Whether a leg gets where it is sent, in front of the trunk. */
+  static boolean reaches(PoseResult leg) {
+    return leg.posture().angles().trunkThigh() <= HIP_MOST
+        && leg.shortfalls().stream()
+            .noneMatch(
+                s ->
+                    s.limb() == PoseResult.Limb.LEG
+                        && s.side() == PoseResult.Side.TOO_FAR
+                        && s.mm() > THERE_MM);
+  }
+
+  /** Returns the gap, worked out when it is asked for; bodies of poses are not kept. */
+  Optional<Gap> gap() {
+    return Optional.ofNullable(limb).map(l -> l.to(other, HORIZON_MM));
+  }
+
+  boolean better(TriedPose than) {
+    return reached != than.reached ? reached : mm > than.mm;
+  }
+}
