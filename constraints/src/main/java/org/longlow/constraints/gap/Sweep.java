@@ -4,8 +4,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
 import java.util.function.DoubleUnaryOperator;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.linkage.Moving;
 import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * The gap between a body that moves on a known way and one that stays, over the whole way.
@@ -231,6 +233,30 @@ public final class Sweep {
     lower(best, 1, heightMm.applyAsDouble(1));
     lowest(body, heightMm, best, 0, 1);
     return best[0];
+  }
+
+  /**
+   * Returns a box in the elevation that holds a body all along the way.
+   *
+   * @param shut one that holds it shut
+   */
+  public Envelope room(Solid body, Envelope shut) {
+    Envelope room = new Envelope(shut);
+    for (int k = 0; k < COARSE; k++) {
+      double from = (double) k / COARSE;
+      double to = (k + 1.0) / COARSE;
+      RigidMotion there = motion((from + to) / 2);
+      Envelope part = new Envelope();
+      for (double x : new double[] {shut.getMinX(), shut.getMaxX()}) {
+        for (double z : new double[] {shut.getMinY(), shut.getMaxY()}) {
+          PointMm corner = there.apply(new PointMm(x, z));
+          part.expandToInclude(corner.x(), corner.z());
+        }
+      }
+      part.expandBy(mostMm(body, from, to));
+      room.expandToInclude(part);
+    }
+    return room;
   }
 
   private static void lower(double[] best, double at, double mm) {

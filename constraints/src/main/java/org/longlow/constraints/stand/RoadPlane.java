@@ -2,6 +2,7 @@ package org.longlow.constraints.stand;
 
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.space.Piece;
@@ -32,6 +33,20 @@ public record RoadPlane(double startMm, PointMm up, double byY) {
 
   public double heightMm(PointMm at, double yMm) {
     return startMm + up.dot(at) + byY * yMm;
+  }
+
+  /**
+   * Returns by how much more at least anything in a box of the elevation stands over this road than
+   * over another; no end below where one of them leans.
+   */
+  public double aboveMm(RoadPlane other, Envelope box) {
+    if (byY != 0 || other.byY != 0) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    PointMm turned = up.minus(other.up);
+    double x = turned.x() > 0 ? box.getMinX() : box.getMaxX();
+    double z = turned.z() > 0 ? box.getMinY() : box.getMaxY();
+    return startMm - other.startMm + turned.dot(new PointMm(x, z));
   }
 
   /** Returns the lowest point of a body. */

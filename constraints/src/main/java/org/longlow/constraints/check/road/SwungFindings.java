@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -174,18 +175,62 @@ public final class SwungFindings {
   }
 
   private static Optional<Nearest> nearest(Sweep sweep, List<PartShape> shapes, List<Over> overs) {
-    return overs.stream()
-        .flatMap(over -> shapes.stream().map(shape -> nearest(sweep, shape, over)))
-        .min(BY_HEIGHT);
+    List<Swept> swept = shapes.stream().map(shape -> new Swept(sweep, shape)).toList();
+    Nearest nearest = null;
+    for (Over over : overs) {
+      for (Swept one : swept) {
+        if (nearest == null || one.leastMm(over.road) < nearest.low.heightMm()) {
+          Nearest there = one.over(over);
+          if (nearest == null || BY_HEIGHT.compare(there, nearest) < 0) {
+            nearest = there;
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(nearest);
   }
 
-  private static Nearest nearest(Sweep sweep, PartShape shape, Over over) {
-    double opening =
-        sweep.lowest(
-            Solid.of(shape),
-            o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm());
-    RoadPlane.Low low = over.road.from(sweep.motion(opening)).lowest(shape.prisms());
-    return new Nearest(over, shape.part().name(), opening, low);
+  /**
+   * A part all along its way over several roads, which differ little: how far it stays over one
+   * says much of the next, and most need not be swept over.
+   */
+  private static final class Swept {
+    private final Sweep sweep;
+    private final PartShape shape;
+    private final Solid solid;
+    private final List<Nearest> known = new ArrayList<>();
+    private Envelope room;
+
+    Swept(Sweep sweep, PartShape shape) {
+      this.sweep = sweep;
+      this.shape = shape;
+      solid = Solid.of(shape);
+    }
+
+    /** Returns a height over a road that {@link #over} does not go below, mm. */
+    double leastMm(RoadPlane road) {
+      if (known.isEmpty()) {
+        return Double.NEGATIVE_INFINITY;
+      }
+      if (room == null) {
+        room = sweep.room(solid, shape.outline().getEnvelopeInternal());
+      }
+      return known.stream()
+              .mapToDouble(n -> n.low.heightMm() + road.aboveMm(n.over.road, room))
+              .max()
+              .orElseThrow()
+          - Sweep.BOUND_MM;
+    }
+
+    Nearest over(Over over) {
+      double opening =
+          sweep.lowest(
+              solid, o -> over.road.from(sweep.motion(o)).lowest(shape.prisms()).heightMm());
+      RoadPlane.Low low = over.road.from(sweep.motion(opening)).lowest(shape.prisms());
+      Nearest there = new Nearest(over, shape.part().name(), opening, low);
+      known.add(there);
+      return there;
+    }
   }
 
   private static Finding finding(String name, Nearest n, SectionMotion way, RigidMotion motion) {
