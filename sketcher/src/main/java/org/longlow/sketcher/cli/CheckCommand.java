@@ -28,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--all",
-      description = "List every finding: what passes too, and each of those that are alike.")
+      description = "Give each finding its own row and sentence, those that are alike too.")
   private boolean all;
 
   @Mixin private VariantOption variant;

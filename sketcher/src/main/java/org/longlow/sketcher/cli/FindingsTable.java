@@ -2,6 +2,7 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.Gathered;
@@ -17,7 +18,7 @@ final class FindingsTable {
   private FindingsTable() {}
 
   /**
-   * Prints what there is to do, each kind with its worst, and counts the rest.
+   * Prints them with a row for those alike, and a sentence for each of what there is to do.
    *
    * @param all whether each finding has its row and its sentence
    */
@@ -36,7 +37,9 @@ final class FindingsTable {
     if (all) {
       WorstFirst.of(findings).forEach(f -> row(table, f, f.id(), units));
     } else {
-      open.forEach(g -> row(table, g.worst(), g.worst().id() + g.count(), units));
+      Stream.of(open, Gathered.aside(findings), Gathered.settled(findings))
+          .flatMap(List::stream)
+          .forEach(g -> row(table, g.worst(), g.worst().id() + g.count(), units));
     }
     table.print(out);
     out.println();
@@ -52,7 +55,7 @@ final class FindingsTable {
     }
     if (!all) {
       out.println();
-      out.println("Every finding, with what passes, is listed by --all.");
+      out.println("Findings that are alike share a row and a sentence: --all lists each.");
     }
     out.println();
     for (FindingGroup group : Finding.groupsWithCaution(findings)) {

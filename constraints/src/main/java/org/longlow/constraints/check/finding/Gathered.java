@@ -40,6 +40,11 @@ public record Gathered(Finding worst, List<Finding> more) {
     return of(findings, Finding::aside);
   }
 
+  /** Returns what passes and what does not apply, each alone. */
+  public static List<Gathered> settled(Collection<Finding> findings) {
+    return of(findings, f -> !f.open() && !f.aside());
+  }
+
   /**
    * Returns all of them in the order in which people read them: of what is {@link #open} the worst
    * of each first, then those like it, then what is {@link #aside}, then what passes.
@@ -66,7 +71,7 @@ public record Gathered(Finding worst, List<Finding> more) {
       return f.kind();
     }
     // each rule of law is another question, whichever lamps it is about
-    boolean alone = f.verdict() == Verdict.FAIL || WorstFirst.leads(f);
+    boolean alone = f.verdict() != Verdict.CAUTION || WorstFirst.leads(f);
     return alone || f.group() == FindingGroup.LAW ? f : new Alike(f.kind(), f.about().question());
   }
 

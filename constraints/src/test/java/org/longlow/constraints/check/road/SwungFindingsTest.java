@@ -55,6 +55,35 @@ class SwungFindingsTest {
     assertThat(f.text()).startsWith("Section nose: standing upright, laden");
   }
 
+  /**
+   * Under each of many people the road is another: the nearest is that of the heaviest in front.
+   */
+  @ParameterizedTest
+  @CsvSource({"50, 75, 100, 140", "140, 100, 75, 50", "75, 140, 50, 100"})
+  void theNearestOfManyRoadsIsFound(double a, double b, double c, double d) {
+    TestMachine machine = flap(hinge() + 40, -100, 20, 20);
+    double[] kg = {a, b, c, d};
+    for (int k = 0; k < kg.length; k++) {
+      machine.with(
+          "crew",
+          "Crew" + k,
+          "{'sex': 'male', 'stature': '" + (1650 + 40 * k) + " mm', 'mass': '" + kg[k] + " kg'}");
+    }
+    Study study = machine.study();
+    Finding f = machine.finding("swung.nose.flap").orElseThrow();
+    double least =
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.LADEN)
+            .mapToDouble(s -> s.ground().heightMm(new PointMm(X, Z)))
+            .min()
+            .orElseThrow();
+    assertThat(f.value()).isCloseTo(least - Math.hypot(hinge() + 40, 2), within(0.2));
+    assertThat(
+            study.standings().stream().filter(s -> s.condition().equals(f.stance().orElseThrow())))
+        .singleElement()
+        .satisfies(s -> assertThat(s.ground().heightMm(new PointMm(X, Z))).isEqualTo(least));
+  }
+
   @Test
   void whatStaysAwayFromTheRoadIsNotSaid() {
     assertThat(flap(hinge() - 21, -100, 20, 20).finding("swung.nose.flap")).isEmpty();
