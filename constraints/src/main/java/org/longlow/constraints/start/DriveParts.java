@@ -5,6 +5,7 @@ import static org.longlow.constraints.start.Draft.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.check.whole.BendFindings;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.SolidPart;
@@ -19,8 +20,26 @@ import org.longlow.rider.geom.PointMm;
 /** Draws the drive, what feeds it, and the exhaust of an engine. */
 final class DriveParts {
 
+  /** Diameter of the exhaust, of an engine no lower than {@link #PIPE_SHARE} says, mm. */
   private static final double PIPE_MM = 40;
+
+  /** Diameter of the exhaust at most, of the height of the engine. */
+  private static final double PIPE_SHARE = 0.2;
+
   private static final double PIPE_Y_MM = -60;
+  private static final double PORT_SHARE = 0.46;
+
+  /** From port to knee: down, so that there is room for its bend, and ahead, mm. */
+  private static final double KNEE_DOWN_MM = 40;
+
+  private static final double KNEE_AHEAD_MM = 36;
+
+  /** Of the low run under the floor rails, mm. */
+  private static final double LOW_MM = 30;
+
+  /** From knee to low run it leans back by this at least, 1: sine of the angle. */
+  private static final double LEAST_LEAN = 0.03;
+
   private static final double SILENCER_WIDE_MM = 82;
   private static final double SILENCER_DOWN_MM = 34;
   private static final double LEAN_SPARE_MM = 32;
@@ -148,13 +167,19 @@ final class DriveParts {
   /** Out at the front, down, and back under everything to a silencer low on the right. */
   private void exhaust(double l, double height) {
     PointMm pivot = room.rolling.pivot;
-    double portUp = Math.rint(0.42 * height);
+    double diameter = Math.min(PIPE_MM, Math.rint(PIPE_SHARE * height));
+    double radius = BendFindings.LEAST_DIAMETERS * diameter;
+    double portUp = Math.rint(PORT_SHARE * height);
+    double kneeUp = portUp - KNEE_DOWN_MM;
     String front = "engineAhead + ";
     double port = room.brief.tracing().map(t -> Math.rint(t.frontMm(portUp))).orElse(l);
+    double knee = l - 6 + KNEE_AHEAD_MM;
     nailed("exPort", front + text(port - 6), portUp);
-    nailed("exKnee", front + text(l + 32), portUp - 12);
-    draft.nailed("exLow", front + text(l + 26), "floorHeight - 30 mm");
-    draft.nailed("exTail", text(pivot.x() + 42), "floorHeight - 30 mm");
+    nailed("exKnee", front + text(knee), kneeUp);
+    double low = knee - backMm(kneeUp + Rolling.RAIL_MM / 2 + LOW_MM, radius);
+    String lowUp = "floorHeight - " + text(LOW_MM);
+    draft.nailed("exLow", front + text(low), lowUp);
+    draft.nailed("exTail", text(pivot.x() + 20), lowUp);
     double inner = room.rolling.railYMm + Rolling.RAIL_MM / 2 + 5;
     double outer = inner + SILENCER_WIDE_MM;
     draft.nailed("silencerIn", text(pivot.x() - 10), text(silencerUp(pivot.z(), outer)));
@@ -162,9 +187,9 @@ final class DriveParts {
         Parts.tube(
             Base.of("header", "stainless").hot(),
             TubePart.Kind.EXHAUST,
-            PIPE_MM,
+            diameter,
             1.5,
-            50,
+            radius,
             PIPE_Y_MM,
             false,
             "exPort",
@@ -186,6 +211,15 @@ final class DriveParts {
             At.corner(back + 30, 42),
             At.corner(-40, 42),
             At.corner(10, 24)));
+  }
+
+  /**
+   * How far back it must lean on its way down, so that half that way takes half a bend into the
+   * level: of {@code v = 2 r (1 - sin a)}, mm.
+   */
+  private static double backMm(double downMm, double radiusMm) {
+    double lean = Math.asin(Math.max(LEAST_LEAN, 1 - downMm / (2 * radiusMm)));
+    return Math.ceil(downMm * Math.tan(lean));
   }
 
   /** So high that leaning over does not set it down, as far as the swingarm over it lets it be. */

@@ -233,7 +233,7 @@ public final class Study {
         + findings().size()
         + " findings: "
         + counts
-        + fromMemory()
+        + aside()
         + (contradicts() ? "; the layout contradicts itself" : "");
   }
 
@@ -251,8 +251,8 @@ public final class Study {
         .toList();
   }
 
-  private String fromMemory() {
-    long met = findings().stream().filter(f -> f.kind().fromMemory()).count();
-    return met == 0 ? "" : " (" + met + " of those that need care for a law text from memory)";
+  private String aside() {
+    long aside = findings().stream().filter(Finding::aside).count();
+    return aside == 0 ? "" : " (" + aside + " of those that need care only for a text to be read)";
   }
 }

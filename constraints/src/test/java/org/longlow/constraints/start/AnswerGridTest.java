@@ -19,6 +19,7 @@ import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.road.SagFindings;
+import org.longlow.constraints.check.whole.BendFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.gap.Solid;
@@ -93,11 +94,32 @@ class AnswerGridTest {
     assertThat(study.findings().stream().filter(f -> f.kind() == CompletenessFindings.COMPLETENESS))
         .as(said.toString())
         .allMatch(f -> f.verdict() == Verdict.PASS);
+    bendable(said.toString(), made);
     assertThat(study.findings())
         .filteredOn(f -> f.verdict() == Verdict.PASS)
         .noneMatch(f -> f.basis().stream().anyMatch(Basis::decidesFromMemory));
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
     sprung(said, study);
+  }
+
+  private static void bendable(String said, FirstMachine.Made made) {
+    assertThat(made.study().findings().stream().filter(f -> f.kind() == BendFindings.TUBE))
+        .extracting(Finding::text)
+        .as(said)
+        .isEmpty();
+  }
+
+  /** The exhaust of the lowest and the highest engine that may be answered, wherever it is. */
+  @Test
+  void exhaustsOfLowAndHighEnginesCanBeBent() {
+    for (Answers.Place place :
+        List.of(Answers.Place.BEFORE, Answers.Place.UNDER, Answers.Place.BEHIND)) {
+      for (double high : new double[] {100, 170, 240}) {
+        Answers.Box box = new Answers.Box(1.2 * high, high, high, 0.15 * high);
+        Answers said = new Answers.Builder().place(place).box(box).answers();
+        bendable(place + " " + high, (FirstMachine.Made) FirstMachine.of(said));
+      }
+    }
   }
 
   /** One rest cannot hold two unlike heads on a back far down: the other is bent forward. */

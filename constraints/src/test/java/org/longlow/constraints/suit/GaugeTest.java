@@ -29,11 +29,13 @@ import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
 
 /** The search's quick measurements against the full study of the same place. */
 class GaugeTest {
@@ -102,6 +104,38 @@ class GaugeTest {
       Study there = Study.of(with("peg", peg[0], peg[1]));
       agree(gauge.at(there.placed().places()), there);
     }
+  }
+
+  /** An edge that hangs 30 mm below the eye and 300 mm ahead has to come up to its level. */
+  @Test
+  void anEdgeThatHangsBeforeTheRoadIsMeasuredToTheLevelOfTheEye() throws Exception {
+    Study open = Study.of(trestle);
+    Sitting sitting = open.sittings().get(0);
+    PointMm eye = sitting.posture().orElseThrow().eye();
+    String plate =
+        "\"visor\": {\"kind\": \"box\", \"frame\": \"visorLow\", \"outline\": {\"points\": [[0, 0],"
+            + " [20, 0], [20, 600], [0, 600]], \"closed\": true}, \"left\": 200, \"right\": 200,"
+            + " \"mass\": 0.1},";
+    String text =
+        Files.readString(Path.of(GaugeTest.class.getResource("trestle.json").toURI()))
+            .replaceFirst(
+                "\"pins\": *\\{",
+                "\"pins\": {\"visorLow\": {\"at\": ["
+                    + (eye.x() + 300)
+                    + ", "
+                    + (eye.z() - 30)
+                    + "], \"nailed\": true},")
+            .replaceFirst("\"parts\": *\\{", "\"parts\": {" + plate);
+    Study hung = Study.of(((ReadResult.Read) LayoutReader.read(text, null)).layout());
+    String id = "sight." + sitting.person();
+    Finding f = hung.findings().stream().filter(g -> g.id().equals(id)).findFirst().orElseThrow();
+    assertThat(f.text()).contains("The edge of visor hangs before the road beyond, 30 mm below");
+    Reading reading =
+        gauge(hung).at(hung.placed().places()).stream()
+            .filter(r -> r.id().equals(id) && r.kind() == Reading.Kind.SIGHT)
+            .findFirst()
+            .orElseThrow();
+    assertThat(reading.margin()).isCloseTo(-Math.toDegrees(Math.atan2(30, 300)), within(1e-6));
   }
 
   /** Two stays on the pin of the pegs, in each other the farther the nearer they come in line. */

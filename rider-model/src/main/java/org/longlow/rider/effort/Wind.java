@@ -1,6 +1,5 @@
 package org.longlow.rider.effort;
 
-import java.util.function.DoubleUnaryOperator;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Segment;
 import org.longlow.rider.geom.PointMm;
@@ -10,18 +9,17 @@ import org.longlow.rider.seat.Push;
 
 /**
  * Air that comes from ahead, and what it pushes on heads and limbs: pressure of the stream times
- * drag coefficient times what of them stands over what is ahead, as if its shadow reached straight
- * back. A real wake is neither so sharp nor so level, so this is an estimate. On the trunk it
- * presses the rider into the back and is left out.
+ * drag coefficient times what of them stands over, under or between what is ahead, as if its shadow
+ * reached straight back. A real wake is neither so sharp nor so level, so this is an estimate. On
+ * the trunk it presses the rider into the back and is left out.
  *
  * @param speedMs m/s, &ge; 0
- * @param shelterMm height up to which something stands ahead of a place, mm, by how far forward the
- *     place is, mm; negative infinity where nothing does
+ * @param shade what shelters
  */
-public record Wind(double speedMs, DoubleUnaryOperator shelterMm) {
+public record Wind(double speedMs, Shade shade) {
 
   /** No wind. */
-  public static final Wind STILL = new Wind(0, x -> Double.NEGATIVE_INFINITY);
+  public static final Wind STILL = new Wind(0, Shade.NONE);
 
   /** Air at sea level and 15 °C, kg/m³ (ISO 2533). */
   public static final double AIR_KG_M3 = 1.225;
@@ -70,10 +68,9 @@ public record Wind(double speedMs, DoubleUnaryOperator shelterMm) {
   private Push push(PointMm from, PointMm to, double radius, double broadMm, double drag) {
     double top = Math.max(from.z(), to.z()) + radius;
     double low = Math.min(from.z(), to.z()) - radius;
-    double shelter = shelterMm.applyAsDouble(Math.max(from.x(), to.x()) + radius);
-    double out = Math.max(0, top - Math.max(low, shelter));
-    double force = pressurePa() * drag * out * broadMm / MM2_PER_M2;
+    Shade.Open open = shade.open(Math.max(from.x(), to.x()) + radius, low, top);
+    double force = pressurePa() * drag * open.mm() * broadMm / MM2_PER_M2;
     return new Push(
-        new PointMm(0.5 * (from.x() + to.x()), top - 0.5 * out), new PointMm(-force, 0));
+        new PointMm(0.5 * (from.x() + to.x()), open.middleMm()), new PointMm(-force, 0));
   }
 }

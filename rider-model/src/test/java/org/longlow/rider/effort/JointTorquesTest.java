@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -37,7 +38,7 @@ class JointTorquesTest {
   /** Differences of energies of some 100 J by 1e-6 rad keep seven digits. */
   private static final double NM = 1e-5;
 
-  private static final Wind WIND = new Wind(25, x -> Double.NEGATIVE_INFINITY);
+  private static final Wind WIND = new Wind(25, Shade.NONE);
 
   private final Body body = Body.of(Sex.FEMALE, 1660, 63, Gear.RIDING);
   private final SeatGeometry seat = SampleSeats.free();
@@ -178,7 +179,7 @@ class JointTorquesTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, 25})
   void windPressesOnWhatStandsOut(double speed) {
-    Wind wind = new Wind(speed, x -> Double.NEGATIVE_INFINITY);
+    Wind wind = new Wind(speed, Shade.NONE);
     double q = speed == 0 ? 0 : 382.8125;
     assertThat(wind.pressurePa()).isCloseTo(q, within(1e-9));
     double r = body.head().radiusMm() / 1000;
@@ -198,10 +199,41 @@ class JointTorquesTest {
     double top = p.headCentre().z() + body.head().radiusMm();
     double front = p.headCentre().x() + body.head().radiusMm();
     double all = WIND.on(Segment.HEAD, body, p).force().x();
-    Wind half = new Wind(25, x -> x <= front + 1e-9 ? p.headCentre().z() : 1e9);
+    Wind half = shaded(x -> x <= front + 1e-9, span(0, p.headCentre().z()));
     assertThat(half.on(Segment.HEAD, body, p).force().x()).isCloseTo(0.5 * all, within(1e-9));
     assertThat(half.on(Segment.HEAD, body, p).at().z())
         .isCloseTo(top - 0.5 * body.head().radiusMm(), within(1e-9));
-    assertThat(new Wind(25, x -> top).on(Segment.HEAD, body, p).force().x()).isZero();
+    assertThat(shaded(x -> true, span(0, top)).on(Segment.HEAD, body, p).force().x()).isZero();
+  }
+
+  /** Wind comes in under a roof and between two things, not where they overlap. */
+  @Test
+  void airComesInUnderWhatStandsHigh() {
+    double r = body.head().radiusMm();
+    double z = p.headCentre().z();
+    double all = WIND.on(Segment.HEAD, body, p).force().x();
+    Push under = shaded(x -> true, span(z, z + 2 * r)).on(Segment.HEAD, body, p);
+    assertThat(under.force().x()).isCloseTo(0.5 * all, within(1e-9));
+    assertThat(under.at().z()).isCloseTo(z - 0.5 * r, within(1e-9));
+    Wind roof = shaded(x -> true, span(z + r, z + 2 * r));
+    assertThat(roof.on(Segment.HEAD, body, p).force().x()).isCloseTo(all, within(1e-9));
+    // a quarter over the middle is open: the highest comes first, and two overlap
+    Push two =
+        shaded(x -> true, span(z + 0.5 * r, z + r), span(z - 0.75 * r, z - r / 3), span(z - r, z))
+            .on(Segment.HEAD, body, p);
+    assertThat(two.force().x()).isCloseTo(0.25 * all, within(1e-9));
+    assertThat(two.at().z()).isCloseTo(z + 0.25 * r, within(1e-9));
+    Push ends = shaded(x -> true, span(z - 0.5 * r, z + 0.75 * r)).on(Segment.HEAD, body, p);
+    // 0.5 r about z - 0.75 r and 0.25 r about z + 0.875 r, of 2 r
+    assertThat(ends.force().x()).isCloseTo(0.375 * all, within(1e-9));
+    assertThat(ends.at().z()).isCloseTo(z + (-0.375 + 0.21875) / 0.75 * r, within(1e-9));
+  }
+
+  private static Wind shaded(DoublePredicate where, Shade.Span... spans) {
+    return new Wind(25, x -> where.test(x) ? List.of(spans) : List.of());
+  }
+
+  private static Shade.Span span(double low, double high) {
+    return new Shade.Span(low, high);
   }
 }

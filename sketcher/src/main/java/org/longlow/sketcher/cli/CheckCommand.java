@@ -26,6 +26,11 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object instead of a table.")
   private boolean json;
 
+  @Option(
+      names = "--all",
+      description = "Give each finding its own row and sentence, those that are alike too.")
+  private boolean all;
+
   @Mixin private VariantOption variant;
 
   @Option(
@@ -49,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
     if (json) {
       out.print(StudyJson.of(study));
     } else {
-      FindingsTable.print(study.findings(), layout.units(), out);
+      FindingsTable.print(study.findings(), all, layout.units(), out);
       state
           .built()
           .ifPresent(

@@ -2,8 +2,10 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
@@ -15,7 +17,12 @@ final class FindingsTable {
 
   private FindingsTable() {}
 
-  static void print(List<Finding> findings, Units units, PrintWriter out) {
+  /**
+   * Prints them with a row for those alike, and a sentence for each of what there is to do.
+   *
+   * @param all whether each finding has its row and its sentence
+   */
+  static void print(List<Finding> findings, boolean all, Units units, PrintWriter out) {
     TextTable table =
         new TextTable(
             List.of(
@@ -26,28 +33,30 @@ final class FindingsTable {
                 new TextTable.Column("limit", 14, true),
                 new TextTable.Column("margin", 14, true),
                 TextTable.Column.of("stance", 22)));
-    List<Finding> sorted = WorstFirst.of(findings);
-    for (Finding f : sorted) {
-      SaidFigures said = f.said(units);
-      table.row(
-          List.of(
-              f.verdict().says(),
-              f.id(),
-              f.who().map(FindingsTable::who).orElse(""),
-              said.value(),
-              said.limit(),
-              said.margin(),
-              f.stanceWords()));
+    List<Gathered> open = Gathered.open(findings);
+    if (all) {
+      WorstFirst.of(findings).forEach(f -> row(table, f, f.id(), units));
+    } else {
+      Stream.of(open, Gathered.aside(findings), Gathered.settled(findings))
+          .flatMap(List::stream)
+          .forEach(g -> row(table, g.worst(), g.worst().id() + g.count(), units));
     }
     table.print(out);
     out.println();
-    for (Finding f : sorted) {
-      boolean told = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
-      if (told && !f.kind().fromMemory()) {
-        out.println(f.verdict().says() + f.when() + ": " + named(f, units));
-      }
+    if (all) {
+      WorstFirst.of(findings).stream()
+          .filter(f -> f.open() || f.aside() && !f.kind().fromMemory())
+          .forEach(f -> tell(f, "", units, out));
+    } else {
+      open.forEach(g -> tell(g.worst(), g.others(), units, out));
     }
-    fromMemory(findings, out);
+    for (String aside : Gathered.asides(findings, units)) {
+      out.println(Verdict.CAUTION.says() + ": " + aside);
+    }
+    if (!all) {
+      out.println();
+      out.println("Findings that are alike share a row and a sentence: --all lists each.");
+    }
     out.println();
     for (FindingGroup group : Finding.groupsWithCaution(findings)) {
       out.println("caution, " + group.title() + ": " + group.caution());
@@ -55,17 +64,21 @@ final class FindingsTable {
     out.println();
   }
 
-  /** Rules that are met, their texts known from memory only, differ in nothing but their names. */
-  private static void fromMemory(List<Finding> findings, PrintWriter out) {
-    long met = findings.stream().filter(f -> f.kind().fromMemory()).count();
-    if (met > 0) {
-      out.println(
-          Verdict.CAUTION.says()
-              + ": "
-              + met
-              + " rules of law are met as far as their texts are known from memory; each has its"
-              + " row above and its source in the report: read the texts before you rely on them.");
-    }
+  private static void row(TextTable table, Finding f, String name, Units units) {
+    SaidFigures said = f.said(units);
+    table.row(
+        List.of(
+            f.verdict().says(),
+            name,
+            f.who().map(FindingsTable::who).orElse(""),
+            said.value(),
+            said.limit(),
+            said.margin(),
+            f.stanceWords()));
+  }
+
+  private static void tell(Finding f, String others, Units units, PrintWriter out) {
+    out.println(f.verdict().says() + f.when() + ": " + named(f, units) + others);
   }
 
   private static String who(Occupant who) {

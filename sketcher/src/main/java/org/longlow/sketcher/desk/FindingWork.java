@@ -6,7 +6,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongUnaryOperator;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.study.Study;
 
 /**
@@ -75,7 +75,7 @@ final class FindingWork implements AutoCloseable {
           long begun = System.nanoTime();
           Runnable back;
           try {
-            List<Finding> findings = WorstFirst.of(study.findings());
+            List<Finding> findings = Gathered.order(study.findings());
             back = () -> found.accept(findings);
           } catch (RuntimeException e) {
             back = () -> wrong.accept(e);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.solve.Freedom;
@@ -61,7 +61,7 @@ final class Studio {
       String finding,
       boolean live) {
     boolean working = !made.isChecked();
-    List<Finding> findings = working ? before : WorstFirst.of(made.findings());
+    List<Finding> findings = working ? before : Gathered.order(made.findings());
     PictureOptions asked = options.withFindings(BoardState.marked(findings, finding));
     if (asked.stance().isPresent() && asked.stance().flatMap(made::standing).isEmpty()) {
       asked = asked.withStance(Optional.empty());

@@ -19,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
@@ -48,6 +49,10 @@ final class FindingSlip extends VBox {
   private final MendPane mend;
   private final ChartPane chart;
   private final StillWorking working;
+
+  /** What else is like a finding, by its id, where something is. */
+  private Map<String, String> others = Map.of();
+
   private List<Finding> findings = List.of();
   private Map<String, Integer> numbers = Map.of();
   private BoardState numbered;
@@ -116,6 +121,7 @@ final class FindingSlip extends VBox {
       findings = now;
       units = shown;
       filling = true;
+      others = Gathered.others(now);
       list.getItems().setAll(now);
       filling = false;
       count();
@@ -330,6 +336,10 @@ final class FindingSlip extends VBox {
       fill(empty ? null : item);
     }
 
+    private String text(Finding f, Units units) {
+      return f.text(units) + others.getOrDefault(f.id(), "");
+    }
+
     private void fill(Finding f) {
       if (f == null) {
         setGraphic(null);
@@ -347,7 +357,7 @@ final class FindingSlip extends VBox {
       if (!Double.isNaN(f.value())) {
         head.getChildren().add(figure);
       }
-      box.getChildren().setAll(head, Bits.wrapped(f.text(units), "finding-text"));
+      box.getChildren().setAll(head, Bits.wrapped(text(f, units), "finding-text"));
       if (isSelected()) {
         if (!Double.isNaN(f.limit())) {
           box.getChildren()
@@ -381,7 +391,7 @@ final class FindingSlip extends VBox {
       }
       setGraphic(box);
       setAccessibleText(
-          f.subject() + " " + f.verdict().says() + ", " + said.value() + ". " + f.text(units));
+          f.subject() + " " + f.verdict().says() + ", " + said.value() + ". " + text(f, units));
     }
   }
 }

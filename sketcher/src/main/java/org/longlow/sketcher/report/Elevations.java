@@ -45,7 +45,7 @@ final class Elevations {
     plan.put(usual, new LinkedHashMap<>());
     for (int i = 0; i < order.size(); i++) {
       Finding f = order.get(i);
-      if (!FindingTables.leads(f) || f.where().isEmpty()) {
+      if (f.where().isEmpty()) {
         continue;
       }
       View view = View.of(study, f);

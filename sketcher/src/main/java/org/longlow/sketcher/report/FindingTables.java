@@ -1,13 +1,14 @@
 package org.longlow.sketcher.report;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
@@ -16,8 +17,8 @@ import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Units;
 
 /**
- * The findings: what fails and needs care with its number in the picture; then each group with its
- * caution, and folded away what else there is of it.
+ * The findings: what fails and needs care with its number in the picture, the worst of those alike;
+ * then each group with its caution, and folded away what else there is of it.
  */
 final class FindingTables {
 
@@ -29,53 +30,42 @@ final class FindingTables {
 
   private FindingTables() {}
 
-  /**
-   * Returns whether a finding stands in the first table, with a number. Rules of law that need care
-   * are many, and most say only that a text was not read again; they stand with their group.
-   */
-  static boolean leads(Finding f) {
-    return f.verdict() == Verdict.FAIL
-        || f.verdict() == Verdict.CAUTION && f.group() != FindingGroup.LAW;
+  /** Returns the findings of the first table, numbered there from 1: of those alike the worst. */
+  static List<Finding> led(Study study) {
+    return Gathered.open(study.findings()).stream().map(Gathered::worst).toList();
   }
 
-  /** Returns the findings with those of the first table first, numbered there from 1. */
-  static List<Finding> order(Study study) {
-    List<Finding> worst = WorstFirst.of(study.findings());
-    List<Finding> order = new ArrayList<>(worst.stream().filter(FindingTables::leads).toList());
-    worst.stream().filter(f -> !leads(f)).forEach(order::add);
-    return order;
-  }
-
-  /**
-   * Writes them.
-   *
-   * @param order as {@link #order} gives them
-   */
-  static void write(Html h, Study study, List<Finding> order) {
+  /** Writes them. */
+  static void write(Html h, Study study) {
     Units units = study.layout().units();
-    List<Finding> open = order.stream().filter(FindingTables::leads).toList();
+    List<Gathered> open = Gathered.open(study.findings());
     h.element("h2", "Findings");
     if (open.isEmpty()) {
-      h.element("p", "Nothing fails, and nothing but rules of law needs care.");
+      h.element("p", "Nothing fails, and nothing needs care but that sources are read.");
     } else {
       h.table("findings open", "What fails or needs care, worst first", OPEN);
       for (int i = 0; i < open.size(); i++) {
-        row(h, units, OPEN, Integer.toString(i + 1), open.get(i));
+        Gathered g = open.get(i);
+        row(h, units, OPEN, Integer.toString(i + 1), g.worst(), g.others());
       }
       h.closeTable();
     }
+    Gathered.asides(study.findings(), units).forEach(a -> h.element("p class=\"note\"", a));
+    Set<Finding> led = Set.copyOf(led(study));
+    List<Finding> folded =
+        WorstFirst.of(study.findings()).stream().filter(f -> !led.contains(f)).toList();
     for (FindingGroup group : FindingGroup.values()) {
-      group(h, study, group, order.stream().filter(f -> f.group() == group).toList());
+      group(h, study, group, folded.stream().filter(f -> f.group() == group).toList());
     }
   }
 
-  private static void group(Html h, Study study, FindingGroup group, List<Finding> all) {
-    List<Finding> folded = all.stream().filter(f -> !leads(f)).toList();
+  private static void group(Html h, Study study, FindingGroup group, List<Finding> folded) {
     // a caution may be a finding of its own
     boolean said =
         group.caution().isEmpty()
             || study.findings().stream().anyMatch(f -> f.text().contains(group.caution()));
-    if (all.isEmpty() || said && folded.isEmpty()) {
+    boolean none = study.findings().stream().noneMatch(f -> f.group() == group);
+    if (none || said && folded.isEmpty()) {
       return;
     }
     h.raw("<section class=\"group\">\n");
@@ -86,7 +76,7 @@ final class FindingTables {
     if (!folded.isEmpty()) {
       h.raw("<details>\n").element("summary", counts(folded));
       h.table("findings folded", capital(group.title()) + ", least margin first", FOLDED);
-      folded.forEach(f -> row(h, study.layout().units(), FOLDED, f.subject(), f));
+      folded.forEach(f -> row(h, study.layout().units(), FOLDED, f.subject(), f, ""));
       h.closeTable().raw("</details>\n");
     }
     h.raw("</section>\n");
@@ -105,7 +95,8 @@ final class FindingTables {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
-  private static void row(Html h, Units units, List<String> headings, String first, Finding f) {
+  private static void row(
+      Html h, Units units, List<String> headings, String first, Finding f, String others) {
     SaidFigures said = f.said(units);
     h.row(
         f.verdict().word(),
@@ -113,7 +104,7 @@ final class FindingTables {
         List.of(
             first,
             verdict(f.verdict()),
-            f.text(units),
+            f.text(units) + others,
             said.value(),
             said.limit(),
             said.margin(),

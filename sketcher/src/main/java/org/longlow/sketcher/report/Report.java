@@ -21,7 +21,7 @@ public final class Report {
 
   /** Returns the report. */
   public static String html(Study study, ReportOptions options) {
-    List<Finding> order = FindingTables.order(study);
+    List<Finding> led = FindingTables.led(study);
     Html h = new Html();
     Layout layout = study.layout();
     String title = layout.title().isEmpty() ? layout.name() : layout.title();
@@ -32,9 +32,9 @@ public final class Report {
     h.raw("<style>\n").raw(PageStyle.CSS).raw("</style>\n</head>\n<body>\n");
     header(h, study, title, options.date());
     h.raw("<main>\n");
-    Elevations.write(h, study, options.picture(), order);
+    Elevations.write(h, study, options.picture(), led);
     OtherViews.write(h, study, options.picture());
-    FindingTables.write(h, study, order);
+    FindingTables.write(h, study);
     PeopleTables.write(h, study);
     LoadTables.write(h, study);
     BalanceTable.write(h, study);

@@ -36,7 +36,7 @@ class SaidAlikeTest {
     String text = Demos.text("dunlin").replace("\"bump\": \"50 mm\"", "\"bump\": \"80 mm\"");
     Path file = Files.writeString(folder.resolve("m.json"), text);
     Study study = Study.of(((ReadResult.Read) LayoutReader.read(text, null)).layout());
-    String said = out("check", file);
+    String said = out("check", file, "--all");
     int at = 0;
     for (Finding f : WorstFirst.of(study.findings())) {
       if (f.id().length() > 40) {

@@ -19,7 +19,7 @@ class TextTableTest {
 
   private static String printed(List<Finding> findings) {
     StringWriter out = new StringWriter();
-    FindingsTable.print(findings, Units.MM, new PrintWriter(out, true));
+    FindingsTable.print(findings, true, Units.MM, new PrintWriter(out, true));
     return out.toString();
   }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Edits;
@@ -55,7 +55,7 @@ class PictureFirstTest {
   }
 
   private static List<String> texts(Study study) {
-    return texts(WorstFirst.of(study.findings()));
+    return texts(Gathered.order(study.findings()));
   }
 
   private static boolean hasMarks(BoardState state) {

@@ -17,6 +17,7 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -220,7 +221,13 @@ class ReportTest {
             .filter(td -> td.getAttribute("data-heading").equals("What"))
             .map(Element::getTextContent)
             .toList();
-    assertThat(sentences).containsAll(STUDY.findings().stream().map(Finding::text).toList());
+    Map<String, String> others = Gathered.others(STUDY.findings());
+    assertThat(others).isNotEmpty();
+    assertThat(sentences)
+        .containsAll(
+            STUDY.findings().stream()
+                .map(f -> f.text() + others.getOrDefault(f.id(), ""))
+                .toList());
   }
 
   @Test
@@ -242,7 +249,7 @@ class ReportTest {
                 .filter(f -> f.id().equals(subject.substring(8)))
                 .findFirst()
                 .orElseThrow();
-        assertThat(sentences.get(text.getTextContent())).isEqualTo(marked.text());
+        assertThat(sentences.get(text.getTextContent())).startsWith(marked.text());
         checked++;
       }
     }
@@ -278,11 +285,13 @@ class ReportTest {
       }
       assertThat(folded.get("pass")).isEqualTo(each.count(Verdict.PASS)).isPositive();
       assertThat(folded.get("not-applicable")).isEqualTo(each.count(Verdict.NOT_APPLICABLE));
-      long lawOnly =
-          each.findings().stream()
-              .filter(f -> f.verdict() == Verdict.CAUTION && f.id().startsWith("law."))
+      // the worst of those alike stands above, whatever is to be done
+      long told =
+          Gathered.open(each.findings()).stream()
+              .filter(g -> g.worst().verdict() == Verdict.CAUTION)
               .count();
-      assertThat(folded.get("caution")).isEqualTo(lawOnly).isPositive();
+      long folds = each.count(Verdict.CAUTION) - told;
+      assertThat(folded.get("caution")).isEqualTo(folds).isPositive();
     }
   }
 

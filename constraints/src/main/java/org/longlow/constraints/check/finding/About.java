@@ -55,6 +55,14 @@ public record About(String words, List<String> parts, Optional<Occupant> who, Li
     return words.startsWith(person) ? words.substring(person.length()) : words;
   }
 
+  /**
+   * Returns what is asked of it, alike for other people and, where it names nothing but parts and
+   * people, for others of them; for telling what is alike, never read back.
+   */
+  String question() {
+    return parts.isEmpty() || !aspect().equals(words) ? aspect() : "";
+  }
+
   /** Returns a part beside a person on a seat. */
   public static About beside(String part, Occupant who) {
     return new About(

@@ -28,6 +28,8 @@ import org.longlow.rider.words.Words;
  * @param words one sentence for the user
  * @param site where on the machine, and how far open, it is worst
  * @param pull which way it would have something of a seat moved
+ * @param unchecked whether it needs care only since what decides it is known from memory: as far as
+ *     that goes it is inside its limits
  */
 public record Finding(
     FindingKind kind,
@@ -38,7 +40,8 @@ public record Finding(
     List<Basis> basis,
     Words words,
     Site site,
-    Tug.Found pull) {
+    Tug.Found pull,
+    boolean unchecked) {
 
   /** Said of what would pass but for a ground that nobody has checked. */
   private static final Words UNCHECKED =
@@ -50,7 +53,9 @@ public record Finding(
     if (verdict == Verdict.PASS && basis.stream().anyMatch(Basis::decidesFromMemory)) {
       verdict = Verdict.CAUTION;
       words = Words.of(words, UNCHECKED);
+      unchecked = true;
     }
+    unchecked |= kind.fromMemory();
   }
 
   /** Makes a finding that has no place on the elevation. */
@@ -62,7 +67,7 @@ public record Finding(
       Figures figures,
       List<Basis> basis,
       Words words) {
-    this(kind, about, stance, verdict, figures, basis, words, Site.NOWHERE, Tug.NONE);
+    this(kind, about, stance, verdict, figures, basis, words, Site.NOWHERE, Tug.NONE, false);
   }
 
   /** Returns a finding that fails where its value is outside its limit and passes else. */
@@ -116,6 +121,16 @@ public record Finding(
   private boolean saysAlike(Words said, Units units) {
     List<String> limits = said.saying(limit(), units);
     return said.saying(value(), units).stream().anyMatch(limits::contains);
+  }
+
+  /** Whether there is something to mend, to try or to decide: what people are shown first. */
+  public boolean open() {
+    return verdict == Verdict.FAIL || verdict == Verdict.CAUTION && !aside();
+  }
+
+  /** Whether it needs care, but for nothing about the machine: read a source, or a text of law. */
+  public boolean aside() {
+    return verdict == Verdict.CAUTION && (unchecked || kind.notCovered());
   }
 
   /** Returns what it is about, in the user's names. */
@@ -242,18 +257,18 @@ public record Finding(
   }
 
   private Finding at(Site other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, words, other, pull);
+    return new Finding(kind, about, stance, verdict, figures, basis, words, other, pull, unchecked);
   }
 
   /** Returns this finding as one of a state of the machine. */
   public Finding in(Condition condition) {
     return new Finding(
-        kind, about, Optional.of(condition), verdict, figures, basis, words, site, pull);
+        kind, about, Optional.of(condition), verdict, figures, basis, words, site, pull, unchecked);
   }
 
   /** Returns this finding with what was measured. */
   public Finding measured(Figures other) {
-    return new Finding(kind, about, stance, verdict, other, basis, words, site, pull);
+    return new Finding(kind, about, stance, verdict, other, basis, words, site, pull, unchecked);
   }
 
   /** Returns this finding as one that would have something moved; see {@link Contradicting}. */
@@ -264,15 +279,15 @@ public record Finding(
   /** As {@link #pulling(Optional)}, found when somebody reads it. */
   public Finding pulling(Supplier<Optional<Tug>> other) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, words, site, new Tug.Found(other));
+        kind, about, stance, verdict, figures, basis, words, site, new Tug.Found(other), unchecked);
   }
 
   public Finding withText(Words other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, other, site, pull);
+    return new Finding(kind, about, stance, verdict, figures, basis, other, site, pull, unchecked);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(kind, about, stance, other, figures, basis, words, site, pull);
+    return new Finding(kind, about, stance, other, figures, basis, words, site, pull, false);
   }
 
   /** Returns the groups with a caution that have findings here, in their order. */

@@ -15,7 +15,9 @@ public final class FindingKind {
     /** On those too, and it is told of the machine once for everybody who rides it. */
     ON_EACH_LOAD,
     /** On a text that is known from memory only. */
-    ON_MEMORY
+    ON_MEMORY,
+    /** On nothing: it says what is not looked at here. */
+    ON_NOTHING
   }
 
   private final String word;
@@ -66,6 +68,11 @@ public final class FindingKind {
   /** Whether it says how far a text is met that nobody could read again. */
   public boolean fromMemory() {
     return rests == Rests.ON_MEMORY;
+  }
+
+  /** Whether it says only that something is not looked at here. */
+  public boolean notCovered() {
+    return rests == Rests.ON_NOTHING;
   }
 
   /** Whether it says what to do next and so comes before all others. */

@@ -6,10 +6,10 @@ import java.util.List;
 
 /**
  * The one order of findings for people: what a machine lacks to be ridden, for it says what to do
- * next; then the verdict, worst to best, what law from memory lets by at the end of its verdict,
- * for it is much and says little; within one verdict how far outside its limit, in what is much of
- * such a figure; then as they come. A finding that fails without a figure, such as somebody who
- * cannot sit, comes before those that have one.
+ * next; then the verdict, worst to best, what only wants a source read at the end of its verdict,
+ * of that what law from memory lets by, for it is much and says little; within one verdict how far
+ * outside its limit, in what is much of such a figure; then as they come. A finding that fails
+ * without a figure, such as somebody who cannot sit, comes before those that have one.
  */
 public final class WorstFirst {
 
@@ -17,6 +17,7 @@ public final class WorstFirst {
   public static final Comparator<Finding> ORDER =
       Comparator.comparing((Finding f) -> !leads(f))
           .thenComparing(Finding::verdict)
+          .thenComparing(Finding::aside)
           .thenComparing(f -> f.kind().fromMemory())
           .thenComparingDouble(WorstFirst::room);
 

@@ -54,14 +54,16 @@ record EffortAdvice(
   static EffortAdvice of(
       Layout layout, Sitting sitting, List<Standing> standings, Effort effort, Places places) {
     Posture posture = sitting.posture().orElseThrow();
-    double ahead = posture.headCentre().x() + sitting.body().head().radiusMm();
+    double radius = sitting.body().head().radiusMm();
+    double ahead = posture.headCentre().x() + radius;
     // a guard low over a wheel is no screen, however near it is
     double low = 0.5 * (posture.hip().z() + posture.shoulder().z());
     return new EffortAdvice(
         sitting,
         places,
         layout.crew().containsKey(sitting.person()),
-        Shelter.highest(sitting.occupant(), standings, ahead, low)
+        Shelter.highest(
+                sitting.occupant(), standings, ahead, low, posture.headCentre().z() + radius)
             .map(name -> "raise " + name + " ahead of it")
             .orElse("put a screen ahead of it"),
         new Asked(() -> GripRelief.of(sitting, places, effort.wind())));

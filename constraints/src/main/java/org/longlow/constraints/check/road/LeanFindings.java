@@ -71,9 +71,13 @@ public final class LeanFindings {
   private final Undersides toLeft = new Undersides(true);
   private final Undersides toRight = new Undersides(false);
 
-  /** Something that may touch: a part, or a person with boots and all. */
+  /** Something that may touch: a part, a pedal that is pressed, a person with boots and all. */
   private record Thing(
-      String name, Optional<PartShape> part, List<Prism> body, Optional<Rider.Seated> person) {
+      String name,
+      Optional<PartShape> part,
+      List<Prism> body,
+      Optional<Rider.Seated> person,
+      boolean pressed) {
     OverRoad over(Turning turning, Undersides undersides) {
       return part.map(p -> OverRoad.of(p, turning, undersides))
           .orElseGet(() -> OverRoad.fixed(undersides.of(body)));
@@ -84,7 +88,9 @@ public final class LeanFindings {
     }
 
     List<String> path() {
-      return person.isPresent() ? List.of(name, "body") : List.of(name);
+      return person.isPresent()
+          ? List.of(name, "body")
+          : pressed ? List.of(name, "pressed") : List.of(name);
     }
 
     About about() {
@@ -135,13 +141,24 @@ public final class LeanFindings {
       }
     }
     List<Finding> findings = new ArrayList<>();
-    worst.forEach((key, touch) -> findings.add(finding(key, touch, limit)));
+    worst.forEach(
+        (key, touch) -> {
+          if (!touch.thing().pressed() || touch.deg() < limit && sooner(key, touch)) {
+            findings.add(finding(key, touch, limit));
+          }
+        });
     for (boolean left : new boolean[] {true, false}) {
       if (ridden && !worst.containsKey(new Key(left, List.of()))) {
         findings.add(clear(left));
       }
     }
     return findings;
+  }
+
+  /** Whether a pedal touches before it does when nobody works it; else that is said already. */
+  private boolean sooner(Key key, Touch pressed) {
+    Touch drawn = worst.get(new Key(key.left(), List.of(pressed.thing().name())));
+    return drawn == null || pressed.deg() < drawn.deg();
   }
 
   private Finding finding(Key key, Touch touch, double limit) {
@@ -171,7 +188,8 @@ public final class LeanFindings {
   }
 
   private static Words words(Touch touch, boolean headline, double limit) {
-    String name = touch.thing().name();
+    String name =
+        touch.thing().name() + (touch.thing().pressed() ? ", worked as far as it goes," : "");
     Words roll = Say.deg(touch.deg());
     String touches =
         touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
@@ -218,12 +236,23 @@ public final class LeanFindings {
     for (PartShape shape : standing.shapes().values()) {
       if (!(shape.part() instanceof WheelPart)) {
         things.add(
-            new Thing(shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty()));
+            new Thing(
+                shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty(), false));
       }
     }
     for (Rider.Seated person : standing.rider().seated()) {
       things.add(
-          new Thing(person.who().person(), Optional.empty(), person.body(), Optional.of(person)));
+          new Thing(
+              person.who().person(), Optional.empty(), person.body(), Optional.of(person), false));
+    }
+    for (Pressed p : Pressed.of(standing)) {
+      things.add(
+          new Thing(
+              p.shape().part().name(),
+              Optional.empty(),
+              p.shape().prisms(),
+              Optional.empty(),
+              true));
     }
     for (boolean left : new boolean[] {true, false}) {
       Turning turning = new Turning(wheels, standing, left ? 1 : -1);
@@ -235,7 +264,7 @@ public final class LeanFindings {
           continue;
         }
         keep(key, touch);
-        if (!thing.folds() && (first == null || touch.deg() < first.deg())) {
+        if (!thing.folds() && !thing.pressed() && (first == null || touch.deg() < first.deg())) {
           first = touch;
         }
       }

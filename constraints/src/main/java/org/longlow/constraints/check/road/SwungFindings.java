@@ -1,6 +1,8 @@
 package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,9 +15,11 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.gap.Sweep;
+import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
@@ -32,7 +36,7 @@ import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
-/** What swings down into the road: sections on their way, the leg of a stand. */
+/** What swings down into the road: sections on their way, pedals, the leg of a stand. */
 public final class SwungFindings {
 
   /** How near to the road something swings; said only where it comes too near. */
@@ -64,6 +68,9 @@ public final class SwungFindings {
   private static final List<Basis> LEG =
       List.of(Basis.model("a leg turns about its pivot, the machine upright and empty"));
 
+  private static final Basis PEDAL =
+      Basis.model("a pedal turns about its pivot as far as it says, the machine upright");
+
   private SwungFindings() {}
 
   /** The machine in a stance, over its road. */
@@ -71,6 +78,9 @@ public final class SwungFindings {
 
   /** Where a section is lowest: a part of it, how far open, over which road. */
   private record Nearest(Over over, String part, double opening, RoadPlane.Low low) {}
+
+  private static final Comparator<Nearest> BY_HEIGHT =
+      Comparator.comparingDouble(n -> n.low.heightMm());
 
   public static List<Finding> of(
       Layout layout, Wheels wheels, Map<String, PartShape> drawn, List<Standing> standings) {
@@ -84,6 +94,7 @@ public final class SwungFindings {
         section(name, layout, wheels, drawn, roads).ifPresent(findings::add);
       }
     }
+    pedals(layout, standings).values().forEach(n -> findings.add(pedal(layout, n)));
     standings.stream()
         .filter(s -> s.kind() == Stance.Kind.PARKED)
         .forEach(
@@ -92,6 +103,55 @@ public final class SwungFindings {
                     .parts(StandPart.class)
                     .forEach(stand -> leg(s, stand).ifPresent(findings::add)));
     return findings;
+  }
+
+  /**
+   * Where pedals come nearer to the road than is asked, and than they are when nobody works them.
+   */
+  private static Map<String, Nearest> pedals(Layout layout, List<Standing> standings) {
+    Map<String, Nearest> nearest = new LinkedHashMap<>();
+    for (Standing s : standings) {
+      if (s.kind() != Stance.Kind.LADEN) {
+        continue;
+      }
+      Over over = new Over(s, RoadPlane.under(s.ground()), s.condition().says());
+      for (Pressed pedal : Pressed.of(s)) {
+        String name = pedal.shape().part().name();
+        RoadPlane.Low low = over.road.lowest(pedal.shape().prisms());
+        double drawn = over.road.lowest(s.shapes().get(name).prisms()).heightMm();
+        if (low.heightMm() < Math.min(drawn, clearanceMm(layout, s))) {
+          nearest.merge(
+              name, new Nearest(over, name, 0, low), (a, b) -> BY_HEIGHT.compare(b, a) < 0 ? b : a);
+        }
+      }
+    }
+    return nearest;
+  }
+
+  private static double clearanceMm(Layout layout, Standing s) {
+    return s.places().value(layout.demands().limit(Demands.Key.GROUND_CLEARANCE));
+  }
+
+  private static Finding pedal(Layout layout, Nearest n) {
+    double height = n.low.heightMm();
+    double limit = clearanceMm(layout, n.over.standing);
+    return Finding.held(
+            SWUNG,
+            About.parts(n.part),
+            Optional.of(n.over.standing.condition()),
+            Figures.atLeast(height, limit, FigureUnit.MM),
+            List.of(PEDAL, Sources.of(layout, Demands.Key.GROUND_CLEARANCE)),
+            Words.of(
+                "Worked as far as it goes, " + n.part + " comes ",
+                height < 0
+                    ? Words.of(Say.mm(-height), " into the road")
+                    : Words.of("to ", Say.mm(height), " over the road"),
+                ", " + n.over.how + "; ",
+                Words.atLeast(limit),
+                " are asked: set it ",
+                Words.atLeast(limit - height),
+                " higher, or give it less travel."))
+        .at(n.low.at(), n.low.yMm());
   }
 
   /** Every stance that something can be opened in: empty, with people aboard, on each stand. */

@@ -254,7 +254,7 @@ final class LampRulings {
     return Ruling.said(
         row,
         About.thing(row.words(), row.name(), "not-covered"),
-        Outcome.CARE,
+        Outcome.NOT_COVERED,
         Words.read(
             "Not covered: " + row.text() + " of the " + row.words() + "; the text was not read"));
   }

@@ -126,7 +126,7 @@ public final class LawFindings {
           new Ruling(
               rules,
               About.lamps(parts).named("not-covered", words.replace(' ', '-')),
-              Outcome.CARE,
+              Outcome.NOT_COVERED,
               Figures.NONE,
               Words.of(
                   "Not covered: "

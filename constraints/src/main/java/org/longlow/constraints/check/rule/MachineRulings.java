@@ -83,7 +83,7 @@ final class MachineRulings {
               Ruling.said(
                   row,
                   About.thing(row.name().replace('-', ' '), "not-covered", row.name()),
-                  Outcome.CARE,
+                  Outcome.NOT_COVERED,
                   Words.read("Not covered: " + row.text().substring(row.name().length() + 2))));
       default -> throw new IllegalArgumentException(row.asked() + " is about lamps");
     };

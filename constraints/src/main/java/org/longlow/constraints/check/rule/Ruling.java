@@ -33,6 +33,7 @@ record Ruling(
     INSIDE,
     OUTSIDE,
     CARE,
+    NOT_COVERED,
     NOT_APPLICABLE
   }
 

@@ -32,6 +32,10 @@ public final class Rulings {
   public static final FindingKind LAW_FROM_MEMORY =
       new FindingKind("law", FindingGroup.LAW, Rests.ON_MEMORY);
 
+  /** What the law asks or may ask and nothing here judges. */
+  public static final FindingKind LAW_NOT_COVERED =
+      new FindingKind("law", FindingGroup.LAW, Rests.ON_NOTHING);
+
   private Rulings() {}
 
   /**
@@ -72,6 +76,9 @@ public final class Rulings {
   }
 
   private static FindingKind kind(List<Ruling> same, boolean unsure) {
+    if (same.get(0).outcome() == Ruling.Outcome.NOT_COVERED) {
+      return LAW_NOT_COVERED;
+    }
     if (unsure && same.get(0).outcome() == Ruling.Outcome.INSIDE) {
       return LAW_FROM_MEMORY;
     }
@@ -109,7 +116,7 @@ public final class Rulings {
     return switch (outcome) {
       case INSIDE -> unsure ? Verdict.CAUTION : Verdict.PASS;
       case OUTSIDE -> Verdict.FAIL;
-      case CARE -> Verdict.CAUTION;
+      case CARE, NOT_COVERED -> Verdict.CAUTION;
       case NOT_APPLICABLE -> Verdict.NOT_APPLICABLE;
     };
   }

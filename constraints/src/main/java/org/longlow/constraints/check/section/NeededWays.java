@@ -79,7 +79,8 @@ public final class NeededWays {
                     ? " are asked."
                     : " are asked, so nobody gets out then: make it lighter, or give another way."),
             way.site(),
-            way.pull());
+            way.pull(),
+            opens && way.unchecked());
     return held;
   }
 }

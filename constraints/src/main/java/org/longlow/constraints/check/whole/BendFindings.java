@@ -23,7 +23,8 @@ import org.longlow.rider.words.Words;
 public final class BendFindings {
 
   /** Bends of tube. */
-  static final FindingKind TUBE = new FindingKind("tube", FindingGroup.PLACES, Rests.ON_DRAWING);
+  public static final FindingKind TUBE =
+      new FindingKind("tube", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Pins nearer than this are in one place, mm. */
   private static final double ONE_PLACE_MM = 0.5;
@@ -38,7 +39,7 @@ public final class BendFindings {
   private static final double AS_ASKED_MM = 0.1;
 
   /** Least centre-line radius without a mandrel or heavy wall, diameters; common practice. */
-  private static final double LEAST_DIAMETERS = 2;
+  public static final double LEAST_DIAMETERS = 2;
 
   private static final Basis PRACTICE =
       Basis.practice(

@@ -120,6 +120,48 @@ class EffortFindingsTest {
         .isCloseTo(sheltered.still().get(Joint.NECK).loadNm(), within(1e-9));
   }
 
+  /** A roof over the head with air under it takes no wind off it, and raising it helps nobody. */
+  @Test
+  void windComesInUnderARoof() {
+    TestMachine roofed =
+        TestMachine.runabout()
+            .pin("roofFoot", 400, 1900)
+            .with(
+                "parts",
+                "roof",
+                "{'kind': 'screen', 'frame': 'roofFoot', 'outline': {'points': [['0 mm', '0 mm'],"
+                    + " ['600 mm', '5 mm'], ['1200 mm', '0 mm']], 'closed': false}, 'thickness':"
+                    + " '4 mm', 'open': true, 'left': '250 mm', 'right': '250 mm', 'material':"
+                    + " 'polycarbonate'}");
+    Study study = roofed.with("demands", "speed", "'120 km/h'").study();
+    assertThat(effort(study, "Nell").riding().get(Joint.NECK).loadNm())
+        .isCloseTo(effort(at(120, 0), "Nell").riding().get(Joint.NECK).loadNm(), within(1e-6));
+    assertThat(found(study, "effort.Nell.neck").text()).contains("put a screen ahead of it");
+  }
+
+  /** What is no cowl shelters where it reaches as far to either side as judged. */
+  @ParameterizedTest
+  @CsvSource({"100, 100, true", "99, 200, false", "200, 99, false"})
+  void aBroadBodyAheadSheltersToo(double left, double right, boolean shelters) {
+    TestMachine loaded =
+        TestMachine.runabout()
+            .pin("chestFoot", 1000, 900)
+            .with(
+                "parts",
+                "chest",
+                "{'kind': 'tank', 'frame': 'chestFoot', 'outline': {'points': [['0 mm', '0 mm'],"
+                    + " ['300 mm', '0 mm'], ['300 mm', '900 mm'], ['0 mm', '900 mm']], 'closed':"
+                    + " true}, 'mass': '1 kg', 'left': '"
+                    + left
+                    + " mm', 'right': '"
+                    + right
+                    + " mm'}");
+    Effort effort = effort(loaded.with("demands", "speed", "'90 km/h'").study(), "Nell");
+    double wind =
+        effort.riding().get(Joint.NECK).loadNm() - effort.still().get(Joint.NECK).loadNm();
+    assertThat(Math.abs(wind) < 1e-9).as("%s N m", wind).isEqualTo(shelters);
+  }
+
   @Test
   void brakingIsJudgedWhereItIsWorst() {
     Finding f = found(at(0, 1.5), "effort.Nell.neck");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -246,5 +248,24 @@ class FeetAmongWallsTest {
     Finding rise = TestMachine.runabout().finding("rise.Joss.rise").orElseThrow();
     assertThat(rise.text()).contains(" N m in each").doesNotContain("Nm");
     assertThat(rise.text(Units.IN)).contains(" lbf ft in each");
+    // asked by the speed of the layout, and two legs alike
+    assertThat(TestMachine.runabout().finding("crest.Joss.crest").orElseThrow().text())
+        .contains("over a crest laid out for 90 km/h, Joss");
+    assertThat(TestMachine.runabout().finding("legs-in.Joss.legs").orElseThrow().text())
+        .startsWith("Getting in from either side")
+        .contains("on the way of either leg of Joss");
+  }
+
+  /** Hands push a fifth to two fifths of the weight of somebody and what they wear. */
+  @Test
+  void handsPushAShareOfTheWeight() {
+    TestMachine low = TestMachine.runabout().with("measures", "seatHeight", "'320 mm'");
+    double kg = low.study().sitting("Joss", "rider").orElseThrow().body().massKg();
+    String text = low.finding("rise.Joss.rise").orElseThrow().text();
+    Matcher said = Pattern.compile("weak people push ([0-9]+) N to ([0-9]+) N").matcher(text);
+    assertThat(said.find()).as(text).isTrue();
+    double least = Double.parseDouble(said.group(1));
+    assertThat(least).isBetween(0.2 * 9.8 * kg - 1, 0.2 * 9.8 * (kg + 10));
+    assertThat(Double.parseDouble(said.group(2))).isCloseTo(2 * least, within(1.5));
   }
 }

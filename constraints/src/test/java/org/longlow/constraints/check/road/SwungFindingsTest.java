@@ -55,6 +55,101 @@ class SwungFindingsTest {
     assertThat(f.text()).startsWith("Section nose: standing upright, laden");
   }
 
+  /**
+   * Under each of many people the road is another: the nearest is that of the heaviest in front.
+   */
+  @ParameterizedTest
+  @CsvSource({"50, 75, 100, 140", "140, 100, 75, 50", "75, 140, 50, 100"})
+  void theNearestOfManyRoadsIsFound(double a, double b, double c, double d) {
+    TestMachine machine = flap(hinge() + 40, -100, 20, 20);
+    double[] kg = {a, b, c, d};
+    for (int k = 0; k < kg.length; k++) {
+      machine.with(
+          "crew",
+          "Crew" + k,
+          "{'sex': 'male', 'stature': '" + (1650 + 40 * k) + " mm', 'mass': '" + kg[k] + " kg'}");
+    }
+    Study study = machine.study();
+    Finding f = machine.finding("swung.nose.flap").orElseThrow();
+    double least =
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.LADEN)
+            .mapToDouble(s -> s.ground().heightMm(new PointMm(X, Z)))
+            .min()
+            .orElseThrow();
+    assertThat(f.value()).isCloseTo(least - Math.hypot(hinge() + 40, 2), within(0.2));
+    assertThat(
+            study.standings().stream().filter(s -> s.condition().equals(f.stance().orElseThrow())))
+        .singleElement()
+        .satisfies(s -> assertThat(s.ground().heightMm(new PointMm(X, Z))).isEqualTo(least));
+  }
+
+  /** Turns about (1300, z) and ends in a box of 20 x 10 mm about 150 mm ahead or behind of that. */
+  private static TestMachine pedal(String by, double ahead, double z, double y, double travel) {
+    return TestMachine.runabout()
+        .pin("pedalHinge", 1300, z)
+        .pin("pedalPad", 1300 + ahead, z)
+        .with(
+            "parts",
+            "brake",
+            "{'kind': 'lever', 'frame': 'pedalPad', 'outline': {'points': [['-10 mm', '-5 mm'],"
+                + " ['10 mm', '-5 mm'], ['10 mm', '5 mm'], ['-10 mm', '5 mm']], 'closed': true},"
+                + " 'left': '"
+                + (y + 10)
+                + " mm', 'right': '"
+                + (10 - y)
+                + " mm', 'mass': '0.1 kg', 'worked': {'by': '"
+                + by
+                + "', 'pad': 'pedalPad', 'pivot': 'pedalHinge', 'travel': '"
+                + travel
+                + " mm'}}")
+        .with("demands", "groundClearance", "'60 mm'");
+  }
+
+  /** Its lower corners, turned about the hinge by the angle whose arc at 150 mm is the travel. */
+  private static double pressedMm(Study study, double ahead, double z, double travel) {
+    double turn = -Math.signum(ahead) * travel / 150;
+    return study.standings().stream()
+        .filter(s -> s.kind() == Stance.Kind.LADEN)
+        .mapToDouble(
+            s -> Math.min(corner(s, ahead - 10, -5, z, turn), corner(s, ahead + 10, -5, z, turn)))
+        .min()
+        .orElseThrow();
+  }
+
+  private static double corner(Standing s, double x, double dz, double z, double turn) {
+    return s.ground()
+        .heightMm(
+            new PointMm(
+                1300 + x * Math.cos(turn) - dz * Math.sin(turn),
+                z + x * Math.sin(turn) + dz * Math.cos(turn)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"sole, 150", "toes, 150", "toes, -150"})
+  void aPedalIsHeldToTheRoadAsFarAsItGoes(String by, double ahead) {
+    double off = pressedMm(pedal(by, ahead, 200, 0, 40).study(), ahead, 200, 40) - 60;
+    double graze = 200 - off;
+    assertThat(pedal(by, ahead, graze + 1, 0, 40).finding("swung.brake")).isEmpty();
+    Finding f = pedal(by, ahead, graze - 1, 0, 40).finding("swung.brake").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.value()).isCloseTo(59, within(0.05)); // masses of the pedal move springs a little
+    assertThat(f.text()).startsWith("Worked as far as it goes, brake comes to 5");
+    assertThat(pedal(by, ahead, graze - 1, 0, 1).finding("swung.brake")).isEmpty();
+  }
+
+  /** Far out it touches in a lean before it does when nobody presses it, on that side alone. */
+  @ParameterizedTest
+  @CsvSource({"330, left, right", "-330, right, left"})
+  void aPressedPedalGroundsInALean(double y, String side, String other) {
+    TestMachine machine = pedal("sole", 150, 190, y, 60);
+    Finding drawn = machine.finding("lean." + side + ".brake").orElseThrow();
+    Finding pressed = machine.finding("lean." + side + ".brake.pressed").orElseThrow();
+    assertThat(pressed.value()).isLessThan(drawn.value() - 3);
+    assertThat(pressed.text()).contains("brake, worked as far as it goes, touches the road at");
+    assertThat(machine.finding("lean." + other + ".brake.pressed")).isEmpty();
+  }
+
   @Test
   void whatStaysAwayFromTheRoadIsNotSaid() {
     assertThat(flap(hinge() - 21, -100, 20, 20).finding("swung.nose.flap")).isEmpty();
