@@ -88,7 +88,7 @@ class SuitingTest {
 
   /** What is an estimate at best, or is not what places are sought by. */
   private static final List<String> AT_BEST_CARE =
-      List.of("effort", "vibration", "contact", "board", "footrest", "rise", "foot");
+      List.of("effort", "vibration", "contact", "board", "footrest", "rise", "foot", "getting-in");
 
   @Test
   void badPegsAndGripsBecomeOnesWhereBothPassAndAreAtEase() {
