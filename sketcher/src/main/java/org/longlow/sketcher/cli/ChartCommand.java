@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "chart",
     description = {
-      "Draws how each motion of a machine that nobody steers grows or dies out over its speed,",
-      "and tells what small changes of rake, trail and masses do to that."
+      "Draws how motions that nobody steers grow or die out over speed.",
+      "Tells what small changes of rake, trail and masses do to that."
     })
 final class ChartCommand implements Callable<Integer> {
 
