@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -92,6 +93,39 @@ public final class LayoutProblem {
   /** Returns the limits that are short across the machine, each with the outlines concerned. */
   Map<String, SideBySide.Pair> across() {
     return across;
+  }
+
+  /**
+   * Returns the values of the variables of what somebody said, a measure within its range; nothing
+   * of what cannot move.
+   */
+  Map<Integer, Double> values(Said said) {
+    Map<Integer, Double> values = new TreeMap<>();
+    double[] drawn = unknowns.drawn();
+    unknowns
+        .measureVariables()
+        .forEach(
+            (name, v) -> {
+              if (said.measures().contains(name)) {
+                values.put(v, within(layout.measures().get(name), drawn[v]));
+              }
+            });
+    unknowns
+        .pinVariables()
+        .forEach(
+            (name, v) -> {
+              if (said.pins().contains(name)) {
+                values.put(v[0], drawn[v[0]]);
+                values.put(v[1], drawn[v[1]]);
+              }
+            });
+    return values;
+  }
+
+  private double within(Measure measure, double value) {
+    double most = measure.to().map(unknowns::startValue).orElse(Double.POSITIVE_INFINITY);
+    double least = measure.from().map(unknowns::startValue).orElse(Double.NEGATIVE_INFINITY);
+    return Math.max(least, Math.min(most, value));
   }
 
   /** Returns the x and z variables of a pin, or null if it is fixed. */

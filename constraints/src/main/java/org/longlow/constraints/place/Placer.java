@@ -1,8 +1,10 @@
 package org.longlow.constraints.place;
 
+import java.util.Map;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.SolverSettings;
 
 /** Solves layouts. */
@@ -12,7 +14,16 @@ public final class Placer {
 
   /** Returns the solved layout with the diagnosis of its freedoms. */
   public static Placed place(Layout layout) {
-    Placed placed = solve(layout);
+    return place(layout, Said.of(layout));
+  }
+
+  /**
+   * As {@link #place(Layout)} after somebody has changed it.
+   *
+   * @param said what stays as it is if that can be
+   */
+  public static Placed place(Layout layout, Said said) {
+    Placed placed = solve(layout, said);
     SolveReport report =
         Solver.diagnosed(placed.problem().problem(), placed.report(), SolverSettings.DEFAULT);
     return new Placed(placed.problem(), report, placed.places());
@@ -20,16 +31,41 @@ public final class Placer {
 
   /** Returns the solved layout without a diagnosis, for searches that ask again and again. */
   public static Placed solve(Layout layout) {
+    return solve(layout, Said.of(layout));
+  }
+
+  private static Placed solve(Layout layout, Said said) {
     LayoutProblem problem = LayoutProblem.of(layout);
-    SolveReport report = Solver.solve(problem.problem(), SolverSettings.DEFAULT);
+    SolveReport report = report(problem, said);
     if (!problem.across().isEmpty() && report.failedTies().isEmpty()) {
       // what lies side by side as drawn may not do so where the ties put it
       LayoutProblem again = LayoutProblem.of(layout, report.x());
       if (!again.across().keySet().equals(problem.across().keySet())) {
         problem = again;
-        report = Solver.solve(problem.problem(), SolverSettings.DEFAULT);
+        report = report(problem, said);
       }
     }
     return new Placed(problem, report, problem.places(report.x()));
+  }
+
+  /** What was said gives way, as all else does, only where it must. */
+  private static SolveReport report(LayoutProblem problem, Said said) {
+    Problem all = problem.problem();
+    SolveReport nearest = Solver.solve(all, SolverSettings.DEFAULT);
+    Map<Integer, Double> held = problem.values(said);
+    if (!nearest.status().holds()
+        || !all.wishes().isEmpty()
+        || held.keySet().stream()
+            .noneMatch(v -> hasMoved(all.variables().get(v), nearest.x()[v]))) {
+      return nearest;
+    }
+    SolveReport kept = Solver.solve(all.holding(held), SolverSettings.DEFAULT);
+    return kept.status().holds()
+        ? Solver.solve(all.withStart(kept.x()), SolverSettings.DEFAULT)
+        : nearest;
+  }
+
+  private static boolean hasMoved(Problem.Variable v, double now) {
+    return Math.abs(now - v.start()) > LayoutProblem.UNMOVED * v.scale();
   }
 }

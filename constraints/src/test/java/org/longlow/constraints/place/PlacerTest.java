@@ -265,4 +265,56 @@ class PlacerTest {
     assertThat(written.withPins(Map.of("p", placed.layout().pins().get("p"))))
         .isEqualTo(placed.layout());
   }
+
+  /** A pin as it was drawn before does not pull a measure off what somebody wrote since. */
+  @Test
+  void aFreeMeasureIsWhatItSaysWhereItCan() {
+    String far = "\"far\": {\"tie\": \"distance\", \"pins\": [\"p\", \"q\"], \"is\": \"loose\"}";
+    Placed placed = place(far, "");
+    Places at = placed.places();
+    near(at.measures().get("loose"), 250);
+    near(at.pin("p").distance(at.pin("q")), 250);
+    assertThat(placed.report().status()).isEqualTo(SolveStatus.SOLVED);
+    assertThat(placed.gaveWay()).isEmpty();
+    // both ends stay: nothing but the measure can give way, as much as it must
+    String held = ", \"a\": {\"tie\": \"distance\", \"pins\": [\"p\", \"q\"], \"is\": \"330 mm\"}";
+    Placed gave = place(far + held, "");
+    near(gave.places().measures().get("loose"), 330);
+    assertThat(gave.gaveWay()).containsOnlyKeys("loose");
+    near(gave.gaveWay().get("loose"), 330);
+  }
+
+  @Test
+  void aFreeMeasureBeyondItsRangeComesToItsEnd() {
+    ReadResult result =
+        LayoutReader.read(
+            file(
+                    "\"far\": {\"tie\": \"distance\", \"pins\": [\"p\", \"q\"], \"is\": \"loose\"}",
+                    "")
+                .replace("\"is\": \"250 mm\"", "\"is\": \"180 mm\""),
+            null);
+    Placed placed = Placer.place(((ReadResult.Read) result).layout());
+    near(placed.places().measures().get("loose"), 200);
+    assertThat(placed.gaveWay()).containsOnlyKeys("loose");
+  }
+
+  /** Of an edit, what was typed stays, be it a measure or a pin that hangs on it. */
+  @Test
+  void whatAnEditChangedIsKept() {
+    Placed before =
+        place("\"far\": {\"tie\": \"distance\", \"pins\": [\"p\", \"q\"], \"is\": \"loose\"}", "");
+    Layout settled = before.problem().withPlaces(before.report().x());
+    Layout moved =
+        settled.withPins(
+            Map.of(
+                "q", settled.pins().get("q").at(Formula.parse("800 mm"), Formula.parse("580 mm"))));
+    Places at = Placer.place(moved, Said.between(settled, moved)).places();
+    near(at.pin("q").x(), 800);
+    near(at.pin("q").z(), 580);
+    near(at.pin("p").distance(at.pin("q")), at.measures().get("loose"));
+    Layout typed =
+        settled.withMeasure(
+            "loose", settled.measures().get("loose").withIs(Formula.parse("280 mm")));
+    near(Placer.place(typed, Said.between(settled, typed)).places().measures().get("loose"), 280);
+  }
 }

@@ -50,6 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     Layout layout = units.on(Loading.layout(file, spec.commandLine().getErr()));
     MachineState state = variant.of(layout, file);
     Study study = state.study();
+    Loading.sayWhatGaveWay(study.placed(), file, spec.commandLine().getErr());
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(StudyJson.of(study));

@@ -7,14 +7,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Words;
 import org.longlow.sketcher.photo.PhotoFile;
 
 /** Reads layout files for commands. */
@@ -74,6 +79,35 @@ final class Loading {
     try (ProgressLine line = ProgressLine.onTerminal().after(QUIET)) {
       return Study.of(placed, line::show);
     }
+  }
+
+  /** Says of each free measure that it is not worth what the file says. */
+  static void sayWhatGaveWay(Placed placed, Path file, PrintWriter err) {
+    if (!placed.holds()) {
+      return; // the findings say more
+    }
+    placed
+        .gaveWay()
+        .forEach(
+            (name, now) -> {
+              Measure measure = placed.layout().measures().get(name);
+              Unit unit = Unit.of(measure.dim());
+              Words note =
+                  Words.of(
+                      "measure "
+                          + name
+                          + " is "
+                          + measure.is().text()
+                          + " in the file and comes to ",
+                      measure.dim().equals(Dim.ANGLE)
+                          ? Say.deg(unit.fromInternal(now))
+                          : measure.dim().equals(Dim.LENGTH)
+                              ? Say.mm(now)
+                              : Words.of(unit.fromInternal(now) + " " + unit),
+                      ", since its range, the ties and the limits hold only so");
+              err.println("longlow: " + file + ": note: " + note.in(placed.layout().units()));
+            });
+    err.flush();
   }
 
   /**

@@ -19,6 +19,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.place.Said;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.SolveReport;
@@ -75,7 +76,8 @@ public sealed interface Trial {
     if (result instanceof ReadResult.Refused refused) {
       return new Refused(words(asked, refused.faults()), List.of());
     }
-    Study study = Study.unchecked(Placer.place(((ReadResult.Read) result).layout()));
+    Layout now = ((ReadResult.Read) result).layout();
+    Study study = Study.unchecked(Placer.place(now, Said.between(before.layout(), now)));
     if (study.placed().holds() || !before.placed().holds()) {
       return new Accepted(settled(before.placed(), asked, study.placed()), study);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -139,6 +140,17 @@ public record Problem(
       moved.add(new Variable(v.name(), x[i], anchor[i], v.scale(), v.fixed()));
     }
     return new Problem(moved, ties, limits, wishes);
+  }
+
+  /** A copy in which some variables stay at the values given. */
+  public Problem holding(Map<Integer, Double> held) {
+    List<Variable> some = new ArrayList<>(variables);
+    held.forEach(
+        (i, at) -> {
+          Variable v = variables.get(i);
+          some.set(i, new Variable(v.name(), at, at, v.scale(), true));
+        });
+    return new Problem(some, ties, limits, wishes);
   }
 
   /** A copy with other ties. */
