@@ -37,7 +37,7 @@ class StartedByScriptTest {
     Files.writeString(
         java,
         "#!/bin/sh\necho \"$@\"\necho \"letters as in <$LC_ALL>\"\n"
-            + "{ true <&0; } 2>/dev/null && echo input is open\n:\n");
+            + "{ true 3<&0; } 2>/dev/null && echo input is open\n:\n");
     assertThat(java.toFile().setExecutable(true)).isTrue();
     Path image = Files.createDirectories(root.resolve("image/bin")).resolve("longlow");
     Files.copy(Path.of("src/image/linux/bin/longlow"), image);

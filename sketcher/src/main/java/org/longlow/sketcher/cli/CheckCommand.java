@@ -35,13 +35,12 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--mends",
-      defaultValue = "1",
       paramLabel = "N",
       description = {
         "With --as-built: for how many findings that fail now and did not as planned the least",
-        "change that mends each is looked for, some seconds each; ${DEFAULT-VALUE} unless said."
+        "change that mends each is looked for, some seconds each; 1 unless said."
       })
-  private int mends;
+  private Integer mends;
 
   @Mixin private UnitsOption units;
 
@@ -49,6 +48,12 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Layout layout = units.on(Loading.layout(file, spec.commandLine().getErr()));
     MachineState state = variant.of(layout, file);
+    if (mends != null && (mends < 0 || state.built().isEmpty())) {
+      throw new Refusal(
+          mends < 0
+              ? "--mends is " + mends + "; give 0 or more"
+              : "--mends looks at what was built; give --as-built with it, or leave it out");
+    }
     Study study = state.study();
     Loading.sayWhatGaveWay(study.placed(), file, spec.commandLine().getErr());
     PrintWriter out = spec.commandLine().getOut();
@@ -61,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
           .ifPresent(
               built -> {
                 BuiltText.table(built, layout.units(), out);
-                BuiltText.failures(built, mends, layout.units(), out);
+                BuiltText.failures(built, mends == null ? 1 : mends, layout.units(), out);
               });
       out.println(study.summary());
     }

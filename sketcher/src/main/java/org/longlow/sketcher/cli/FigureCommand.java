@@ -83,16 +83,13 @@ final class FigureCommand implements Callable<Integer> {
   /** Bounded, because a device or a pipe may never end. */
   private String text() throws IOException {
     byte[] bytes;
-    if (input.equals("-")) {
-      bytes = System.in.readNBytes(MOST_BYTES + 1);
-    } else {
-      try (InputStream in = Files.newInputStream(Path.of(input))) {
-        bytes = in.readNBytes(MOST_BYTES + 1);
-      } catch (NoSuchFileException e) {
-        throw new Refusal("there is no file " + input + "; give one, or - for standard input");
-      } catch (IOException | InvalidPathException e) {
-        throw new Refusal("--input is " + input + ", which cannot be read; give a file");
-      }
+    // not to be closed where it is the program's own
+    try (InputStream file = input.equals("-") ? null : Files.newInputStream(Path.of(input))) {
+      bytes = (file == null ? System.in : file).readNBytes(MOST_BYTES + 1);
+    } catch (NoSuchFileException e) {
+      throw new Refusal("there is no file " + input + "; give one, or - for standard input");
+    } catch (IOException | InvalidPathException e) {
+      throw new Refusal("--input is " + input + ", which cannot be read; give a file");
     }
     if (bytes.length == 0) {
       throw new Refusal(

@@ -87,6 +87,10 @@ public final class Longlow implements Runnable {
   private static int answered(PrintWriter out, PrintWriter err, String... args) {
     Longlow root = new Longlow();
     String[] words = args.length == 0 ? new String[] {"open"} : args;
+    if (words[0].equals("help")) {
+      // as many other programs take it
+      words = words.length == 1 ? new String[] {"--help"} : new String[] {words[1], "--help"};
+    }
     if (READING.contains(words[0])) {
       Loading.begin();
     }

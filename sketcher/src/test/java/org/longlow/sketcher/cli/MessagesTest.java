@@ -194,4 +194,36 @@ class MessagesTest {
         .contains("is beyond the range of numbers")
         .doesNotContain("0".repeat(30));
   }
+
+  @Test
+  void helpIsAskedForInEitherWay() {
+    assertThat(Ran.of("help", "check").out()).isEqualTo(Ran.of("check", "--help").out());
+    assertThat(Ran.of("help").out()).isEqualTo(Ran.of("--help").out()).contains("Commands:");
+  }
+
+  @Test
+  void mendsWithoutWhatWasBuiltIsNotTakenSilently() throws IOException {
+    Path file = Files.writeString(folder.resolve("c.json"), Demos.text("curlew"));
+    Ran ran = Ran.of("check", file, "--mends", 5);
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).contains("give --as-built with it");
+    assertThat(Ran.of("check", file, "--as-built", "--mends", -1).err()).contains("0 or more");
+  }
+
+  /** The solver keeps what is written where it can; where it cannot it says so. */
+  @Test
+  void aMeasureBeyondItsRangeIsSaidToComeToItsEnd() throws IOException {
+    Path file = folder.resolve("first.json");
+    assertThat(Ran.of("new", "--out", file).code()).isZero();
+    String text = Files.readString(file);
+    Files.writeString(
+        file, text.replace("\"recline\": {\"is\": \"30 deg\"", "\"recline\": {\"is\": \"32 deg\""));
+    Ran kept = Ran.of("check", file, "--all");
+    assertThat(kept.err()).isEmpty();
+    assertThat(kept.out()).containsPattern("posture.Wren.recline +Wren +32° ");
+    Files.writeString(
+        file, text.replace("\"recline\": {\"is\": \"30 deg\"", "\"recline\": {\"is\": \"36 deg\""));
+    assertThat(Ran.of("check", file).err())
+        .contains("note: measure recline is 36 deg in the file and comes to 34°");
+  }
 }
