@@ -160,7 +160,12 @@ final class PartKinds {
             TubePart::y,
             "Distance of the tube's centre from the middle plane, left positive, at each pin that"
                 + " says no other."),
-        s.flag("both", TubePart::both, "True if there is one on each side."));
+        s.flag("both", TubePart::both, "True if there is one on each side."),
+        s.flag(
+            "bought",
+            TubePart::bought,
+            "True if it is bought as it is, such as a shock or a handlebar: nothing is cut for it,"
+                + " and it weighs what its mass says."));
   }
 
   private static SolidPart solid(SolidPart.Kind type, Source<SolidPart> s) {

@@ -12,6 +12,9 @@ import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.ConvexPieces;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -40,6 +43,11 @@ final class Edges {
   final int firstLeaf;
 
   private volatile List<double[]> convex;
+
+  /** What it was asked for last: it stands over the same breadths wherever it is asked. */
+  private volatile Blocks blocks;
+
+  private record Blocks(List<Interval> across, List<Piece> pieces) {}
 
   Edges(double[] ends, int[] rings) {
     this.ends = ends;
@@ -188,6 +196,16 @@ final class Edges {
       convex = known;
     }
     return known;
+  }
+
+  /** Returns its convex pieces over some breadths, which do not change; found once. */
+  List<Piece> blocks(List<Interval> across) {
+    Blocks known = blocks;
+    if (known == null || known.across != across) {
+      known = new Blocks(across, List.copyOf(Prism.blocks(convex(), across)));
+      blocks = known;
+    }
+    return known.pieces;
   }
 
   /** Returns the same outline shifted. */

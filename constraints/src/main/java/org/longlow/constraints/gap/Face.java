@@ -141,7 +141,7 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
 
   /** Returns the convex pieces that it is made of. */
   List<Piece> convex() {
-    return isFull() ? Prism.blocks(edges.convex(), across) : pieces;
+    return isFull() ? edges.blocks(across) : pieces;
   }
 
   /** Returns some moved; outlines that they share are moved once. */

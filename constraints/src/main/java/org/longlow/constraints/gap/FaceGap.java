@@ -27,12 +27,12 @@ final class FaceGap {
    * @param second the body that {@code b} is of
    */
   static Gap of(Face a, Face b, String first, String second, double cut) {
-    double across = a.acrossMm(b);
-    if (across >= cut) {
-      return null;
-    }
     double apart = a.apartMm(b);
     if (apart > 0 && apart >= cut) {
+      return null;
+    }
+    double across = a.acrossMm(b);
+    if (across >= cut) {
       return null;
     }
     return new FaceGap(a, b, first, second, cut).of(across, apart);

@@ -249,8 +249,12 @@ public final class Solid {
    */
   public double apartMm(Solid other, double cutMm) {
     double least = Double.POSITIVE_INFINITY;
-    if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
+    double far = Math.max(cutMm, Nearest.TOUCH_MM);
+    if (near(other, far)) {
       for (Face a : faces) {
+        if (a.edges().envelope().distance(other.envelope) >= far) {
+          continue;
+        }
         for (Face b : other.faces) {
           Gap gap =
               FaceGap.of(

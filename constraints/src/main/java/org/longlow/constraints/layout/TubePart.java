@@ -19,6 +19,7 @@ import org.longlow.constraints.words.Names;
  * @param y distance of the tube's centre from the middle plane, left positive, at each pin that
  *     says no other
  * @param both true if there is one on each side
+ * @param bought true if it is bought as it is, so that nothing is cut or bent for it
  */
 public record TubePart(
     PartBase base,
@@ -28,7 +29,8 @@ public record TubePart(
     Formula wall,
     Formula bendRadius,
     Formula y,
-    boolean both)
+    boolean both,
+    boolean bought)
     implements Part {
 
   /**
@@ -72,6 +74,11 @@ public record TubePart(
   }
 
   @Override
+  public String what() {
+    return !bought ? kind() : type == Kind.RAIL ? "bought bar" : "bought " + kind();
+  }
+
+  @Override
   public boolean paired() {
     return both;
   }
@@ -79,7 +86,8 @@ public record TubePart(
   @Override
   public Traits traits() {
     Optional<Formula> depth = Optional.of(diameter);
-    return new Traits(Names.word(type), type.duty, Joint.BAR, depth, type.heat, Make.TUBE, true);
+    Make make = bought ? Make.BOUGHT : Make.TUBE;
+    return new Traits(Names.word(type), type.duty, Joint.BAR, depth, type.heat, make, !bought);
   }
 
   @Override

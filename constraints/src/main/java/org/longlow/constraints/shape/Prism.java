@@ -16,6 +16,11 @@ import org.longlow.rider.geom.PointMm;
  * @param pieces what it is made of, all of it within the two; none where it fills them
  */
 public record Prism(Geometry outline, Interval across, List<Piece> pieces) {
+  /** Of bodies that were asked for lately. */
+  private static final ByThing<Prism, List<Piece>> BLOCKS =
+      new ByThing<>(
+          1024, full -> List.copyOf(blocks(ConvexPieces.of(full.outline), List.of(full.across))));
+
   public Prism {
     pieces = List.copyOf(pieces);
   }
@@ -40,7 +45,7 @@ public record Prism(Geometry outline, Interval across, List<Piece> pieces) {
 
   /** Returns the convex pieces that it is made of. */
   public List<Piece> convex() {
-    return isFull() ? blocks(ConvexPieces.of(outline), List.of(across)) : pieces;
+    return isFull() ? BLOCKS.of(this) : pieces;
   }
 
   /** Returns convex outlines, x and z of their corners, over each of some breadths. */

@@ -156,7 +156,8 @@ final class Parts {
         Draft.mm(wallMm),
         Draft.mm(bendMm),
         Draft.mm(yMm),
-        both);
+        both,
+        false);
   }
 
   static CushionPart cushion(

@@ -93,6 +93,7 @@ public final class NewTube {
         drawn.wall(),
         drawn.bendRadius(),
         drawn.y(),
-        drawn.both());
+        drawn.both(),
+        drawn.bought());
   }
 }

@@ -75,7 +75,8 @@ public record Cuts(
   public static Cuts of(Study study) {
     Places places = study.placed().places();
     List<TubeCut> tubes = new ArrayList<>();
-    for (TubePart tube : study.layout().parts(TubePart.class).toList()) {
+    for (TubePart tube :
+        study.layout().parts(TubePart.class).filter(tube -> !tube.bought()).toList()) {
       TubeBends bends = TubeBends.of(tube, places);
       tubes.add(
           new TubeCut(

@@ -154,7 +154,7 @@ public final class Templates {
         for (int i = 0; i < cushion.layers().size(); i++) {
           out.add(c.layer(i));
         }
-      } else if (shape.part() instanceof TubePart tube) {
+      } else if (shape.part() instanceof TubePart tube && !tube.bought()) {
         out.addAll(TubeTemplates.of(tube, shape, shapes, places, figures));
       } else if (AngleFlat.of(shape.part(), places).isPresent()) {
         AngleFlat flat = AngleFlat.of(shape.part(), places).get();

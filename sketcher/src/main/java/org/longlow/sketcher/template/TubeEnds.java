@@ -76,7 +76,8 @@ final class TubeEnds {
         .map(PartShape::part)
         .filter(TubePart.class::isInstance)
         .map(TubePart.class::cast)
-        .filter(o -> o.traits().duty() == Duty.FRAME && !o.name().equals(tube.name()));
+        .filter(
+            o -> o.traits().duty() == Duty.FRAME && !o.bought() && !o.name().equals(tube.name()));
   }
 
   /** Returns the line of another rail, and its image where one of the two has one. */

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.picture.Shipped;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -225,6 +226,30 @@ class ShopTest {
     assertThat(SHOP.basket().fasteners().csv(Units.MM, "=x"))
         .contains("Cost (=x)")
         .contains("\"'=cmd, \"\"nut\"\"\"");
+  }
+
+  /** curlew's shocks are bought, two of them; its rails are cut. */
+  @Test
+  void whatIsBoughtAsItIsIsNotCut() {
+    Shop shop = Shop.of(Shipped.study("curlew"));
+    assertThat(shop.cuts().tubes())
+        .extracting(t -> t.part().name())
+        .contains("strut", "seatRail")
+        .doesNotContain("shocks");
+    assertThat(shop.plans().plans())
+        .filteredOn(CutPlan.Bars.class::isInstance)
+        .flatExtracting(p -> ((CutPlan.Bars) p).pieces())
+        .extracting(CutPlan.Length::part)
+        .contains("strut")
+        .doesNotContain("shocks");
+    assertThat(shop.basket().table().rows())
+        .filteredOn(r -> r.get(0).words().startsWith("shocks"))
+        .singleElement()
+        .satisfies(
+            r -> {
+              assertThat(r.get(0).words()).contains("bought bar");
+              assertThat(r.get(2).figure()).isEqualTo(2);
+            });
   }
 
   @Test

@@ -10,6 +10,21 @@ package org.longlow.constraints.check.finding;
  */
 public record Figures(double value, double limit, double margin, FigureUnit unit) {
 
+  /** Angles are told to 1e-10 of a degree: what is beyond comes of going through radians. */
+  private static final double DEGREE_STEPS = 1e10;
+
+  public Figures {
+    if (unit == FigureUnit.DEG) {
+      value = asTyped(value);
+      limit = asTyped(limit);
+      margin = asTyped(margin);
+    }
+  }
+
+  private static double asTyped(double deg) {
+    return Math.rint(deg * DEGREE_STEPS) / DEGREE_STEPS + 0.0; // no negative zero
+  }
+
   /** Nothing was measured. */
   public static final Figures NONE = only(Double.NaN, FigureUnit.NONE);
 

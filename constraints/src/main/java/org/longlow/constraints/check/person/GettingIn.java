@@ -128,8 +128,9 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
       return most;
     }
 
-    TriedPose tried(GettingInPose pose, boolean reached) {
-      return TriedPose.of(pose, body(), others, reached);
+    /** Returns the freer of a pose that was tried and another. */
+    TriedPose freer(TriedPose best, GettingInPose pose, boolean reached) {
+      return TriedPose.freer(best, pose, body(), others, reached);
     }
   }
 
@@ -248,8 +249,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     TriedPose best = null;
     for (double from : FROM) {
       for (PointMm by : LIFTED) {
-        TriedPose tried = stepped(a, pan.towards(a.seated().ankle(), from), over.plus(by), left);
-        best = best == null || tried.better(best) ? tried : best;
+        best = stepped(a, best, pan.towards(a.seated().ankle(), from), over.plus(by), left);
         if (best.reached() && best.mm() >= FREE_MM) {
           return best;
         }
@@ -258,7 +258,8 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     return best;
   }
 
-  private static TriedPose stepped(Against a, PointMm from, PointMm over, boolean left) {
+  private static TriedPose stepped(
+      Against a, TriedPose best, PointMm from, PointMm over, boolean left) {
     Body body = a.body();
     PointMm hip = a.road(from, standingMm(body));
     double half = Figure.footBreadthMm(body) / 2;
@@ -292,7 +293,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
             width(body, aside, 0, atHold));
     GettingInPose pose =
         new GettingInPose(Step.OVER, outer.posture(), inner.posture(), left, aside);
-    return a.tried(pose, TriedPose.reaches(inner));
+    return a.freer(best, pose, TriedPose.reaches(inner));
   }
 
   // --- sitting down, legs in
@@ -301,22 +302,22 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
   private static TriedPose down(Against a, boolean left) {
     TriedPose best = null;
     for (double splay : SPLAY_MM) {
-      TriedPose tried =
+      best =
           seated(
               a,
+              best,
               Step.DOWN,
               left,
               onRoad(a, left, splay).posture(),
               onRoad(a, !left, splay).posture());
-      best = best == null || tried.better(best) ? tried : best;
     }
     return best;
   }
 
   private static TriedPose seated(
-      Against a, Step step, boolean left, Posture outer, Posture inner) {
+      Against a, TriedPose best, Step step, boolean left, Posture outer, Posture inner) {
     GettingInPose pose = new GettingInPose(step, outer, inner, left, 0);
-    return a.tried(pose, true);
+    return a.freer(best, pose, true);
   }
 
   private static GroundLeg leg(Against a, boolean left) {
@@ -364,8 +365,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
         double sole = 0.5 * seated.ball().minus(seated.heel()).angleRad();
         PoseResult lifted =
             withFoot(a, flat(a.body(), new PointMm(heel.x(), up), sole), out, SPLAY_MM[1]);
-        TriedPose tried = seated(a, Step.LEGS, left, lifted.posture(), down);
-        best = best == null || tried.better(best) ? tried : best;
+        best = seated(a, best, Step.LEGS, left, lifted.posture(), down);
         if (best.mm() >= FREE_MM) {
           return best;
         }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.Material;
@@ -47,7 +48,8 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
     Interval middle = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
       for (Prism prism : shape.prisms()) {
-        if (prism.across().gap(middle) <= 0) {
+        if (prism.across().gap(middle) <= 0
+            && !isBehind(prism.outline().getEnvelopeInternal(), eye, standing.ground())) {
           for (int i = 0; i < prism.outline().getNumGeometries(); i++) {
             Coordinate[] corners = corners(prism.outline().getGeometryN(i));
             Chain.of(shape.part(), eye, standing.ground(), corners, chains);
@@ -66,6 +68,15 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
           new LookingAhead(c.part.name(), clear(c.part), c.corner(eye), c.under(eye), overhead));
     }
     return things;
+  }
+
+  /** Whether all of a box is behind the eye for sure: no corner in it is ahead. */
+  private static boolean isBehind(Envelope box, PointMm eye, Ground ground) {
+    double sure = eye.x() - 1;
+    return ground.toRoad(new PointMm(box.getMaxX(), box.getMinY())).x() < sure
+        && ground.toRoad(new PointMm(box.getMaxX(), box.getMaxY())).x() < sure
+        && ground.toRoad(new PointMm(box.getMinX(), box.getMinY())).x() < sure
+        && ground.toRoad(new PointMm(box.getMinX(), box.getMaxY())).x() < sure;
   }
 
   private static Coordinate[] corners(Geometry outline) {

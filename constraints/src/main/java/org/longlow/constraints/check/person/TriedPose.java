@@ -28,14 +28,33 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
   /** A limb that misses its place by less is there, mm. */
   private static final double THERE_MM = 1;
 
-  /** Returns what comes nearest in a pose, or the first thing met: how deep takes long. */
-  static TriedPose of(GettingInPose pose, Body body, List<Solid> others, boolean reached) {
+  /**
+   * Returns the freer of two poses, the first where both are as free, with what comes nearest in
+   * it, or the first thing met: how deep takes long. The second is left as soon as it is no freer.
+   *
+   * @param best tried before; null for none
+   */
+  static TriedPose freer(
+      TriedPose best, GettingInPose pose, Body body, List<Solid> others, boolean reached) {
+    boolean freest = best != null && best.mm >= HORIZON_MM;
+    if (best != null && best.reached && (!reached || freest)) {
+      return best;
+    }
+    boolean alike = best != null && best.reached == reached;
+    double floor = alike ? best.mm : Double.NEGATIVE_INFINITY;
     TriedPose least = new TriedPose(pose, null, null, HORIZON_MM, reached);
     Iterator<Supplier<Solid>> limbs = pose.limbs(body).iterator();
     while (limbs.hasNext()) {
       Solid limb = limbs.next().get();
+      // what was met before is most likely met again
+      if (alike && best.other != null && limb.apartMm(best.other, least.mm) <= floor) {
+        return best;
+      }
       for (Solid other : others) {
         double mm = limb.apartMm(other, least.mm);
+        if (mm <= floor) {
+          return best;
+        }
         if (mm < least.mm) {
           least = new TriedPose(pose, limb, other, mm, reached);
           if (mm < 0) {
@@ -44,7 +63,7 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
         }
       }
     }
-    return least;
+    return least.mm > floor ? least : best;
   }
 
   /** Whether a leg gets where it is sent, in front of the trunk. */
@@ -61,9 +80,5 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
   /** Returns the gap, worked out when it is asked for; bodies of poses are not kept. */
   Optional<Gap> gap() {
     return Optional.ofNullable(limb).map(l -> l.to(other, HORIZON_MM));
-  }
-
-  boolean better(TriedPose than) {
-    return reached != than.reached ? reached : mm > than.mm;
   }
 }

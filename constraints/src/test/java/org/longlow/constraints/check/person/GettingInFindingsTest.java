@@ -127,6 +127,32 @@ class GettingInFindingsTest {
     }
   }
 
+  /** Of poses 20 mm apart before a plate the farther is freer, whichever is tried first. */
+  @Test
+  void ofTwoPosesTheFreerIsTaken() {
+    Study study = TestMachine.asFiled("runabout");
+    Body body = study.sitting("Joss", "rider").orElseThrow().body();
+    GettingInPose down = of(study, "Joss").pose(Step.DOWN);
+    GettingInPose near = new GettingInPose(Step.DOWN, down.outer(), down.inner(), true, 40);
+    GettingInPose far = new GettingInPose(Step.DOWN, down.outer(), down.inner(), true, 20);
+    double y = 200;
+    TriedPose first;
+    do { // out until the nearer one is clear of it
+      y += 5;
+      first = TriedPose.freer(null, near, body, List.of(plate(y)), true);
+    } while (first.mm() < 1);
+    List<Solid> wall = List.of(plate(y));
+    TriedPose freer = TriedPose.freer(first, far, body, wall, true);
+    assertThat(freer.pose()).isSameAs(far);
+    assertThat(freer.mm()).isCloseTo(first.mm() + 20, within(0.04)); // twice the search's bound
+    assertThat(TriedPose.freer(freer, near, body, wall, true)).isSameAs(freer);
+    assertThat(TriedPose.freer(first, near, body, wall, true)).isSameAs(first);
+    // a leg that gets there counts for more than air
+    assertThat(TriedPose.freer(first, far, body, wall, false)).isSameAs(first);
+    TriedPose lacking = TriedPose.freer(null, far, body, wall, false);
+    assertThat(TriedPose.freer(lacking, near, body, wall, true).pose()).isSameAs(near);
+  }
+
   /** Boxes beside the seat at both sides. */
   private static TestMachine boxed(double top, double out) {
     return TestMachine.runabout()
