@@ -63,8 +63,8 @@ final class OutlineWords {
     }
     return "Points of "
         + part
-        + ": drag them, with Shift straight, with Alt freely; arrows move the one picked, N next."
-        + "\nType a length, then Enter for the edge before, O to offset all, B for how far it"
-        + " reaches (Shift B left, Alt B right).";
+        + ": drag them, Shift straight, Alt freely; arrows move the one picked, N next."
+        + "\nType a length, then Enter for the edge before, O to offset all, B for its reach"
+        + " (Shift left, Alt right).";
   }
 }
