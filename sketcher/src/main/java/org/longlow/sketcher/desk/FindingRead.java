@@ -35,7 +35,7 @@ final class FindingRead {
 
   private PictureOptions read(BoardState shown, PictureOptions now) {
     drawnBefore.enter(DrawnBefore.By.FINDING, now);
-    PictureOptions next = shown.optionsFor(id, now);
+    PictureOptions next = shown.optionsFor(id, now.withInPose(Optional.empty()));
     if (!next.stance().equals(now.stance())) {
       drawnBefore.put(next.stance());
     }
@@ -44,6 +44,6 @@ final class FindingRead {
 
   private PictureOptions putDown(BoardState shown, PictureOptions now, boolean wasRead) {
     boolean back = wasRead && drawnBefore.leave(DrawnBefore.By.FINDING, now);
-    return back ? shown.in(Optional.empty(), now) : shown.optionsFor("", now);
+    return back ? shown.in(Optional.empty(), now) : now.withInPose(Optional.empty());
   }
 }

@@ -32,6 +32,8 @@ public final class SlideWork {
   /** From where it was seen before a slider showed it from where it is seen best. */
   private Aspect seenFrom = Aspect.SIDE;
 
+  private Aspect shownFrom = Aspect.SIDE;
+
   private TravelWay.Ends ends = TravelWay.Ends.BOTH;
   private Key asked;
   private Answer answer;
@@ -70,14 +72,15 @@ public final class SlideWork {
     if (desk.shown().isEmpty()) {
       return;
     }
-    Aspect from = desk.options().aspect();
-    seenFrom = open == null ? from : seenFrom;
+    Aspect from = unslid(desk.options().aspect());
+    seenFrom = from;
     open = kind;
     before.enter(DrawnBefore.By.SLIDER, desk.options());
     Aspect best =
         kind == Kind.STEER
             ? Aspect.PLAN
-            : kind == Kind.LEAN && from == Aspect.PLAN ? Aspect.FRONT : from;
+            : from != Aspect.PLAN ? from : kind == Kind.LEAN ? Aspect.FRONT : Aspect.SIDE;
+    shownFrom = best;
     Stance.Kind stance = desk.options().stance().map(c -> c.kind()).orElse(Stance.Kind.LADEN);
     boolean fits =
         kind == Kind.LEAN
@@ -86,7 +89,13 @@ public final class SlideWork {
     desk.look(
         o ->
             (fits && !o.asDrawn() ? o.withMoved(Optional.empty()) : o.withStance(Optional.empty()))
+                .withInPose(Optional.empty())
                 .withAspect(best));
+  }
+
+  /** Returns from where it would be seen without the slider that is open. */
+  private Aspect unslid(Aspect now) {
+    return open != null && now == shownFrom ? seenFrom : now;
   }
 
   /**
@@ -98,15 +107,14 @@ public final class SlideWork {
       return false;
     }
     boolean back = before.leave(DrawnBefore.By.SLIDER, desk.options());
-    Aspect was = seenFrom;
-    Aspect shown = open == Kind.STEER ? Aspect.PLAN : open == Kind.LEAN ? Aspect.FRONT : was;
+    Aspect after = unslid(desk.options().aspect());
     forget();
     desk.look(
         o ->
             (back
                     ? desk.shown().map(s -> s.in(Optional.empty(), o)).orElse(o)
                     : o.withMoved(Optional.empty()))
-                .withAspect(o.aspect() == shown ? was : o.aspect()));
+                .withAspect(after));
     return true;
   }
 

@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import org.longlow.constraints.document.Form;
 import org.longlow.sketcher.desk.Desk;
@@ -44,6 +45,9 @@ final class BenchField extends VBox {
   private final boolean broad;
   private final HBox line = Bits.line();
   private String written = "";
+  private String measured = "";
+  private Font measuredIn;
+  private double writtenPx;
   private boolean refused;
 
   BenchField(Desk desk, Bench.Row row) {
@@ -186,15 +190,20 @@ final class BenchField extends VBox {
     if (!line.getChildren().contains(field) || written.isEmpty()) {
       return 0;
     }
-    Text text = new Text(written);
-    text.setFont(field.getFont());
+    if (!written.equals(measured) || !field.getFont().equals(measuredIn)) {
+      measured = written;
+      measuredIn = field.getFont();
+      Text text = new Text(written);
+      text.setFont(measuredIn);
+      writtenPx = text.getLayoutBounds().getWidth();
+    }
     double edges = field.getInsets().getLeft() + field.getInsets().getRight() + CARET_PX;
     double beside =
         line.getChildren().stream()
             .filter(n -> n != field)
             .mapToDouble(n -> n.prefWidth(-1) + line.getSpacing())
             .sum();
-    return text.getLayoutBounds().getWidth() + edges + beside;
+    return writtenPx + edges + beside;
   }
 
   /** A list that takes more: of what can be picked, or one like the last. */

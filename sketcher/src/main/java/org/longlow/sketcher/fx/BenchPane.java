@@ -25,6 +25,9 @@ import org.longlow.sketcher.edit.Trouble;
 /** The strip at the left: what is picked, with every quantity open to be typed over. */
 final class BenchPane extends VBox {
 
+  /** While something moves its figures are rewritten no oftener; nobody reads faster. */
+  private static final long LIVE_PAUSE_NS = 80_000_000;
+
   private final Desk desk;
   private final Label head = Bits.label("");
   private final Label note = Bits.wrapped("", "bench-note");
@@ -47,6 +50,7 @@ final class BenchPane extends VBox {
   private int columns = 2;
   private Trouble inView;
   private Bench kept;
+  private long filledAt;
 
   BenchPane(Desk desk) {
     this.desk = desk;
@@ -122,11 +126,28 @@ final class BenchPane extends VBox {
         : java.util.Optional.empty();
   }
 
+  /** Whether what is picked was just added and is still being worked in. */
+  boolean isAwaited() {
+    String chosen = desk.options().chosen();
+    return !chosen.isEmpty()
+        && !desk.isIdle()
+        && desk.shown().map(s -> OnBench.isWhole(s.layout(), chosen)).orElse(false);
+  }
+
   private void refresh() {
     BoardState shown = desk.shown().orElse(null);
-    if (shown == null || getScene() == null) {
+    if (shown == null || getScene() == null || isAwaited()) {
       return;
     }
+    boolean same = kept != null && kept.subject().equals(desk.options().chosen());
+    if (shown.live()
+        && same
+        && desk.trouble().isEmpty()
+        && inView == null
+        && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
+      return; // with the end of a drag comes what is not live
+    }
+    filledAt = System.nanoTime();
     Bench bench =
         OnBench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     bench = kept == null ? bench : BenchPlaces.keep(kept, bench);
@@ -156,12 +177,12 @@ final class BenchPane extends VBox {
     tieMaker.show(isPin ? bench.title() : "", shown);
     List<String> wanted = shape(bench);
     if (!wanted.equals(shape)) {
-      boolean same = !shape.isEmpty() && shape.get(0).equals(wanted.get(0));
-      Target typed = same ? withKeyboard() : null;
+      boolean alike = !shape.isEmpty() && shape.get(0).equals(wanted.get(0));
+      Target typed = alike ? withKeyboard() : null;
       int place = new ArrayList<>(fields.keySet()).indexOf(typed);
       shape = wanted;
       rebuild(bench);
-      if (!same) {
+      if (!alike) {
         scroll.setVvalue(0); // another thing is read from its name down
       }
       if (typed != null) {

@@ -146,7 +146,7 @@ final class Board extends Region {
 
   void setFrame(ViewFrame next) {
     fitted = false;
-    show(desk.shown().map(s -> Fitting.inSight(s.drawing(), next, seen(0))).orElse(next));
+    show(desk.shown().map(s -> Fitting.inSight(s.drawing(), next, seen())).orElse(next));
   }
 
   private void show(ViewFrame next) {
@@ -166,7 +166,7 @@ final class Board extends Region {
   private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
     boolean ticket = roomForTicket.getAsBoolean();
-    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, letters(), windowLetters, ticket);
+    return Fitting.of(shown.drawing(), seen(), MARGIN_PX, letters(), windowLetters, ticket);
   }
 
   /** Whether the machine is shown as it is fitted in, not as somebody moved it. */
@@ -182,6 +182,7 @@ final class Board extends Region {
     inches = on;
     paintSheet();
     paintGlass();
+    onView.run();
   }
 
   /**
@@ -225,20 +226,17 @@ final class Board extends Region {
     if (box == null) {
       return;
     }
-    Spots.Box seen = seen(0);
+    Spots.Box seen = seen();
     if (box.shared(seen) < 0.999 * box.width() * box.height()) {
       setFrame(frame.panned(seen.centreX() - box.centreX(), seen.centreY() - box.centreY()));
     }
   }
 
   /** Returns the card without rules and what lies along its edges, px. */
-  private Spots.Box seen(double edgePx) {
+  Spots.Box seen() {
     double rule = Rule.widthPx(letters());
-    return new Spots.Box(
-        rule + edgePx,
-        upperMarginPx + edgePx,
-        getWidth() - rule - rightMarginPx - 2 * edgePx,
-        getHeight() - rule - upperMarginPx - 2 * edgePx);
+    double wide = getWidth() - rule - rightMarginPx;
+    return new Spots.Box(rule, upperMarginPx, wide, getHeight() - rule - upperMarginPx);
   }
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
@@ -351,7 +349,7 @@ final class Board extends Region {
   /** Somebody else, or another stance, may be higher than what was fitted in. */
   private boolean cutsOff(BoardState shown) {
     boolean still = !shown.live() && shown.options().moved().isEmpty();
-    return still && Fitting.cutsSomebodyOff(shown.drawing(), frame, seen(0));
+    return still && Fitting.cutsSomebodyOff(shown.drawing(), frame, seen());
   }
 
   private void askScale() {
@@ -365,7 +363,7 @@ final class Board extends Region {
 
   private void paintSheet() {
     if (sheet.wide() > 0) {
-      sheet.paint(painter, frame, inches, seen(0));
+      sheet.paint(painter, frame, inches, seen());
       painted = desk.shown().map(BoardState::drawing).orElse(painted);
       afterPaint.run();
     }
@@ -376,7 +374,7 @@ final class Board extends Region {
     double h = glass.high();
     Pen pen = overlay.pen();
     if (desk.shown().isPresent()) {
-      overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
+      overlay.keepIn(seen().grown(-LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint);
       SlideInk.paint(overlay, m -> onScreen(m.where().orElseThrow(), m.yMm()), desk.slides());
       if (hand != null) {

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyCode;
@@ -28,7 +29,7 @@ final class BoardHands {
   private PointMm lastPx;
   private boolean panning;
   private ViewFrame frame;
-  private Runnable onTake = () -> {};
+  private final List<Runnable> onTake = new ArrayList<>();
 
   BoardHands(Board board, Desk desk) {
     this.board = board;
@@ -59,7 +60,7 @@ final class BoardHands {
 
   /** Called when another hand takes over. */
   void onTake(Runnable action) {
-    onTake = action;
+    onTake.add(action);
   }
 
   /** Gives pointer and keys to another hand; the one before drops what it had begun. */
@@ -75,7 +76,7 @@ final class BoardHands {
       }
       board.setCursor(Cursor.DEFAULT);
       board.requestFocus();
-      onTake.run();
+      onTake.forEach(Runnable::run);
     }
   }
 

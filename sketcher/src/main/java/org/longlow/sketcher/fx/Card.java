@@ -10,13 +10,10 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.sketcher.picture.Aspect;
-import org.longlow.svg.drawing.Tone;
 
 /**
  * The card with everything that lies on it: tags of findings on strings along its upper edge, the
@@ -78,7 +75,12 @@ final class Card extends Pane {
     board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
     // where somebody laid it, or put it away, it needs none beside the machine
-    board.leavesRoom(() -> !ticketAway && !ticket.isLaid() && hasRoomForTicket());
+    board.leavesRoom(
+        () ->
+            desk.options().aspect() == Aspect.SIDE
+                && !ticketAway
+                && !ticket.isLaid()
+                && hasRoomForTicket());
     board.slips(this::slips);
     desk.watch(this::refresh);
   }
@@ -243,7 +245,9 @@ final class Card extends Pane {
                         && desk.options().aspect() == Aspect.SIDE)
             || askedFor != null
             || desk.trouble().isPresent();
-    ticket.setVisible(isSeen() && wanted && !ticketAway && !aside && beside == null);
+    // what is just added comes with its own fields, not with those of what was picked before
+    boolean awaits = !ticket.isVisible() && bench.isAwaited();
+    ticket.setVisible(isSeen() && wanted && !awaits && !ticketAway && !aside && beside == null);
   }
 
   /**
@@ -308,7 +312,7 @@ final class Card extends Pane {
     if (list.isVisible()) {
       layList(w, top, high);
     }
-    if (ticket.isVisible()) {
+    if (ticket.isVisible() && !bench.isAwaited()) {
       layTicket(w, top, high);
     }
     if (beside != null) {
@@ -317,7 +321,8 @@ final class Card extends Pane {
     awaited.autosize();
     awaited.relocate((w - awaited.getWidth()) / 2, top);
     strings.take(w, h);
-    paintStrings();
+    Spots.Box read = ticket.isVisible() ? box(ticket) : null;
+    strings.paint(StringInk.of(desk, board, tags, look.palette(), read, slips()));
   }
 
   private double rulePx() {
@@ -360,38 +365,11 @@ final class Card extends Pane {
   private List<Spots.Box> slips() {
     return Stream.of(list, ticket, beside, bar)
         .filter(slip -> slip != null && slip.isVisible())
-        .map(t -> new Spots.Box(t.getLayoutX(), t.getLayoutY(), t.getWidth(), t.getHeight()))
+        .map(Card::box)
         .toList();
   }
 
-  private void paintStrings() {
-    Pen gc = new Pen(new DrawingPainter(look.palette()));
-    for (Tags.Cord cord : tags.strings()) {
-      gc.setStroke(
-          DrawingPainter.colour(
-              look.palette()
-                  .of(
-                      tags.isStillWorking()
-                          ? Tone.PENCIL
-                          : cord.picked() ? Tone.CHOSEN : Tone.BAD)));
-      gc.setLineWidth(cord.picked() ? 1.8 : 0.9);
-      gc.strokePolyline(
-          cord.line().stream().mapToDouble(PointMm::x).toArray(),
-          cord.line().stream().mapToDouble(PointMm::z).toArray(),
-          cord.line().size());
-    }
-    BoardState shown = desk.shown().orElse(null);
-    if (shown != null && ticket.isVisible()) {
-      Spots.Box picked = board.boxOf(shown, desk.options().chosen());
-      if (picked != null) {
-        gc.setStroke(DrawingPainter.colour(look.palette().of(Tone.CHOSEN)));
-        gc.setLineWidth(1.2);
-        Region t = ticket;
-        double x = Spots.within(picked.centreX(), t.getLayoutX(), t.getLayoutX() + t.getWidth());
-        double y = Spots.within(picked.centreY(), t.getLayoutY(), t.getLayoutY() + t.getHeight());
-        gc.strokeLine(x, y, picked.centreX(), picked.centreY());
-      }
-    }
-    strings.paint(gc.taken());
+  private static Spots.Box box(Region slip) {
+    return new Spots.Box(slip.getLayoutX(), slip.getLayoutY(), slip.getWidth(), slip.getHeight());
   }
 }

@@ -64,7 +64,6 @@ final class CardSheet {
     pen.fillRect(0, 0, wide(), high());
     desk.shown().ifPresent(s -> draw(pen, s, painter, frame, seen));
     Rule.paint(pen, painter, frame, inches, wide(), high());
-    Rule.note(pen, painter, Rule.note(desk.options().dimensions(), inches), seen);
     tiles.paint(pen.taken());
   }
 

@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.geometry.Insets;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
@@ -14,6 +15,9 @@ import org.longlow.svg.page.Page;
 
 /** How the machine balances over its speed, under the finding that says from which on it does. */
 final class ChartPane extends VBox {
+
+  /** As far from the edges as the findings above are. */
+  private static final double EDGE_PX = 12;
 
   private static final double MARGIN_MM = 3;
 
@@ -34,6 +38,7 @@ final class ChartPane extends VBox {
     Called.by(words, "balance-words");
     sheet.setMinHeight(HIGH_PX);
     sheet.setPrefHeight(HIGH_PX);
+    setPadding(new Insets(0, EDGE_PX, 0, EDGE_PX));
     getChildren().addAll(sheet, words);
     setVisible(false);
     setManaged(false);

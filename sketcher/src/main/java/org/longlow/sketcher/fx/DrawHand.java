@@ -280,20 +280,22 @@ final class DrawHand implements Hand {
 
   @Override
   public String says() {
-    String others = "; Alt puts them freely. K picks another kind from the list.";
-    String back = "\nType a length to set an edge, Backspace takes the last point back. ";
+    String how = ", with Shift straight, with Alt freely";
+    String edge = "\nType a length to set an edge. ";
     return isTube()
         ? "A new "
             + kind
-            + ": click its one end, its bends and its other end, with Shift straight"
-            + others
-            + back
-            + "Press Enter when done; bends take their radius from its ticket."
+            + ": click its one end, its bends and its other end"
+            + how
+            + "."
+            + edge
+            + "Bends take their radius from its ticket."
         : "A new "
             + kind
-            + ": click its points in order, with Shift straight"
-            + others
-            + back
-            + "Click the first point or press Enter when done.";
+            + ": click its points in order"
+            + how
+            + "."
+            + edge
+            + "Click the first when done.";
   }
 }

@@ -255,9 +255,12 @@ final class FindingSlip extends VBox {
 
   /** The finding picked, as it is told of the machine shown. */
   private Optional<Finding> picked() {
-    return desk.shown().map(BoardState::findings).orElse(List.of()).stream()
-        .filter(f -> f.id().equals(desk.finding()))
-        .findFirst();
+    String id = desk.finding();
+    return id.isEmpty()
+        ? Optional.empty()
+        : desk.shown().map(BoardState::findings).orElse(List.of()).stream()
+            .filter(f -> f.id().equals(id))
+            .findFirst();
   }
 
   /** Comes to the first finding of a verdict, which the keyboard takes next. */

@@ -125,7 +125,7 @@ final class Fitting {
   }
 
   /** Returns where names of parts, figures and the lines of these are, px. */
-  private static List<Spots.Box> written(Drawing drawing, ViewFrame frame, double letters) {
+  static List<Spots.Box> written(Drawing drawing, ViewFrame frame, double letters) {
     List<Spots.Box> all = new ArrayList<>(words(drawing, frame, letters));
     drawing.layers().stream()
         .filter(Fitting::isFigures)

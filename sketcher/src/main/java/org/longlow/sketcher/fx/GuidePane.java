@@ -36,6 +36,7 @@ final class GuidePane extends VBox {
     super(6);
     Called.by(this, "guide-slip");
     getStyleClass().addAll("slip", "over", "guide-slip");
+    blocks.getStyleClass().add("guide-blocks");
     getChildren()
         .addAll(
             Bits.label("GUIDE", "slip-title"),

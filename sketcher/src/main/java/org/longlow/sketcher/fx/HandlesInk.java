@@ -79,7 +79,10 @@ final class HandlesInk {
     if (!words.isEmpty()) {
       double rule = Rule.widthPx(board.letters());
       PointMm corner = new PointMm(rule, board.getHeight() - rule + SAYING_PX);
-      glass.label(List.of(words.split("\n")), corner, false);
+      // in one line, where there is room, it lies under the road and hides no wheel
+      String one = words.replace('\n', ' ');
+      boolean room = glass.fitsBeside(one, corner);
+      glass.label(room ? List.of(one) : List.of(words.split("\n")), corner, false);
     }
   }
 }

@@ -80,8 +80,8 @@ final class OutlineTools extends VBox {
 
   private void drawn(String name) {
     last = ((DrawHand) hands.hand()).kind();
-    done();
     desk.choose("part:" + name);
+    done();
   }
 
   private void take(Hand hand) {

@@ -52,10 +52,7 @@ final class OutlineWords {
     String part = points.part();
     Outline outline = points.outline().orElse(null);
     if (outline == null) {
-      return "Bends of "
-          + part
-          + ": drag them; double click on a straight or J adds one, Delete takes one out."
-          + "\nN next point, arrows move it. Enter or Esc when done.";
+      return "Bends of " + part + ": drag them, arrows move the one picked; N next bend.";
     }
     if (outline instanceof Outline.Traced traced) {
       return "The outline of "
@@ -66,12 +63,8 @@ final class OutlineWords {
     }
     return "Points of "
         + part
-        + ": drag them, with Shift straight, with Alt freely; double click on an edge or J adds one, Delete takes"
-        + " one out.\n"
-        + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, W moves holes whole, M mirrored up, Shift M mirrored"
-        + " forward.\n"
-        + "Type a length and Enter for the edge before, O to offset all by it, or B for how far"
-        + " the body reaches at the point (Shift B left, Alt B right alone; B alone as the part"
-        + " does).\nN next, arrows move it. Enter or Esc when done.";
+        + ": drag them, Shift straight, Alt freely; arrows move the one picked, N next."
+        + "\nType a length, then Enter for the edge before, O to offset all, B for its reach"
+        + " (Shift left, Alt right).";
   }
 }

@@ -313,6 +313,11 @@ final class Overlay {
     return Spots.beside(at, size(lines), ACROSS_PX, DOWN_PX, room, all);
   }
 
+  /** Returns whether a line written to the right of a place is seen whole. */
+  boolean fitsBeside(String line, PointMm at) {
+    return at.x() + ACROSS_PX + size(List.of(line)).width() <= room.right();
+  }
+
   private Spots.Size size(List<String> lines) {
     Font font = painter.font(LABEL_MM);
     double wide = 0;

@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -25,6 +26,7 @@ import org.longlow.sketcher.photo.Pixel;
 final class PhotoTools extends VBox {
 
   private static final String PREFIX = "photo:";
+  private static final PseudoClass TAKEN = PseudoClass.getPseudoClass("taken");
 
   private final Desk desk;
   private final Board board;
@@ -50,6 +52,7 @@ final class PhotoTools extends VBox {
 
   private Answer answer;
   private Hand mine;
+  private Button works;
 
   PhotoTools(Desk desk, Board board, BoardHands hands) {
     super(5);
@@ -113,6 +116,7 @@ final class PhotoTools extends VBox {
                 fade,
                 Bits.whole(locked),
                 Bits.whole(hidden)));
+    hands.onTake(this::showTaken);
     desk.watch(this::refresh);
     refresh();
   }
@@ -206,19 +210,29 @@ final class PhotoTools extends VBox {
     return desk.shown().orElseThrow().places();
   }
 
-  private void take(Hand hand) {
+  private void take(int button, Hand hand) {
     stopAsking();
+    works = marking.get(button);
     desk.forgetTrouble();
     mine = hand;
     hands.take(hand);
   }
 
-  private void mark(List<String> steps, String afterwards, Consumer<List<Pixel>> done) {
-    take(new PhotoMarks(board, desk, photo, steps, afterwards, done, this::stopAsking));
+  /** The button of what the hand does looks pressed while it does it. */
+  private void showTaken() {
+    boolean taken = mine != null && hands.hand() == mine;
+    for (Button button : marking) {
+      button.pseudoClassStateChanged(TAKEN, taken && button == works);
+    }
+  }
+
+  private void mark(int button, List<String> steps, String afterwards, Consumer<List<Pixel>> done) {
+    take(button, new PhotoMarks(board, desk, photo, steps, afterwards, done, this::stopAsking));
   }
 
   private void scale() {
     mark(
+        0,
         List.of("mark one end of something you know the length of", "mark its other end"),
         "type how long that is",
         marks ->
@@ -231,6 +245,7 @@ final class PhotoTools extends VBox {
 
   private void level() {
     mark(
+        1,
         List.of("mark a point of something that is level", "mark another point at the same height"),
         "",
         marks -> {
@@ -241,6 +256,7 @@ final class PhotoTools extends VBox {
 
   private void square() {
     mark(
+        2,
         List.of(
             "mark the lower left corner of a rectangle you know",
             "mark its lower right corner",
@@ -255,7 +271,7 @@ final class PhotoTools extends VBox {
   }
 
   private void move() {
-    take(new PhotoShift(board, desk, photo));
+    take(3, new PhotoShift(board, desk, photo));
   }
 
   private void showAsTaken() {

@@ -151,8 +151,9 @@ final class Placing implements Hand {
       desk.sayOnceDone(
           putting.title() + " " + said + ", for the rider has one; its field seat tells.");
     }
-    done.run();
+    // before the ticket is laid back, or it would show for a moment what was picked before
     desk.choose(subject);
+    done.run();
   }
 
   @Override

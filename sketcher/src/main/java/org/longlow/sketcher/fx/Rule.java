@@ -1,8 +1,10 @@
 package org.longlow.sketcher.fx;
 
+import java.util.List;
 import java.util.Locale;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
+import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Anchor;
@@ -104,11 +106,36 @@ final class Rule {
     return dimensions ? "all dimensions in " + (inches ? "inches" : "mm") : "";
   }
 
-  /** Writes a note into the lower right corner of what is seen, where dimensions hardly reach. */
-  static void note(Pen gc, DrawingPainter painter, String note, Spots.Box seen) {
+  /**
+   * Writes a note into the lower right corner of what is seen, or as near to it as nothing else is.
+   *
+   * @param taken where slips, words and dimensions lie, px
+   */
+  static void note(
+      Pen gc, DrawingPainter painter, String note, Spots.Box seen, List<Spots.Box> taken) {
+    Font font = painter.font(CAPITAL_PX);
+    double wide = painter.extents(note, font).getWidth();
+    double high = 2 * CAPITAL_PX * painter.letters();
+    Spots.Box corner =
+        new Spots.Box(
+            seen.right() - NOTE_OFF_PX - wide, seen.bottom() - NOTE_OFF_PX - high, wide, high);
+    Spots.Box at = free(corner, seen, taken);
     gc.setFill(painter.colour(Tone.INK));
-    gc.setLetters(painter.font(CAPITAL_PX), TextAlignment.RIGHT, VPos.BASELINE);
-    gc.fillText(note, seen.right() - NOTE_OFF_PX, seen.bottom() - NOTE_OFF_PX);
+    gc.setLetters(font, TextAlignment.RIGHT, VPos.BASELINE);
+    gc.fillText(note, at.right(), at.bottom());
+  }
+
+  private static Spots.Box free(Spots.Box corner, Spots.Box seen, List<Spots.Box> taken) {
+    double step = corner.height();
+    for (double y = corner.y(); y >= seen.y(); y -= step) {
+      for (double x = corner.x(); x >= seen.x(); x -= step) {
+        Spots.Box at = new Spots.Box(x, y, corner.width(), corner.height());
+        if (taken.stream().allMatch(t -> t.shared(at) == 0)) {
+          return at;
+        }
+      }
+    }
+    return corner;
   }
 
   private static double length(long i, int parts) {

@@ -42,6 +42,8 @@ final class TicketSpot {
   private double most = Double.POSITIVE_INFINITY;
   private double placedLetters;
   private ViewFrame placedIn;
+  private double measuredWide;
+  private double measuredHigh;
 
   TicketSpot(Ticket ticket, BenchPane bench, Board board, Tags tags) {
     this.ticket = ticket;
@@ -68,12 +70,25 @@ final class TicketSpot {
     if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
       place(chosen, picked, room, Clear.of(shown, board.frame(), board.letters()));
     }
-    bench.setColumns(columns);
+    if (ticket.isNeedsLayout()) {
+      bench.setColumns(columns); // what is typed may want more room now
+    }
     double wide = width(columns);
     double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
     double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
-    double tall = Math.min(Math.ceil(ticket.prefHeight(wide)), most);
+    double tall = Math.min(height(wide), most);
     ticket.resizeRelocate(x, y, wide, Math.min(tall, room.bottom() - y));
+  }
+
+  /**
+   * How high it would be: asked again only where something on it has changed, for it takes long.
+   */
+  private double height(double wide) {
+    if (ticket.isNeedsLayout() || wide != measuredWide) {
+      measuredWide = wide;
+      measuredHigh = Math.ceil(ticket.prefHeight(wide));
+    }
+    return measuredHigh;
   }
 
   private void place(String chosen, Spots.Box picked, Spots.Box room, List<Spots.Busy> busy) {

@@ -49,7 +49,7 @@ final class TopStrip extends VBox {
     save = Bits.words("save", "Save", "save", this::save);
     Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
     undo = new StepButton("undo", "Take back", ": move pin head", "Ctrl Z", desk::undo);
-    redo = new StepButton("redo", "Do again", "", "Ctrl Y", desk::redo);
+    redo = new StepButton("redo", "Do again", ": move pin", "Ctrl Y", desk::redo);
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
     Called.by(working, "working");

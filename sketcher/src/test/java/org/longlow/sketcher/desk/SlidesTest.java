@@ -28,6 +28,7 @@ import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.desk.SlideWork.Kind;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /** Wheels moved and the machine leaned on the desk: what is shown and marked is what was found. */
@@ -267,5 +268,44 @@ class SlidesTest {
     hands.until(() -> hands.desk().shown().isPresent());
     assertThat(slides.open()).isEmpty();
     assertThat(hands.desk().options().moved()).isEmpty();
+  }
+
+  /** Steering is seen from above, travel never; each slider gives back what was seen before all. */
+  @Test
+  void eachSliderIsSeenWhereItShowsAndGivesTheViewBack() throws InterruptedException {
+    for (Aspect before : Aspect.values()) {
+      hands.desk().look(o -> o.withAspect(before));
+      open(Kind.STEER);
+      assertThat(hands.desk().options().aspect()).isEqualTo(Aspect.PLAN);
+      open(Kind.TRAVEL);
+      assertThat(hands.desk().options().aspect())
+          .isEqualTo(before == Aspect.PLAN ? Aspect.SIDE : before);
+      open(Kind.LEAN);
+      assertThat(hands.desk().options().aspect())
+          .isEqualTo(before == Aspect.PLAN ? Aspect.FRONT : before);
+      slides.close();
+      assertThat(hands.desk().options().aspect()).isEqualTo(before);
+    }
+    open(Kind.STEER);
+    hands.desk().look(o -> o.withAspect(Aspect.SIDE));
+    slides.close();
+    assertThat(hands.desk().options().aspect()).as("chosen meanwhile").isEqualTo(Aspect.SIDE);
+  }
+
+  @Test
+  void whoGotInSitsAgainOnceThatFindingIsPutDownOrTheMachineIsMoved() throws InterruptedException {
+    String in = "getting-in.Bram.in";
+    hands.until(() -> hands.desk().isIdle());
+    for (Runnable away :
+        List.<Runnable>of(
+            () -> hands.desk().chooseFinding(""),
+            () -> hands.desk().chooseFinding("balance.balance"),
+            () -> slides.open(Kind.LEAN))) {
+      hands.desk().chooseFinding(in);
+      hands.until(() -> hands.desk().options().inPose().isPresent());
+      away.run();
+      hands.until(() -> hands.desk().isIdle());
+      assertThat(hands.desk().options().inPose()).isEmpty();
+    }
   }
 }

@@ -3,10 +3,12 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
@@ -50,6 +52,27 @@ class AddingWalkTest extends Walk {
     return hands.press(KeyCode.ENTER);
   }
 
+  /** Returns what the ticket will have been of whenever it is laid out and seen. */
+  private List<String> ticketTells() {
+    List<String> told = new ArrayList<>();
+    Node ticket = hands.node("bench-ticket", Node.class);
+    fx(
+        () -> {
+          Label head = (Label) ticket.lookup(".ticket-head");
+          hands
+              .window()
+              .getScene()
+              .addPostLayoutPulseListener(
+                  () -> {
+                    if (ticket.isVisible()) {
+                      told.add(head.getText());
+                    }
+                  });
+          return null;
+        });
+    return told;
+  }
+
   @Test
   void threePartsAreLaidOnByPointerAndOneByKeys() {
     Layout before = hands.layout();
@@ -86,8 +109,13 @@ class AddingWalkTest extends Walk {
     assertThat(pin("railRear").distance(new PointMm(1402, 1001))).isLessThan(8);
 
     take("tail lamp");
+    List<String> told = ticketTells();
     hands.clickAt(hands.at(-200, 700));
     assertThat(hands.layout().parts()).containsKey("tailLamp");
+    assertThat(told)
+        .as("never of the whole machine")
+        .isNotEmpty()
+        .allMatch(t -> t.contains("tailLamp"));
 
     take("latch");
     PointMm middle =

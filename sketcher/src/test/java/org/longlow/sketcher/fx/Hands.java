@@ -402,12 +402,17 @@ final class Hands {
 
   /** Returns what the board looks like at a place on the screen and to the right of it. */
   List<Color> pixels(Point2D screen, int many) {
+    return pixels(window.board(), screen, many);
+  }
+
+  /** As {@link #pixels(Point2D, int)}, of a node and what lies on it. */
+  List<Color> pixels(Node of, Point2D screen, int many) {
     return onFx(
         () -> {
-          Point2D p = window.board().screenToLocal(screen);
+          Point2D p = of.screenToLocal(screen);
           SnapshotParameters some = new SnapshotParameters();
           some.setViewport(new Rectangle2D((int) p.getX(), (int) p.getY(), many, 1));
-          PixelReader seen = window.board().snapshot(some, null).getPixelReader();
+          PixelReader seen = of.snapshot(some, null).getPixelReader();
           return IntStream.range(0, many).mapToObj(x -> seen.getColor(x, 0)).toList();
         });
   }

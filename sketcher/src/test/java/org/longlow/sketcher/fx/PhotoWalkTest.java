@@ -209,6 +209,13 @@ class PhotoWalkTest extends Walk {
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2);
   }
 
+  private boolean looksTaken(String button) {
+    return Hands.onFx(
+        () ->
+            hands.find(button).orElseThrow().getPseudoClassStates().stream()
+                .anyMatch(state -> state.getPseudoClassName().equals("taken")));
+  }
+
   @Test
   void byKeysAloneItIsLevelledPushedFadedAndHidden() throws Exception {
     putIn(photo(layout.resolveSibling("side.png")));
@@ -241,6 +248,8 @@ class PhotoWalkTest extends Walk {
           return null;
         });
     hands.press(KeyCode.SPACE).press(KeyCode.RIGHT).press(KeyCode.SHIFT, KeyCode.RIGHT);
+    assertThat(looksTaken("photo-move")).isTrue();
+    assertThat(looksTaken("photo-level")).isFalse();
     assertThat(only().x().evaluate(n -> 0)).isCloseTo(x + 11, within(1e-6));
     for (boolean locked : new boolean[] {true, false}) {
       Hands.onFx(
@@ -253,6 +262,7 @@ class PhotoWalkTest extends Walk {
       assertThat(Hands.onFx(() -> hands.window().hands().hand().says()))
           .as("nothing is said of what can be done no more")
           .isEmpty();
+      assertThat(looksTaken("photo-move")).isFalse();
     }
 
     Slider fade = hands.node("photo-fade", Slider.class);

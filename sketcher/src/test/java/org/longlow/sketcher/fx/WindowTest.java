@@ -742,7 +742,31 @@ class WindowTest extends Walk {
               return board.localToScreen(board.getWidth(), board.getHeight() - Rule.widthPx(1));
             });
     Point2D words = corner.subtract(Rule.NOTE_OFF_PX + 60, Rule.NOTE_OFF_PX + 3);
-    return hands.pixels(words, 58).stream().anyMatch(c -> far(c, card) > 0.3);
+    Node whole = hands.window().board().getParent();
+    return hands.pixels(whole, words, 58).stream().anyMatch(c -> far(c, card) > 0.3);
+  }
+
+  /** A slip over the corner pushes it aside, one as broad as the card upwards. */
+  @Test
+  void theNoteOnUnitsLiesUnderNoSlip() {
+    DrawingPainter painter = new DrawingPainter(Look.DAY.palette());
+    Spots.Box seen = new Spots.Box(24, 40, 900, 500);
+    Spots.Box corner = new Spots.Box(700, 100, 220, 436);
+    Spots.Box beside = new Spots.Box(560, 300, 136, 236);
+    Spots.Box broad = new Spots.Box(30, 300, 890, 236);
+    for (List<Spots.Box> slips :
+        List.of(List.<Spots.Box>of(), List.of(corner), List.of(corner, beside), List.of(broad))) {
+      Pen pen = new Pen(painter);
+      Rule.note(pen, painter, "all dimensions in mm", seen, slips);
+      List<Ink> inks = pen.taken();
+      assertThat(inks).hasSize(1);
+      // an ink of words reaches as far below its base line as above
+      Spots.Box ink = inks.get(0).within(seen.grown(20)).orElseThrow();
+      Spots.Box at = new Spots.Box(ink.x(), ink.centreY() - 8, ink.width(), 8);
+      assertThat(at.width()).isGreaterThan(80);
+      assertThat(slips).allMatch(slip -> slip.shared(at) == 0);
+      assertThat(at.bottom() > 530).isEqualTo(!slips.contains(broad));
+    }
   }
 
   @Test
