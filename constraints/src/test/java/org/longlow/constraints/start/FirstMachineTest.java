@@ -308,7 +308,7 @@ class FirstMachineTest {
         say()
             .rider(Who.percentile(Sex.FEMALE, 50))
             .second(Who.percentile(Sex.MALE, 50))
-            .reclineDeg(25)
+            .front(FrontPart.Kind.TRAILING_LINK)
             .frontTyre("100/90-18")
             .rearTyre("120/80-18")
             .drive(Drive.MOTOR)
