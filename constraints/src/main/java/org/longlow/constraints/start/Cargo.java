@@ -85,7 +85,7 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
     Item store =
         brief.electric()
             ? new Item("battery", SolidPart.Kind.BATTERY, 380, 165, half, 27)
-            : new Item("tank", SolidPart.Kind.TANK, 215, 160, half, 8);
+            : new Item("tank", SolidPart.Kind.TANK, 215, 160, half, 3);
     Item small =
         brief.electric()
             ? new Item("controller", SolidPart.Kind.BOX, 90, 130, 85, 3.2)

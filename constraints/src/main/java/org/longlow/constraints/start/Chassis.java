@@ -45,7 +45,8 @@ final class Chassis {
   }
 
   private void measures() {
-    new TwoWheels(room.brief, draft).draw(room.wheelbaseMm);
+    new TwoWheels(room.brief, draft)
+        .draw(room.wheelbaseMm, ChainDrive.atFrontWheel(rolling), ChainDrive.atRearWheel(rolling));
     draft.angle("rake", Rolling.RAKE_DEG, "steering axis from the vertical");
     draft.length("trail", Rolling.TRAIL_MM, "on the ground");
     draft.length(

@@ -111,6 +111,32 @@ final class Draft {
     ties.put(name, Tie.of(kind, Arrays.asList(of), is.isEmpty() ? null : Formula.parse(is)));
   }
 
+  /** A chain over two sprockets in line. */
+  void chain(String name, String is, double yMm, double wideMm, String note, Wheel... over) {
+    List<Wheel> wheels = Arrays.asList(over);
+    ties.put(
+        name,
+        new Tie(
+            TieKind.BELT_LENGTH,
+            wheels.stream().map(Wheel::pin).toList(),
+            Optional.of(Formula.parse(is)),
+            wheels.stream().map(w -> Formula.parse(w.radius())).toList(),
+            "",
+            0,
+            false,
+            new Tie.Run(
+                wheels.stream().map(w -> mm(yMm)).toList(),
+                Optional.of(mm(wideMm)),
+                false,
+                List.of(),
+                List.of(),
+                Optional.empty()),
+            note));
+  }
+
+  /** A wheel that a chain runs over: about which pin, and its radius. */
+  record Wheel(String pin, String radius) {}
+
   void limit(String name, Limit.Kind kind, double fromMm, double toMm, String note, String... of) {
     limits.put(
         name,

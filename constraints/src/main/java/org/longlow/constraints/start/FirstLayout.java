@@ -11,12 +11,16 @@ final class FirstLayout {
 
   private FirstLayout() {}
 
-  /** Draws all of it. */
-  static Layout of(Lengthwise room, Story story) {
+  /**
+   * Draws all of it.
+   *
+   * @param chain whether the chain is drawn
+   */
+  static Layout of(Lengthwise room, Story story, boolean chain) {
     Draft draft = new Draft();
     new RiderPlace(room, draft).draw();
     new Chassis(room, draft).draw();
-    new DriveParts(room, draft).draw();
+    new DriveParts(room, draft, chain).draw();
     if (room.pillion.isPresent()) {
       new PillionSeat(room, draft).draw();
     }

@@ -11,6 +11,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.check.person.StopFindings;
+import org.longlow.constraints.check.road.RunFindings;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
@@ -105,15 +106,30 @@ public final class FirstMachine {
       return new Refused(against);
     }
     Story story = new Story(brief, answers, name, units);
-    Study study = Study.of(FirstLayout.of(trim.room(), story).withUnits(units));
+    Study study = study(trim, story, true, units);
     List<String> yours = new ArrayList<>();
+    boolean meets =
+        study.findings().stream()
+            .anyMatch(f -> f.kind() == RunFindings.RUN && f.verdict() == Verdict.FAIL);
+    if (meets) {
+      study = study(trim, story, false, units);
+    }
     for (Finding f : study.findings()) {
       if (f.verdict() == Verdict.FAIL) {
         yours.add(f.text(units));
       }
     }
+    if (meets) {
+      yours.add(
+          "No chain is drawn: straight from the drive to the rear wheel it would run into what is"
+              + " between them. Lead it over an idler, raise the seat, or take smaller wheels.");
+    }
     yours.addAll(story.yours());
     return new Made(study, yours);
+  }
+
+  private static Study study(Trim trim, Story story, boolean chain, Units units) {
+    return Study.of(FirstLayout.of(trim.room(), story, chain).withUnits(units));
   }
 
   /**

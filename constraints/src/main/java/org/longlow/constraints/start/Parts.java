@@ -114,6 +114,25 @@ final class Parts {
     return new SolidPart(base.made(), kind, at(pin), outline(true, corners));
   }
 
+  /** The same with what it holds when full, besides its own mass. */
+  static Part holding(Part solid, double kg) {
+    SolidPart s = (SolidPart) solid;
+    return new SolidPart(
+        s.base(),
+        s.type(),
+        s.frame(),
+        s.outline(),
+        s.breadth(),
+        s.bodies(),
+        s.formers(),
+        s.duct(),
+        s.working(),
+        s.glassRadius(),
+        s.angle(),
+        Optional.of(Draft.kg(kg)),
+        s.electric());
+  }
+
   /** A block with its lower rear corner on the pin. */
   static Part box(Base base, SolidPart.Kind kind, String pin, double lengthMm, double heightMm) {
     return solid(

@@ -1,5 +1,6 @@
 package org.longlow.constraints.start;
 
+import org.longlow.constraints.check.road.RunFindings;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.machine.chassis.Tyre;
@@ -32,6 +33,11 @@ final class Rolling {
   /** Middle of the lower rails above the road; the header hangs lowest and keeps the belly. */
   static final double FLOOR_MM = 190;
 
+  /**
+   * Chains 428 to 520 over their pins, mm, from memory; a broader one needs the legs farther out.
+   */
+  static final double CHAIN_MM = 18;
+
   /** A leg of the swingarm beside the tyre, mm; as the findings ask. */
   private static final double ARM_LEG_MM = 18;
 
@@ -45,6 +51,10 @@ final class Rolling {
   final double forkYMm;
   final double railYMm;
   final double armHalfMm;
+
+  /** Middle of the chain on the left, between tyre and leg of the arm; 0 where there is none. */
+  final double chainYMm;
+
   final PointMm pivot;
   final double armMm;
   final double headHeightMm;
@@ -54,9 +64,16 @@ final class Rolling {
     rear = brief.tyreBehind();
     double gap = Draft.mmOf(Demands.Key.TYRE_GAP);
     forkYMm = Math.ceil(front.widthMm() / 2 + gap + SLACK_MM + FORK_TUBE_MM / 2);
+    chainYMm =
+        brief.place() == Answers.Place.HUB
+            ? 0
+            : Math.ceil(rear.widthMm() / 2 + RunFindings.BESIDE_TYRE_MM + CHAIN_MM / 2);
+    double chain = chainYMm + CHAIN_MM / 2 + Draft.mmOf(Demands.Key.GAP);
     double hub = brief.place() == Answers.Place.HUB ? brief.box().breadthMm() / 2 : 0;
     armHalfMm =
-        Math.ceil(Math.max(rear.widthMm() / 2 + gap + SLACK_MM, hub + SLACK_MM) + ARM_LEG_MM);
+        Math.ceil(
+            Math.max(Math.max(rear.widthMm() / 2 + gap + SLACK_MM, chain), hub + SLACK_MM)
+                + ARM_LEG_MM);
     railYMm =
         Math.ceil(
             Math.max(

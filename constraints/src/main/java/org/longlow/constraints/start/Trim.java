@@ -130,7 +130,7 @@ final class Trim {
   }
 
   private Layout trial() {
-    return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty(), Units.MM));
+    return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty(), Units.MM), true);
   }
 
   Lengthwise room() {

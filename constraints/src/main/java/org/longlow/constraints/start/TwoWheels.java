@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part.End;
 import org.longlow.constraints.layout.Pin;
@@ -37,7 +38,10 @@ final class TwoWheels {
     Brief brief = Brief.of(answers);
     Draft draft = new Draft();
     new TwoWheels(brief, draft)
-        .draw(Double.isNaN(brief.wheelbaseMm()) ? WHEELBASE_MM : brief.wheelbaseMm());
+        .draw(
+            Double.isNaN(brief.wheelbaseMm()) ? WHEELBASE_MM : brief.wheelbaseMm(),
+            List.of(),
+            List.of());
     Brief.said(answers).forEach(draft::person);
     String called = name.orElse(NAME);
     return draft.layout(called, called + ", two wheels to begin with", List.of(), brief.law());
@@ -74,7 +78,11 @@ final class TwoWheels {
     return said.keySet().stream().filter(said::get).toList();
   }
 
-  void draw(double wheelbaseMm) {
+  /**
+   * @param atFront what sits about the front axle
+   * @param atRear and about the rear one
+   */
+  void draw(double wheelbaseMm, List<HubBody> atFront, List<HubBody> atRear) {
     Tyre front = brief.tyreAhead();
     Tyre rear = brief.tyreBehind();
     draft.length("wheelbase", wheelbaseMm, "axle to axle");
@@ -84,11 +92,12 @@ final class TwoWheels {
     draft.pin("frontAxle", new PointMm(wheelbaseMm, front.freeRadiusMm()), Pin.FRONT_WHEEL, "");
     draft.tie("baseline", TieKind.AHEAD, "wheelbase", "rearAxle", "frontAxle");
     draft.tie("frontOnGround", TieKind.HEIGHT, "frontRadius", "frontAxle");
-    part("frontWheel", End.FRONT, "frontAxle", brief.frontTyre(), front);
-    part("rearWheel", End.REAR, "rearAxle", brief.rearTyre(), rear);
+    part("frontWheel", End.FRONT, "frontAxle", brief.frontTyre(), front, atFront);
+    part("rearWheel", End.REAR, "rearAxle", brief.rearTyre(), rear, atRear);
   }
 
-  private void part(String name, End end, String axle, String size, Tyre tyre) {
+  private void part(
+      String name, End end, String axle, String size, Tyre tyre, List<HubBody> inside) {
     draft.part(
         new WheelPart(
             Base.of(name, "rubber").mass(Math.rint(KG_PER_MM * tyre.widthMm())).made(),
@@ -101,6 +110,6 @@ final class TwoWheels {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            List.of()));
+            inside));
   }
 }

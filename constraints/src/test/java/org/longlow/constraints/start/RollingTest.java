@@ -61,7 +61,9 @@ class RollingTest {
     justOver(tubeInside, brief.tyreAhead().widthMm() / 2 + GAP_MM + 3);
     double legInside = r.armHalfMm - 18;
     double hub = brief.place() == Place.HUB ? brief.box().breadthMm() / 2 + 3 : 0;
-    justOver(legInside, Math.max(brief.tyreBehind().widthMm() / 2 + GAP_MM + 3, hub));
+    // between tyre and leg a chain of 18 mm, 5 off the one and 3 off the other
+    double beside = brief.place() == Place.HUB ? GAP_MM + 3 : 5 + 18 + 3;
+    justOver(legInside, Math.max(brief.tyreBehind().widthMm() / 2 + beside, hub));
     // rails of 32 mm beside both, with 6
     double railInside = r.railYMm - 16;
     justOver(railInside, Math.max(r.forkYMm + 18, r.armHalfMm) + 6);

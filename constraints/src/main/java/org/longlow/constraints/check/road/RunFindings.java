@@ -53,7 +53,7 @@ public final class RunFindings {
   static final FindingKind WRAP = new FindingKind("wrap", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Beside a tyre, which is broader than its size says, grows and leans on its bearings, mm. */
-  private static final double BESIDE_TYRE_MM = 5;
+  public static final double BESIDE_TYRE_MM = 5;
 
   /** Out of line, in mm for each mm between the centres: 3 mm in a metre. */
   private static final double MOST_ASKEW = 0.003;

@@ -16,6 +16,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
@@ -24,6 +25,7 @@ import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.words.Words;
 
@@ -56,7 +58,7 @@ public final class CompletenessFindings {
     if (rails().isEmpty()) {
       lacks.add("there is no frame: draw its rails");
     }
-    if (none(p -> p.traits().duty() == Duty.DRIVE)) {
+    if (none(p -> p.traits().duty() == Duty.DRIVE || motorInHub(p))) {
       lacks.add("nothing drives it: draw an engine or a motor");
     }
     if (layout.parts(StandPart.class).findAny().isEmpty()) {
@@ -75,6 +77,11 @@ public final class CompletenessFindings {
                         + " are on something that steers.")
                 : Words.of("This machine cannot be ridden yet: " + String.join("; ", lacks) + "."))
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
+  }
+
+  private static boolean motorInHub(Part part) {
+    return part instanceof WheelPart wheel
+        && wheel.inside().stream().anyMatch(body -> body.what() == HubBody.What.MOTOR);
   }
 
   private void wheels() {

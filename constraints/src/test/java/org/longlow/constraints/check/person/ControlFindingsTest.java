@@ -221,6 +221,15 @@ class ControlFindingsTest {
     assertThat(refused && f.verdict() != Verdict.FAIL).isFalse();
   }
 
+  /** A turn of the same arm is 843.0 mm long; no more than one can be shown. */
+  @ParameterizedTest
+  @CsvSource({"421.5, 180, false", "842, 359, false", "844, 360, true", "5000, 360, true"})
+  void aTravelOfMoreThanATurnIsSaidToBeMore(double travel, int deg, boolean more) {
+    Finding f = pedal("sole", posture().ball().distance(posture().heel()), 0, true, travel);
+    assertThat(f.text())
+        .containsPattern("would turn " + deg + "(\\.\\d)?°" + (more ? " and more;" : ";"));
+  }
+
   /** Less travel is advised only where half of it leaves the ankle nearer to what is easy. */
   @ParameterizedTest
   @CsvSource({"toes, 60, 30", "sole, 60, 5", "sole, 0, 130"})
