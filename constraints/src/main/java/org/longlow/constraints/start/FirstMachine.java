@@ -76,17 +76,29 @@ public final class FirstMachine {
       return new Refused(faults);
     }
     Brief brief = Brief.of(answers);
-    Outcome made = of(brief, answers, name, units);
     boolean guessed = answers.box().isEmpty() && answers.tracing().isEmpty();
-    for (int k = 0; k < LOWERED && guessed && made instanceof Made m; k++) {
-      double lift = legShortMm(m.study());
-      if (brief.place() != Answers.Place.UNDER || lift <= 0) {
+    return of(
+        guessed && brief.place() == Answers.Place.UNDER ? lowered(brief, answers) : brief,
+        answers,
+        name,
+        units);
+  }
+
+  /** How high such an engine may be is seen where the wheels are as far apart as need be. */
+  private static Brief lowered(Brief brief, Answers answers) {
+    Brief lower = brief;
+    for (int k = 0; k < LOWERED; k++) {
+      Brief free = lower.withWheelbaseMm(Double.NaN);
+      double lift =
+          of(free, answers, Optional.empty(), Units.MM) instanceof Made made
+              ? legShortMm(made.study())
+              : 0;
+      if (lift <= 0) {
         break;
       }
-      brief = brief.withBoxHeightMm(brief.box().heightMm() - Math.ceil(Trim.LEG_SLANTS * lift));
-      made = of(brief, answers, name, units);
+      lower = lower.withBoxHeightMm(lower.box().heightMm() - Math.ceil(Trim.LEG_SLANTS * lift));
     }
-    return made;
+    return lower;
   }
 
   /** How much the leg lacks of whoever lacks most to stand and to hold the machine, mm. */
