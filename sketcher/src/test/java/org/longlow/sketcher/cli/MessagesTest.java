@@ -203,7 +203,7 @@ class MessagesTest {
 
   @Test
   void mendsWithoutWhatWasBuiltIsNotTakenSilently() throws IOException {
-    Path file = Files.writeString(folder.resolve("c.json"), Demos.text("curlew"));
+    Path file = Files.writeString(folder.resolve("c.json"), Demos.text("dunlin"));
     Ran ran = Ran.of("check", file, "--mends", 5);
     assertThat(ran.code()).isEqualTo(2);
     assertThat(ran.err()).contains("give --as-built with it");
