@@ -37,6 +37,13 @@ public record BeltRun(List<Wheel> wheels) {
     public double lengthMm() {
       return from.distance(to);
     }
+
+    /** Returns how far a point is from it, mm. */
+    double distance(PointMm point) {
+      PointMm along = to.minus(from);
+      double share = point.minus(from).dot(along) / along.dot(along);
+      return from.towards(to, Math.max(0, Math.min(1, share))).distance(point);
+    }
   }
 
   public BeltRun {
@@ -118,12 +125,27 @@ public record BeltRun(List<Wheel> wheels) {
     return wrapRad < UNTOUCHED_RAD;
   }
 
-  /**
-   * Returns by how much it gets longer for each mm that a wheel goes into its arc, square to the
-   * chord of that: both stretches beside it grow.
-   */
-  public double gainPerMm(int wheel) {
-    return 2 * Math.sin(wrapsRad().get(wheel) / 2);
+  /** Returns which way a wheel goes to press on it: along its middle radius, one mm long. */
+  public PointMm pressing(int wheel) {
+    Straight in = straights().get((wheel + wheels.size() - 1) % wheels.size());
+    double side = sides()[wheel];
+    double heading = in.to().minus(in.from()).angleRad() + side * wrapsRad().get(wheel) / 2;
+    return PointMm.unit(heading).left().times(-side);
+  }
+
+  /** Returns it with one of its wheels elsewhere. */
+  public BeltRun with(int wheel, PointMm at) {
+    List<Wheel> moved = new ArrayList<>(wheels);
+    Wheel was = moved.get(wheel);
+    moved.set(wheel, new Wheel(at, was.radiusMm(), was.back()));
+    return new BeltRun(moved);
+  }
+
+  /** Returns it off one of its wheels, of which it has more than two. */
+  public BeltRun without(int wheel) {
+    List<Wheel> left = new ArrayList<>(wheels);
+    left.remove(wheel);
+    return new BeltRun(left);
   }
 
   /** Returns its length, mm. */
