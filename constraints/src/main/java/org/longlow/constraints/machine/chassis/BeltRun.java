@@ -9,8 +9,9 @@ import org.longlow.rider.geom.PointMm;
  * A belt or chain laid taut round wheels in their order: arcs and tangents over the pitch circles.
  *
  * @param wheels at least two, none within another
+ * @param left whether it turns to the left
  */
-public record BeltRun(List<Wheel> wheels) {
+public record BeltRun(List<Wheel> wheels, boolean left) {
 
   /** A hair less than no wrap is rounding, not a whole turn, rad. */
   private static final double ROUNDING_RAD = 1e-9;
@@ -51,6 +52,11 @@ public record BeltRun(List<Wheel> wheels) {
     Values.within("wheels of a run", wheels.size(), 2, Integer.MAX_VALUE);
   }
 
+  /** A run that turns as the centres of its wheels do. */
+  public BeltRun(List<Wheel> wheels) {
+    this(wheels, turnsLeft(wheels.stream().map(Wheel::at).toList()));
+  }
+
   /** Returns a run round two wheels, uncrossed. */
   public static BeltRun round(PointMm one, double oneMm, PointMm other, double otherMm) {
     return new BeltRun(List.of(new Wheel(one, oneMm, false), new Wheel(other, otherMm, false)));
@@ -67,7 +73,7 @@ public record BeltRun(List<Wheel> wheels) {
 
   /** Returns on which side of the run each wheel lies: 1 on its left, -1 on its right. */
   private double[] sides() {
-    double within = turnsLeft(wheels.stream().map(Wheel::at).toList()) ? 1 : -1;
+    double within = left ? 1 : -1;
     return wheels.stream().mapToDouble(w -> w.back() ? -within : within).toArray();
   }
 
@@ -133,19 +139,19 @@ public record BeltRun(List<Wheel> wheels) {
     return PointMm.unit(heading).left().times(-side);
   }
 
-  /** Returns it with one of its wheels elsewhere. */
+  /** Returns it with one of its wheels elsewhere, turning as before. */
   public BeltRun with(int wheel, PointMm at) {
     List<Wheel> moved = new ArrayList<>(wheels);
     Wheel was = moved.get(wheel);
     moved.set(wheel, new Wheel(at, was.radiusMm(), was.back()));
-    return new BeltRun(moved);
+    return new BeltRun(moved, left);
   }
 
   /** Returns it off one of its wheels, of which it has more than two. */
   public BeltRun without(int wheel) {
-    List<Wheel> left = new ArrayList<>(wheels);
-    left.remove(wheel);
-    return new BeltRun(left);
+    List<Wheel> others = new ArrayList<>(wheels);
+    others.remove(wheel);
+    return new BeltRun(others, left);
   }
 
   /** Returns its length, mm. */
