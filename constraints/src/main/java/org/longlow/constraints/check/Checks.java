@@ -223,8 +223,8 @@ public final class Checks {
       findings.addAll(AimFindings.of(layout, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
       add(findings, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
-      add(findings, RunFindings.RUN, () -> RunFindings.of(layout, standings));
-      moving(findings, layout, shapes, wheels, standings);
+      add(findings, RunFindings.RUN, () -> RunFindings.of(placed, standings));
+      moving(findings, placed, shapes, wheels, standings);
     }
     loads(findings, layout, wheels, standings);
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
@@ -234,17 +234,18 @@ public final class Checks {
   /** Adds what is found of the machine over ramps, braking, balancing and in side wind. */
   static void moving(
       List<Finding> findings,
-      Layout layout,
+      Placed placed,
       Map<String, PartShape> shapes,
       Wheels wheels,
       List<Standing> standings) {
+    Layout layout = placed.layout();
     add(findings, RampFindings.RAMP, () -> RampFindings.of(layout, wheels, standings));
     Stances stances = new Stances(wheels, shapes);
     add(
         findings,
         DiveFindings.DIVE,
         () -> DiveFindings.of(layout, wheels, stances, standings).stream().toList());
-    add(findings, DriveFindings.SQUAT, () -> DriveFindings.of(layout, wheels, standings));
+    add(findings, DriveFindings.SQUAT, () -> DriveFindings.of(placed, wheels, standings));
     add(
         findings,
         BalanceFindings.BALANCE,

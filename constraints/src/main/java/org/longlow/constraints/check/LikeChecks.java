@@ -108,7 +108,7 @@ public final class LikeChecks {
     }
     if (Checks.MOVING.contains(f.kind())) {
       if (wheels.stands()) {
-        Checks.moving(findings, layout, shapes, wheels, standings);
+        Checks.moving(findings, placed, shapes, wheels, standings);
       }
       return held(findings);
     }

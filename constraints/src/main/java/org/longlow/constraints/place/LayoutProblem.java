@@ -72,6 +72,11 @@ public final class LayoutProblem {
     return problem;
   }
 
+  /** Returns the places as the file draws them, before solving. */
+  public Places drawn() {
+    return unknowns.places(unknowns.drawn());
+  }
+
   /** Returns the places that the solver's values {@code x} stand for. */
   public Places places(double[] x) {
     return unknowns.places(x);

@@ -49,6 +49,14 @@ public final class Runs {
     return tie.pins().stream().filter(p -> !tie.run().idlers().contains(p)).toList();
   }
 
+  /** Returns the first of its idlers that it does not touch as it runs; empty if it touches all. */
+  public static Optional<String> missed(Tie tie, BeltRun run) {
+    List<Double> wraps = run.wrapsRad();
+    return tie.run().idlers().stream()
+        .filter(p -> !BeltRun.touches(wraps.get(tie.pins().indexOf(p))))
+        .findFirst();
+  }
+
   /** Returns how far it reaches across the machine; empty where that is not said. */
   public static Optional<Interval> across(Tie tie, Places places) {
     if (tie.run().across().isEmpty()) {

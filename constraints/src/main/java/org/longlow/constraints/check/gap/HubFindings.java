@@ -134,13 +134,10 @@ public final class HubFindings {
     if (body.across().gap(new Interval(-half, half)) < 0) {
       rooms.add(rim(wheel, tyre, body));
     }
-    if (body.turns()) { // what stands still hangs on them
-      layout
-          .parts(Part.class)
-          .filter(p -> p instanceof Part.Carrier c && c.axle().equals(wheel.axle()))
-          .forEach(
-              carrier -> legs(carrier, half).forEach(leg -> rooms.add(leg(carrier, leg, body))));
-    }
+    layout
+        .parts(Part.class)
+        .filter(p -> p instanceof Part.Carrier c && c.axle().equals(wheel.axle()))
+        .forEach(carrier -> legs(carrier, half).forEach(leg -> rooms.add(leg(carrier, leg, body))));
     Room worst =
         rooms.stream().min((a, b) -> Double.compare(a.marginMm(), b.marginMm())).orElse(null);
     About about = About.parts(wheel.name()).named(wheel.name(), body.id());
@@ -212,12 +209,14 @@ public final class HubFindings {
 
   private Room leg(Part carrier, Interval leg, Body body) {
     double mm = body.across().gap(leg);
-    double asked = gapMm();
+    double asked = body.turns() ? gapMm() : 0; // what stands still hangs on it
     List<Basis> basis = new ArrayList<>(List.of(ROUND));
     if (!(carrier instanceof FrontPart)) {
       basis.add(JointFindings.LEG);
     }
-    basis.add(Sources.of(layout, Demands.Key.GAP));
+    if (body.turns()) {
+      basis.add(Sources.of(layout, Demands.Key.GAP));
+    }
     String of = (leg.middle() > 0 ? "left" : "right") + " leg of " + carrier.name();
     return new Room(
         mm,
@@ -228,11 +227,13 @@ public final class HubFindings {
                 : Words.of(" is ", Say.mm(mm), " off the " + of),
             mm < asked
                 ? Words.of(
-                    "; ",
-                    Say.mm(asked),
-                    " are asked: set the leg ",
+                    asked > 0 ? Words.of("; ", Say.mm(asked), " are asked") : Words.NONE,
+                    ": set the leg ",
                     Words.atLeast(asked - mm),
-                    " farther out, or take a narrower one")
+                    " farther out, or take a narrower one",
+                    body.turns()
+                        ? ""
+                        : "; one that sits before or behind the leg is a part of its own")
                 : Words.NONE),
         basis);
   }

@@ -15,12 +15,14 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.check.road.Wrap;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.machine.chassis.BeltRun;
+import org.longlow.constraints.machine.chassis.SprungIdler;
 import org.longlow.constraints.machine.ride.AntiSquat;
 import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.stand.Standing;
@@ -57,9 +59,6 @@ public final class DriveFindings {
   /** What changes the length by less is not said, mm. */
   private static final double LEAST_SAID_MM = 0.05;
 
-  /** A sprung idler takes up at least so much length for each mm it goes, or none; judgement. */
-  private static final double LEAST_TAKEN = 0.1;
-
   private static final int STEPS = 24;
 
   private static final Basis STATICS =
@@ -82,14 +81,21 @@ public final class DriveFindings {
 
   private DriveFindings() {}
 
-  public static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
+  public static List<Finding> of(Placed placed, Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    if (wheels.arm() == null) {
+    if (wheels.arm() == null || standings.isEmpty()) {
       return findings;
     }
-    for (Map.Entry<String, Tie> tie : Runs.of(layout)) {
+    for (Map.Entry<String, Tie> tie : Runs.of(placed.layout())) {
       Optional<Run> run = run(tie.getKey(), tie.getValue(), wheels);
-      if (run.isPresent()) {
+      if (run.isEmpty()) {
+        continue;
+      }
+      Optional<Wrap.Missed> missed = Wrap.of(tie.getValue(), placed, standings).missed();
+      if (missed.isPresent()) {
+        findings.add(left(run.get(), missed.get().pin()));
+        findings.add(noPull(run.get(), missed.get().pin()));
+      } else {
         findings.add(slack(run.get(), wheels));
         squat(run.get(), wheels, standings).ifPresent(findings::add);
       }
@@ -192,12 +198,20 @@ public final class DriveFindings {
     return Runs.of(run.tie, wheels.drawn(), pin -> wheels.pin(pin, 0, travelMm));
   }
 
-  /** Returns an idler that it does not touch. */
-  private static Optional<String> missed(Run run, BeltRun belt) {
-    List<Double> wraps = belt.wrapsRad();
-    return run.tie.run().idlers().stream()
-        .filter(p -> !BeltRun.touches(wraps.get(run.tie.pins().indexOf(p))))
-        .findFirst();
+  /** What cannot be told of a run that does not go round its idler. */
+  private static Finding noPull(Run run, String idler) {
+    return Finding.note(
+        SQUAT,
+        About.thing(run.name, run.name),
+        Verdict.NOT_APPLICABLE,
+        STATICS,
+        Words.of(
+            "What the pull of "
+                + run.name
+                + " does to the rear springs is not known while it does not go round its idler"
+                + " about "
+                + idler
+                + "."));
   }
 
   private static Finding left(Run run, String idler) {
@@ -214,37 +228,74 @@ public final class DriveFindings {
                 + " in."));
   }
 
-  /** How far an idler on a spring goes to take up what travel leaves over. */
-  private static Finding taken(Run run, BeltRun loose, double spare) {
-    String pin = run.tie.run().sprung().orElseThrow();
-    double takes = loose.gainPerMm(run.tie.pins().indexOf(pin));
-    boolean little = takes < LEAST_TAKEN;
+  /** How far an idler on a spring goes to keep the run as long as it is drawn. */
+  private static Finding taken(Run run, Wheels wheels, String pin) {
+    int idler = run.tie.pins().indexOf(pin);
+    Suspension rear = wheels.rearSuspension();
+    BeltRun drawn = belt(run, wheels, 0);
+    PointMm at = wheels.drawn().pin(pin);
+    PointMm press = drawn.pressing(idler);
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double loose = 0;
+    double tight = 0;
+    double rests = 0;
+    for (int k = 0; k <= STEPS; k++) {
+      double travel = -rear.droopMm() + k * (rear.droopMm() + rear.bumpMm()) / STEPS;
+      PointMm way =
+          wheels.carries(pin)
+              ? rear.path().carried(at.plus(press), travel).minus(rear.path().carried(at, travel))
+              : press;
+      SprungIdler sprung = new SprungIdler(belt(run, wheels, travel), idler, way);
+      SprungIdler.Rest rest = sprung.rest(drawn.lengthMm(), rests);
+      Optional<String> missed =
+          Runs.missed(run.tie, sprung.at(rest.atMm())).filter(p -> !p.equals(pin));
+      if (missed.isPresent()) {
+        return left(run, missed.get());
+      }
+      rests = rest.atMm();
+      low = Math.min(low, rests);
+      high = Math.max(high, rests);
+      loose = Math.max(loose, rest.looseMm());
+      tight = Math.max(tight, -rest.looseMm());
+    }
+    boolean hangs = loose >= LEAST_SAID_MM;
+    boolean binds = tight > MOST_TIGHT_MM;
     return new Finding(
             SLACK,
             About.thing(run.name, run.name),
             Optional.empty(),
-            little && spare >= LEAST_SAID_MM ? Verdict.CAUTION : Verdict.PASS,
-            little ? Figures.NONE : Figures.only(spare / takes, FigureUnit.MM),
-            List.of(ARCS, Basis.model("how the length grows with the idler, to first order")),
-            little
-                ? Words.of(
-                    run.name
-                        + " hardly bends round its idler about "
-                        + pin
-                        + ", which so takes up next to none of the ",
-                    Say.mm(spare),
-                    " that travel leaves over: press it farther in.")
-                : Words.of(
-                    "Along the travel " + run.name + " gains ",
-                    Say.mm(spare),
-                    " of length; its idler about " + pin + " goes about ",
-                    Say.mm(spare / takes),
-                    " to take that up: give it so much way, and its spring with it."))
-        .at(loose.wheels().get(run.tie.pins().indexOf(pin)).at());
+            hangs || binds ? Verdict.CAUTION : Verdict.PASS,
+            Figures.only(high - low, FigureUnit.MM),
+            List.of(ARCS, Basis.model("the idler on a straight way, square to the run as drawn")),
+            Words.of(
+                "Along the travel the idler of " + run.name + " about " + pin + " goes ",
+                Say.mm(high - low),
+                " to keep it taut, of that ",
+                Say.mm(Math.max(0, high)),
+                " farther in than drawn: give it so much way, and its spring with it",
+                hangs
+                    ? Words.of(
+                        "; ",
+                        Say.mm(loose),
+                        " of the length it cannot take up before it meets what is beside it: set it"
+                            + " where it has more room")
+                    : Words.NONE,
+                binds
+                    ? Words.of(
+                        "; " + run.name + " leaves its idler and is still ",
+                        Say.mm(tight),
+                        " short: press that farther in as drawn")
+                    : Words.NONE,
+                "."))
+        .at(at);
   }
 
   /** How long the chain would have to be along the travel, against as drawn. */
   private static Finding slack(Run run, Wheels wheels) {
+    if (run.tie.run().sprung().isPresent()) {
+      return taken(run, wheels, run.tie.run().sprung().get());
+    }
     Suspension rear = wheels.rearSuspension();
     PointMm shaft = wheels.drawn().pin(run.shaft);
     double longest = Double.NEGATIVE_INFINITY;
@@ -254,7 +305,7 @@ public final class DriveFindings {
     for (int k = 0; k <= STEPS; k++) {
       double travel = -rear.droopMm() + k * (rear.droopMm() + rear.bumpMm()) / STEPS;
       BeltRun belt = belt(run, wheels, travel);
-      Optional<String> missed = missed(run, belt);
+      Optional<String> missed = Runs.missed(run.tie, belt);
       if (missed.isPresent()) {
         return left(run, missed.get());
       }
@@ -269,9 +320,6 @@ public final class DriveFindings {
       }
     }
     double spare = longest - shortest;
-    if (run.tie.run().sprung().isPresent()) {
-      return taken(run, loose, spare);
-    }
     double stretch =
         loose.straights().stream().mapToDouble(BeltRun.Straight::lengthMm).max().orElseThrow();
     double play = BeltRun.freePlayMm(stretch, spare);

@@ -25,6 +25,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.chassis.BeltRun;
+import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
@@ -45,36 +46,17 @@ public final class RunFindings {
   public static final FindingKind RUN =
       new FindingKind("run", FindingGroup.PLACES, Rests.ON_DRAWING);
 
-  /** Whether both wheels of it are in line. */
-  static final FindingKind IN_LINE =
-      new FindingKind("in-line", FindingGroup.PLACES, Rests.ON_DRAWING);
-
-  /** How far it goes round each wheel that drives or is driven. */
-  static final FindingKind WRAP = new FindingKind("wrap", FindingGroup.PLACES, Rests.ON_DRAWING);
-
   /** Beside a tyre, which is broader than its size says, grows and leans on its bearings, mm. */
   public static final double BESIDE_TYRE_MM = 5;
-
-  /** Out of line, in mm for each mm between the centres: 3 mm in a metre. */
-  private static final double MOST_ASKEW = 0.003;
 
   /** How far beyond its limit something is still named as the nearest, mm. */
   private static final double LOOK_MM = 30;
 
-  /** Round a wheel that drives or is driven, rad: a third of a turn. */
-  private static final double LEAST_WRAP_RAD = Math.toRadians(120);
-
-  private static final Basis HOW =
+  static final Basis HOW =
       Basis.model("all straight stretches in every stance, plates 16 mm high; no slack or whip");
 
   private static final Basis TYRE =
       Basis.practice("5 mm between a tyre and what runs beside it is common practice; no source");
-
-  private static final Basis ASKEW =
-      Basis.practice("sprockets within 3 mm of a line in a metre are common practice; no source");
-
-  private static final Basis WRAPPED =
-      Basis.practice("at least 120 deg round a sprocket or pulley is common practice; no source");
 
   /** Most edits leave a chain where it is, and so what it passes: gaps know bodies by identity. */
   private static final Memo<Stretches, Solid> BODIES = new Memo<>(32, Stretches::solid);
@@ -89,18 +71,37 @@ public final class RunFindings {
 
   private RunFindings() {}
 
-  public static List<Finding> of(Layout layout, List<Standing> standings) {
+  public static List<Finding> of(Placed placed, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     if (!standings.isEmpty()) {
-      Runs.of(layout).forEach(run -> of(findings, layout, run.getKey(), run.getValue(), standings));
+      Runs.of(placed.layout())
+          .forEach(run -> of(findings, placed, run.getKey(), run.getValue(), standings));
     }
     return findings;
   }
 
   private static void of(
-      List<Finding> findings, Layout layout, String name, Tie tie, List<Standing> standings) {
+      List<Finding> findings, Placed placed, String name, Tie tie, List<Standing> standings) {
+    Layout layout = placed.layout();
     Places drawn = standings.get(0).places();
-    findings.add(wrap(name, tie, standings));
+    Wrap wrap = Wrap.of(tie, placed, standings);
+    findings.add(wrap.finding(name));
+    InLine.radii(findings, layout, name, tie, drawn);
+    if (wrap.missed().isPresent()) {
+      findings.add(
+          Finding.note(
+              RUN,
+              About.thing(name, name),
+              Verdict.NOT_APPLICABLE,
+              HOW,
+              Words.of(
+                  "What "
+                      + name
+                      + " passes is not known while it does not go round its idler about "
+                      + wrap.missed().get().pin()
+                      + ".")));
+      return;
+    }
     Optional<Interval> said = Runs.across(tie, drawn);
     if (said.isEmpty()) {
       findings.add(
@@ -117,7 +118,7 @@ public final class RunFindings {
       return;
     }
     Interval across = said.get();
-    findings.add(inLine(name, tie, drawn));
+    findings.add(InLine.of(layout, name, tie, drawn));
     double gap = drawn.value(layout.demands().limit(Demands.Key.GAP));
     Near worst = null;
     for (Standing s : standings) {
@@ -216,97 +217,5 @@ public final class RunFindings {
             List.of(HOW, tyre ? TYRE : Sources.of(layout, Demands.Key.GAP)),
             Words.of(text, remedy, "."))
         .at(worst.gap().where());
-  }
-
-  private static Finding inLine(String name, Tie tie, Places drawn) {
-    double[] across = tie.run().across().stream().mapToDouble(drawn::value).toArray();
-    double askew = 0;
-    double most = Double.POSITIVE_INFINITY;
-    String one = "";
-    String other = "";
-    for (int i = 0; i < across.length; i++) {
-      int next = (i + 1) % across.length;
-      double apart = drawn.pin(tie.pins().get(i)).distance(drawn.pin(tie.pins().get(next)));
-      double off = Math.abs(across[i] - across[next]);
-      if (Double.isInfinite(most) || off * most > askew * MOST_ASKEW * apart) {
-        askew = off;
-        most = MOST_ASKEW * apart;
-        one = tie.pins().get(i);
-        other = tie.pins().get(next);
-      }
-    }
-    String which =
-        across.length == 2
-            ? "The wheels of " + name
-            : "The wheels about " + one + " and " + other + " of " + name;
-    return new Finding(
-        IN_LINE,
-        About.thing(name, name),
-        Optional.empty(),
-        askew <= most ? Verdict.PASS : Verdict.FAIL,
-        Figures.atMost(askew, most, FigureUnit.MM),
-        List.of(ASKEW),
-        askew <= most
-            ? Words.of("The wheels of " + name + " are in line, within ", Say.mm(most), ".")
-            : Words.of(
-                which + " are ",
-                Say.mm(askew),
-                " out of line across the machine; ",
-                Say.mm(most),
-                " is the most for so long a run: shim one of them."));
-  }
-
-  /** How far it is wrapped round one of its wheels. */
-  private record Wrapped(String pin, double rad, Standing standing) {}
-
-  private static Finding wrap(String name, Tie tie, List<Standing> standings) {
-    List<String> sprockets = Runs.sprockets(tie);
-    Wrapped least = null;
-    Wrapped missed = null;
-    for (Standing s : standings) {
-      List<Double> wraps = Runs.of(tie, s.places()).wrapsRad();
-      for (int i = 0; i < wraps.size(); i++) {
-        Wrapped here = new Wrapped(tie.pins().get(i), wraps.get(i), s);
-        if (!sprockets.contains(here.pin())) {
-          missed = missed == null && !BeltRun.touches(here.rad()) ? here : missed;
-        } else if (least == null || here.rad() < least.rad()) {
-          least = here;
-        }
-      }
-    }
-    if (missed != null) {
-      return new Finding(
-              WRAP,
-              About.thing(name, name),
-              Optional.of(missed.standing().condition()),
-              Verdict.FAIL,
-              Figures.NONE,
-              List.of(HOW),
-              Words.of(
-                  name
-                      + " does not touch its idler about "
-                      + missed.pin()
-                      + ": move that towards the run, or say as \"back\" from which side it"
-                      + " presses."))
-          .at(missed.standing().places().pin(missed.pin()));
-    }
-    double deg = Math.toDegrees(least.rad());
-    return Finding.held(
-            WRAP,
-            About.thing(name, name),
-            Optional.of(least.standing().condition()),
-            Figures.atLeast(deg, Math.toDegrees(LEAST_WRAP_RAD), FigureUnit.DEG),
-            List.of(WRAPPED),
-            Words.of(
-                name + " goes round the wheel about " + least.pin() + " by ",
-                Say.deg(deg),
-                least.rad() < LEAST_WRAP_RAD
-                    ? Words.of(
-                        "; ",
-                        Say.deg(Math.toDegrees(LEAST_WRAP_RAD)),
-                        " are asked, or it jumps teeth or slips: a larger wheel there, a longer"
-                            + " run, or an idler on its back beside it.")
-                    : Words.of(", the least of its wheels that drive or are driven.")))
-        .at(least.standing().places().pin(least.pin()));
   }
 }

@@ -3,6 +3,8 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -100,8 +102,11 @@ public final class ShockFindings {
                       + " must not.")));
       return findings;
     }
-    findings.add(stroke(arm, travel, wheels));
-    wheelRate(arm, travel, wheels).ifPresent(findings::add);
+    Swept swept = Swept.of(travel, wheels.rearSuspension());
+    findings.add(stroke(arm, swept, wheels));
+    if (swept.jamsAt().isEmpty() && swept.opensAt().isEmpty()) {
+      wheelRate(arm, travel, wheels).ifPresent(findings::add);
+    }
     return findings;
   }
 
@@ -115,29 +120,46 @@ public final class ShockFindings {
         Words.of("The shock of " + arm.name(), how));
   }
 
-  private static Finding stroke(SwingarmPart arm, ShockTravel way, Wheels wheels) {
-    Suspension rear = wheels.rearSuspension();
-    double longest = Double.NEGATIVE_INFINITY;
-    double shortest = Double.POSITIVE_INFINITY;
-    double before = Double.POSITIVE_INFINITY;
-    boolean back = false;
-    for (int k = 0; k <= STEPS; k++) {
-      double travel = -rear.droopMm() + k * (rear.droopMm() + rear.bumpMm()) / STEPS;
-      if (!way.reaches(travel)) {
-        return wrong(
-            arm,
-            Words.of(
-                " has rod and lever of its rocker in line before its wheel is ",
-                travel > 0 ? "up" : "down",
-                ": a longer rod or lever, or less travel."));
+  /**
+   * Its length all along the travel.
+   *
+   * @param opensAt the step at which it is first longer than at the one before
+   * @param jamsAt the travel at which rod and rocker do not meet, mm
+   */
+  private record Swept(
+      double longestMm, double shortestMm, OptionalInt opensAt, OptionalDouble jamsAt) {
+
+    static Swept of(ShockTravel way, Suspension rear) {
+      double longest = Double.NEGATIVE_INFINITY;
+      double shortest = Double.POSITIVE_INFINITY;
+      double before = Double.POSITIVE_INFINITY;
+      OptionalInt opens = OptionalInt.empty();
+      for (int k = 0; k <= STEPS; k++) {
+        double travel = -rear.droopMm() + k * (rear.droopMm() + rear.bumpMm()) / STEPS;
+        if (!way.reaches(travel)) {
+          return new Swept(longest, shortest, opens, OptionalDouble.of(travel));
+        }
+        double mm = way.lengthMm(travel);
+        opens = opens.isEmpty() && mm > before ? OptionalInt.of(k) : opens;
+        before = mm;
+        longest = Math.max(longest, mm);
+        shortest = Math.min(shortest, mm);
       }
-      double mm = way.lengthMm(travel);
-      back |= mm > before;
-      before = mm;
-      longest = Math.max(longest, mm);
-      shortest = Math.min(shortest, mm);
+      return new Swept(longest, shortest, opens, OptionalDouble.empty());
     }
-    double needed = longest - shortest;
+  }
+
+  private static Finding stroke(SwingarmPart arm, Swept swept, Wheels wheels) {
+    if (swept.jamsAt().isPresent()) {
+      return wrong(
+          arm,
+          Words.of(
+              " has rod and lever of its rocker in line before its wheel is ",
+              swept.jamsAt().getAsDouble() > 0 ? "up" : "down",
+              ": a longer rod or lever, or less travel."));
+    }
+    double needed = swept.longestMm() - swept.shortestMm();
+    boolean back = swept.opensAt().isPresent();
     double has = wheels.drawn().value(arm.shock().stroke().orElseThrow());
     String name = "The shock of " + arm.name();
     return new Finding(
@@ -150,11 +172,13 @@ public final class ShockFindings {
             back
                 ? Words.of(
                     name
-                        + " opens again before its wheel is up: move its top so that it closes all"
-                        + " the way.")
+                        + (swept.opensAt().getAsInt() == 1
+                            ? " opens from the first millimetre that its wheel rises"
+                            : " opens again before its wheel is up")
+                        + ": move its top so that it closes all the way.")
                 : Words.of(
                     name + " is ",
-                    Say.mm(longest),
+                    Say.mm(swept.longestMm()),
                     " long at full droop, pin to pin, and closes ",
                     Say.mm(needed),
                     " up to full bump; its stroke is ",

@@ -9,8 +9,9 @@ import org.longlow.rider.geom.PointMm;
  * A belt or chain laid taut round wheels in their order: arcs and tangents over the pitch circles.
  *
  * @param wheels at least two, none within another
+ * @param left whether it turns to the left
  */
-public record BeltRun(List<Wheel> wheels) {
+public record BeltRun(List<Wheel> wheels, boolean left) {
 
   /** A hair less than no wrap is rounding, not a whole turn, rad. */
   private static final double ROUNDING_RAD = 1e-9;
@@ -37,11 +38,23 @@ public record BeltRun(List<Wheel> wheels) {
     public double lengthMm() {
       return from.distance(to);
     }
+
+    /** Returns how far a point is from it, mm. */
+    double distance(PointMm point) {
+      PointMm along = to.minus(from);
+      double share = point.minus(from).dot(along) / along.dot(along);
+      return from.towards(to, Math.max(0, Math.min(1, share))).distance(point);
+    }
   }
 
   public BeltRun {
     wheels = List.copyOf(wheels);
     Values.within("wheels of a run", wheels.size(), 2, Integer.MAX_VALUE);
+  }
+
+  /** A run that turns as the centres of its wheels do. */
+  public BeltRun(List<Wheel> wheels) {
+    this(wheels, turnsLeft(wheels.stream().map(Wheel::at).toList()));
   }
 
   /** Returns a run round two wheels, uncrossed. */
@@ -60,7 +73,7 @@ public record BeltRun(List<Wheel> wheels) {
 
   /** Returns on which side of the run each wheel lies: 1 on its left, -1 on its right. */
   private double[] sides() {
-    double within = turnsLeft(wheels.stream().map(Wheel::at).toList()) ? 1 : -1;
+    double within = left ? 1 : -1;
     return wheels.stream().mapToDouble(w -> w.back() ? -within : within).toArray();
   }
 
@@ -118,12 +131,27 @@ public record BeltRun(List<Wheel> wheels) {
     return wrapRad < UNTOUCHED_RAD;
   }
 
-  /**
-   * Returns by how much it gets longer for each mm that a wheel goes into its arc, square to the
-   * chord of that: both stretches beside it grow.
-   */
-  public double gainPerMm(int wheel) {
-    return 2 * Math.sin(wrapsRad().get(wheel) / 2);
+  /** Returns which way a wheel goes to press on it: along its middle radius, one mm long. */
+  public PointMm pressing(int wheel) {
+    Straight in = straights().get((wheel + wheels.size() - 1) % wheels.size());
+    double side = sides()[wheel];
+    double heading = in.to().minus(in.from()).angleRad() + side * wrapsRad().get(wheel) / 2;
+    return PointMm.unit(heading).left().times(-side);
+  }
+
+  /** Returns it with one of its wheels elsewhere, turning as before. */
+  public BeltRun with(int wheel, PointMm at) {
+    List<Wheel> moved = new ArrayList<>(wheels);
+    Wheel was = moved.get(wheel);
+    moved.set(wheel, new Wheel(at, was.radiusMm(), was.back()));
+    return new BeltRun(moved, left);
+  }
+
+  /** Returns it off one of its wheels, of which it has more than two. */
+  public BeltRun without(int wheel) {
+    List<Wheel> others = new ArrayList<>(wheels);
+    others.remove(wheel);
+    return new BeltRun(others, left);
   }
 
   /** Returns its length, mm. */

@@ -65,7 +65,7 @@ class HubFindingsTest {
   void aCalliperKeepsItsGapToTheRim(double radius, Verdict verdict) {
     Finding f =
         of(
-            with("frontWheel", body("calliper", radius, 60, 50))
+            with("frontWheel", body("calliper", radius, 60, 45))
                 .part("frontWheel", "rimInside", "'180 mm'"),
             "hub.frontWheel.calliper1");
     assertThat(f.limit()).isEqualTo(3);
@@ -86,6 +86,22 @@ class HubFindingsTest {
   void aDiscKeepsOffTheLegsOfTheFork(double y, double gap, Verdict verdict) {
     Finding f = of(with("frontWheel", body("disc", 100, 5, y)), "hub.frontWheel.disc1");
     assertThat(f.value()).isCloseTo(gap, within(1e-9));
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(f.text()).contains((y > 0 ? "left" : "right") + " leg of front");
+  }
+
+  /** What hangs on a leg may touch it; legs from 80 to 116 mm are less than the last one. */
+  @ParameterizedTest
+  @CsvSource({
+    "60, 49.9, 0.1, PASS",
+    "60, 50.1, -0.1, FAIL",
+    "60, -50.1, -0.1, FAIL",
+    "100, 98, -68, FAIL"
+  })
+  void aCalliperIsNotInALeg(double width, double y, double gap, Verdict verdict) {
+    Finding f = of(with("frontWheel", body("calliper", 150, width, y)), "hub.frontWheel.calliper1");
+    assertThat(f.value()).isCloseTo(gap, within(1e-9));
+    assertThat(f.limit()).isZero();
     assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
     assertThat(f.text()).contains((y > 0 ? "left" : "right") + " leg of front");
   }

@@ -155,8 +155,10 @@ class RockerTest {
     assertThat(f.text()).contains("a rocker that no rod turns");
     assertThat(loose.finding("sag.unknown")).isPresent();
     // a lever of 20 mm is drawn into line with its rod before the wheel is up or down
-    Finding jams = tourer("60 mm", 428).finding("stroke.swingarm").orElseThrow();
+    TestMachine small = tourer("60 mm", 428);
+    Finding jams = small.finding("stroke.swingarm").orElseThrow();
     assertThat(jams.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(small.finding("wheel-rate.swingarm")).isEmpty();
     assertThat(jams.text()).contains("in line before its wheel");
   }
 }

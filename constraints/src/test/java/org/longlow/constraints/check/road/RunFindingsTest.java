@@ -21,6 +21,12 @@ class RunFindingsTest {
 
   private static final String DEPTH = "\"depth\": \"55 mm\"";
 
+  /**
+   * How far an idler goes, mm: found by halving in another program, with tangents of directed
+   * circles, axle on its arc from droop to bump.
+   */
+  private static final double WAY = 70.3724;
+
   private static Finding of(String id, String... replaced) {
     return TestMachine.replacing("tourer", replaced).finding(id).orElseThrow();
   }
@@ -61,6 +67,7 @@ class RunFindingsTest {
   void sprocketsOutOfLineFail(double spare, Verdict verdict) {
     Finding straight = of("in-line.chain");
     assertThat(straight.value()).isZero();
+    assertThat(straight.text()).contains("are 0 mm out of line; 1.");
     // 84 links over 16 and 40 teeth: the centre distance by the formula of ISO 606
     double k = 84 - 28;
     double d = 24 / (2 * Math.PI);
@@ -117,18 +124,43 @@ class RunFindingsTest {
   }
 
   @Test
-  void aSprungIdlerTakesUpWhatTravelLeaves() {
-    Finding loose = idle("slack", 300, "");
+  void aSprungIdlerGoesAsFarAsKeepsTheRunAsLongAsDrawn() {
+    assertThat(idle("slack", 300, "").limit()).isEqualTo(40);
     Finding sprung = idle("slack", 300, ", 'sprung': 'idler'");
-    assertThat(loose.limit()).isEqualTo(40);
     assertThat(sprung.verdict()).isEqualTo(Verdict.PASS);
-    assertThat(sprung.text()).contains("goes about");
-    // the length that is left over, by the play of the longest stretch, is what it takes up
-    double play = loose.value();
-    double stretch = Math.hypot(800, 88);
-    double spare = Math.hypot(play, stretch) - stretch;
-    assertThat(sprung.value()).isBetween(spare / 2, 20 * spare);
-    assertThat(idle("slack", 250, ", 'sprung': 'idler'").text()).contains("leaves its idler");
+    assertThat(sprung.value()).as(sprung.text()).isCloseTo(WAY, within(0.01));
+    assertThat(idle("slack", 238, ", 'sprung': 'idler'").text()).contains("leaves its idler");
+    // as drawn it hangs free of the run, wherever the travel takes that
+    assertThat(idle("slack", 200, ", 'sprung': 'idler'").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(idle("squat", 200, "").verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+    assertThat(idle("run", 200, "").verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+  }
+
+  /** With 40 teeth its pitch radius is 101.2 mm; the run is at 92 mm, 1.31 mm may be off. */
+  @ParameterizedTest
+  @CsvSource({
+    "92, 0, PASS, 105, false",
+    "93.3, 1.3, PASS, 99.3, false",
+    "-60, 152, FAIL, 109.1, false",
+    "40, 52, FAIL, 109.3, true",
+    "92, 0, PASS, 99.1, true"
+  })
+  void theRunIsOnTheSprocketThatTheWheelSaysItHas(
+      double y, double off, Verdict verdict, double radius, boolean wrongSize) {
+    TestMachine machine =
+        TestMachine.tourer()
+            .part(
+                "rearWheel",
+                "inside",
+                "[{'what': 'sprocket', 'radius': '"
+                    + radius
+                    + " mm', 'width': '8 mm', 'y': '"
+                    + y
+                    + " mm'}]");
+    Finding f = machine.finding("in-line.chain").orElseThrow();
+    assertThat(f.value()).as(f.text()).isCloseTo(off, within(1e-9));
+    assertThat(f.verdict()).isEqualTo(verdict);
+    assertThat(machine.finding("in-line.chain.rearWheel").isPresent()).isEqualTo(wrongSize);
   }
 
   @ParameterizedTest

@@ -121,6 +121,11 @@ class ShockFindingsTest {
     Finding over = of(tourer("90 mm", "60 N/mm", 150, 335), "stroke.swingarm");
     assertThat(over.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(over.text()).contains("opens again");
+    // its top below its foot: it opens all the way, and its spring is no rate to write down
+    TestMachine below = tourer("90 mm", "60 N/mm", 150, 40).without("swingarm", "rate");
+    assertThat(of(below, "stroke.swingarm").verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(of(below, "stroke.swingarm").text()).contains("opens from the first millimetre");
+    assertThat(below.findings()).noneMatch(f -> f.kind() == ShockFindings.WHEEL_RATE);
     assertThat(TestMachine.tourer().finding("stroke.swingarm")).isEmpty();
   }
 }

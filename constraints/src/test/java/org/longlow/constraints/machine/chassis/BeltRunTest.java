@@ -62,11 +62,32 @@ class BeltRunTest {
     assertThat(way).anyMatch(p -> p.distance(new PointMm(0, -40)) < 0.1);
   }
 
-  @Test
-  void pressedFartherInItGrowsByBothStretches() {
-    // by central differences over 0.02 mm, whose error is far below 1e-6
-    double grown = pressed(-59.99, 1).lengthMm() - pressed(-60.01, 1).lengthMm();
-    assertThat(pressed(-60, 1).gainPerMm(2)).isCloseTo(grown / 0.02, within(1e-6)).isPositive();
+  /**
+   * Its length with the idler at that height, by the angles of {@link
+   * #anIdlerOnItsBackBendsItInward}.
+   */
+  private static double lengthMm(double z) {
+    double apart = Math.hypot(300, z);
+    double slope = Math.asin(70 / apart) - Math.atan2(-z, 300);
+    return 600 + 2 * Math.sqrt(apart * apart - 70 * 70) + 100 * (Math.PI + slope) + 40 * slope;
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, -1})
+  void aSprungIdlerGoesWhereTheRunIsAsLongAsAsked(int flip) {
+    BeltRun run = pressed(-60, flip);
+    assertThat(run.pressing(2).distance(new PointMm(0, 1))).isLessThan(1e-9);
+    SprungIdler idler = new SprungIdler(run, 2, run.pressing(2));
+    assertThat(idler.rest(lengthMm(-20), 0).atMm()).isCloseTo(40, within(1e-5));
+    assertThat(idler.rest(lengthMm(-66), 0).atMm()).isCloseTo(-6, within(1e-5));
+    assertThat(idler.rest(lengthMm(-66), 40).atMm()).isCloseTo(-6, within(1e-5));
+    // off the idler it is 1200 + 100 pi long, and no shorter
+    double least = 1200 + 100 * Math.PI;
+    assertThat(idler.rest(least - 3, 0).looseMm()).isCloseTo(-3, within(1e-9));
+    assertThat(idler.rest(least + 0.5, 0).looseMm()).isZero();
+    // the other stretch, at 50 mm, stops it at 30 mm at the latest; steps of 2 mm
+    double most = lengthMm(30);
+    assertThat(idler.rest(most + 10, 0).looseMm()).isBetween(10.0, 10 + most - lengthMm(26));
   }
 
   @Test
