@@ -89,7 +89,7 @@ public record Who(
         List.of(seat),
         true,
         true,
-        false,
+        true,
         years.stream().mapToObj(y -> Formula.of(y, Unit.NONE)).findFirst(),
         rucksackKg.stream().mapToObj(Draft::kg).findFirst(),
         Person.USUAL_RUCKSACK,
