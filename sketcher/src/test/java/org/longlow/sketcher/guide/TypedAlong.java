@@ -9,8 +9,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -29,6 +32,9 @@ import org.longlow.sketcher.cli.Ran;
 final class TypedAlong {
 
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Pattern SEAL =
+      Pattern.compile("<!-- Unchanged since [^>]*SHA-256 ([0-9a-f]{64}) -->\n");
+
   private static final Pattern ENDS = Pattern.compile("\\s+# ends with (\\d)$");
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
@@ -107,8 +113,23 @@ final class TypedAlong {
 
   /** A drawing is of the day on which it is made, that of the guide of one day for ever. */
   private static byte[] undated(byte[] drawing) {
-    String text = new String(drawing, StandardCharsets.UTF_8);
-    return text.replace(LocalDate.now().toString(), DAY).getBytes(StandardCharsets.UTF_8);
+    String text =
+        new String(drawing, StandardCharsets.UTF_8).replace(LocalDate.now().toString(), DAY);
+    Matcher seal = SEAL.matcher(text);
+    if (!seal.find()) {
+      throw new AssertionError("a drawing says no sum of itself");
+    }
+    String sum = HexFormat.of().formatHex(sha256(seal.replaceFirst("")));
+    return (text.substring(0, seal.start(1)) + sum + text.substring(seal.end(1)))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static byte[] sha256(String text) {
+    try {
+      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+    } catch (NoSuchAlgorithmException e) {
+      throw new AssertionError(e);
+    }
   }
 
   private String type(String line) throws IOException {
