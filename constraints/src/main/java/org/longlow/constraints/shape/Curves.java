@@ -165,16 +165,21 @@ public final class Curves {
     return Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
   }
 
-  /** Returns the bend radius that fits at inner pin {@code i}, at most {@code radiusMm}. */
+  /**
+   * Returns the bend radius that fits at inner pin {@code i}, at most {@code radiusMm}: as large as
+   * it and the next bends can have alike, whose tangents share the way between them.
+   */
   public static double fittingRadius(List<PointMm> pins, int i, double radiusMm) {
+    double own = tangent(pins, i);
     PointMm p = pins.get(i);
-    PointMm back = pins.get(i - 1).minus(p);
-    PointMm ahead = pins.get(i + 1).minus(p);
-    double turn = turnRad(back, ahead);
-    double roomBack = back.length() * (i - 1 == 0 ? 1 : 0.5);
-    double roomAhead = ahead.length() * (i + 1 == pins.size() - 1 ? 1 : 0.5);
-    double room = Math.min(roomBack, roomAhead) / Math.max(1e-12, Math.tan(turn / 2));
-    return Math.min(radiusMm, room);
+    double back = p.distance(pins.get(i - 1)) / Math.max(1e-12, own + tangent(pins, i - 1));
+    double ahead = p.distance(pins.get(i + 1)) / Math.max(1e-12, own + tangent(pins, i + 1));
+    return Math.min(radiusMm, Math.min(back, ahead));
+  }
+
+  /** Returns how long the tangent of a bend is, in its radii; none at the ends. */
+  private static double tangent(List<PointMm> pins, int i) {
+    return i == 0 || i == pins.size() - 1 ? 0 : Math.tan(turnRad(pins, i) / 2);
   }
 
   public static double length(List<PointMm> points) {

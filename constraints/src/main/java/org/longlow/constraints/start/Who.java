@@ -76,7 +76,7 @@ public record Who(
     return values[k - 1] + share * (values[k] - values[k - 1]);
   }
 
-  /** Returns them as crew, in helmet, boots and riding clothes. */
+  /** Returns them as crew, in helmet and boots; riding clothes are for them to say. */
   Person on(String name, String seat) {
     Map<String, Formula> own = new LinkedHashMap<>();
     measuredMm.forEach((measure, mm) -> own.put(measure, Draft.mm(mm)));

@@ -2,8 +2,9 @@ package org.longlow.rider.effort;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
-/** What stands ahead of a place: the heights that it covers, with air under, over and between. */
+/** What stands ahead of a place, with air under, over, beside and between. */
 @FunctionalInterface
 public interface Shade {
 
@@ -11,16 +12,18 @@ public interface Shade {
   Shade NONE = x -> List.of();
 
   /**
-   * Heights that something covers, mm.
+   * What something covers, seen from ahead, mm.
    *
    * @param highMm no less than {@code lowMm}
+   * @param rightMm its right end across, y to the left
+   * @param leftMm its left end, no less than {@code rightMm}
    */
-  record Span(double lowMm, double highMm) {}
+  record Span(double lowMm, double highMm, double rightMm, double leftMm) {}
 
   /**
-   * What is left of heights where nothing stands ahead.
+   * What is left of a place where nothing stands ahead.
    *
-   * @param mm how much of them is open, 0 or more
+   * @param mm how much of its height is open, the mean over its breadth, 0 or more
    * @param middleMm the mean height of that; any where nothing is
    */
   record Open(double mm, double middleMm) {}
@@ -30,26 +33,44 @@ public interface Shade {
    */
   List<Span> ahead(double xMm);
 
-  /** Returns what of the heights between two is open to what comes from ahead of a place. */
-  default Open open(double xMm, double lowMm, double highMm) {
-    double from = lowMm;
+  /**
+   * Returns what of a place between two heights is open to what comes from ahead of it.
+   *
+   * @param rightMm its right end across, y to the left
+   * @param leftMm its left end, more than {@code rightMm}
+   */
+  default Open open(double xMm, double lowMm, double highMm, double rightMm, double leftMm) {
+    List<Span> spans =
+        ahead(xMm).stream()
+            .filter(s -> s.lowMm < highMm && s.highMm > lowMm)
+            .filter(s -> s.rightMm < leftMm && s.leftMm > rightMm)
+            .sorted(Comparator.comparingDouble(Span::lowMm))
+            .toList();
+    double[] cuts =
+        DoubleStream.concat(
+                DoubleStream.of(rightMm, leftMm),
+                spans.stream().flatMapToDouble(s -> DoubleStream.of(s.rightMm, s.leftMm)))
+            .filter(y -> y >= rightMm && y <= leftMm)
+            .sorted()
+            .distinct()
+            .toArray();
     double open = 0;
     double moment = 0;
-    List<Span> spans = ahead(xMm);
-    if (spans.size() > 1) {
-      spans = spans.stream().sorted(Comparator.comparingDouble(Span::lowMm)).toList();
-    }
-    for (Span s : spans) {
-      double to = Math.min(s.lowMm(), highMm);
-      if (to > from) {
-        open += to - from;
-        moment += 0.5 * (to - from) * (to + from);
+    for (int k = 1; k < cuts.length; k++) {
+      double y = 0.5 * (cuts[k - 1] + cuts[k]);
+      double share = (cuts[k] - cuts[k - 1]) / (leftMm - rightMm);
+      double from = lowMm;
+      for (Span s : spans) {
+        if (s.rightMm < y && s.leftMm > y) {
+          double to = Math.max(from, s.lowMm);
+          open += share * (to - from);
+          moment += share * 0.5 * (to - from) * (to + from);
+          from = Math.max(from, s.highMm);
+        }
       }
-      from = Math.max(from, s.highMm());
-    }
-    if (highMm > from) {
-      open += highMm - from;
-      moment += 0.5 * (highMm - from) * (highMm + from);
+      double top = Math.max(from, highMm);
+      open += share * (top - from);
+      moment += share * 0.5 * (top - from) * (top + from);
     }
     return new Open(open, open > 0 ? moment / open : highMm);
   }

@@ -9,9 +9,9 @@ import org.longlow.rider.seat.Push;
 
 /**
  * Air that comes from ahead, and what it pushes on heads and limbs: pressure of the stream times
- * drag coefficient times what of them stands over, under or between what is ahead, as if its shadow
- * reached straight back. A real wake is neither so sharp nor so level, so this is an estimate. On
- * the trunk it presses the rider into the back and is left out.
+ * drag coefficient times what of them stands over, under, beside or between what is ahead, as if
+ * its shadow reached straight back. A real wake is neither so sharp nor so level, so this is an
+ * estimate. On the trunk it presses the rider into the back and is left out.
  *
  * @param speedMs m/s, &ge; 0
  * @param shade what shelters
@@ -45,32 +45,67 @@ public record Wind(double speedMs, Shade shade) {
       case HEAD -> {
         double r = body.head().radiusMm();
         double half = 0.5 * body.measures().get("headbreadth") + body.gear().helmetMm();
+        Shade.Open open =
+            shade.open(
+                p.headCentre().x() + r,
+                p.headCentre().z() - r,
+                p.headCentre().z() + r,
+                -half,
+                half);
         // an ellipse in a box as high and broad
-        yield push(p.headCentre(), p.headCentre(), r, 0.5 * Math.PI * half, HEAD_DRAG);
+        yield push(p.headCentre().x(), open, 0.5 * Math.PI * half, HEAD_DRAG);
       }
-      case UPPER_ARM -> limb(p.shoulder(), p.elbow(), new Figure(body, p).arms().thick().elbowMm());
-      case FOREARM -> limb(p.elbow(), p.grip(), new Figure(body, p).arms().thick().wristMm());
+      case UPPER_ARM ->
+          limb(
+              p.shoulder(),
+              p.elbow(),
+              new Figure(body, p).arms().thick().elbowMm(),
+              p.across().shoulderMm(),
+              p.across().elbowMm());
+      case FOREARM ->
+          limb(
+              p.elbow(),
+              p.grip(),
+              new Figure(body, p).arms().thick().wristMm(),
+              p.across().elbowMm(),
+              p.across().gripMm());
       case SHANK ->
-          limb(p.knee(), p.ankle(), body.measures().get("calfcircumference") / (2 * Math.PI));
+          limb(
+              p.knee(),
+              p.ankle(),
+              body.measures().get("calfcircumference") / (2 * Math.PI),
+              p.across().kneeMm(),
+              p.across().ankleMm());
       default -> new Push(p.hip(), PointMm.ORIGIN);
     };
   }
 
-  private Push limb(PointMm from, PointMm to, double radius) {
-    return push(from, to, radius, 4 * radius, LIMB_DRAG);
+  /**
+   * Returns the push on a pair of limbs, each as far open to the wind as that of them which is more
+   * so: torques are those of one side, and a screen at one side shelters one.
+   *
+   * @param fromYMm how far out it begins, mm
+   * @param toYMm how far out it ends, mm
+   */
+  private Push limb(PointMm from, PointMm to, double radius, double fromYMm, double toYMm) {
+    double x = Math.max(from.x(), to.x()) + radius;
+    double low = Math.min(from.z(), to.z()) - radius;
+    double high = Math.max(from.z(), to.z()) + radius;
+    double inner = Math.min(fromYMm, toYMm) - radius;
+    double outer = Math.max(fromYMm, toYMm) + radius;
+    Shade.Open left = shade.open(x, low, high, inner, outer);
+    Shade.Open right = shade.open(x, low, high, -outer, -inner);
+    return push(
+        0.5 * (from.x() + to.x()), left.mm() > right.mm() ? left : right, 4 * radius, LIMB_DRAG);
   }
 
   /**
-   * Returns the push on what reaches from one point to another.
+   * Returns the push on what is open.
    *
    * @param broadMm how broad it is, both of a pair together
    */
-  private Push push(PointMm from, PointMm to, double radius, double broadMm, double drag) {
-    double top = Math.max(from.z(), to.z()) + radius;
-    double low = Math.min(from.z(), to.z()) - radius;
-    Shade.Open open = shade.open(Math.max(from.x(), to.x()) + radius, low, top);
+  private Push push(double xMm, Shade.Open open, double broadMm, double drag) {
     double force = pressurePa() * drag * open.mm() * broadMm / MM2_PER_M2;
-    return new Push(
-        new PointMm(0.5 * (from.x() + to.x()), open.middleMm()), new PointMm(-force, 0));
+    return new Push(new PointMm(xMm, open.middleMm()), new PointMm(-force, 0));
   }
 }

@@ -229,11 +229,38 @@ class JointTorquesTest {
     assertThat(ends.at().z()).isCloseTo(z + (-0.375 + 0.21875) / 0.75 * r, within(1e-9));
   }
 
+  /** Air passes beside what is narrow; of two limbs the one counts that is more open to it. */
+  @Test
+  void whatIsNarrowSheltersItsOwnBreadth() {
+    double half = 0.5 * body.measures().get("headbreadth") + 47;
+    double z = p.headCentre().z();
+    double all = WIND.on(Segment.HEAD, body, p).force().x();
+    Shade.Span sliver = new Shade.Span(0, 1e4, -0.05 * half, 0.05 * half);
+    assertThat(shaded(x -> true, sliver).on(Segment.HEAD, body, p).force().x())
+        .isCloseTo(0.95 * all, within(1e-9));
+    // the lower half of the left half and all of a tenth of that: 1 - 0.25 - 0.025
+    Push left =
+        shaded(x -> true, new Shade.Span(0, z, 0, 1e3), new Shade.Span(0, 1e4, 0, 0.1 * half))
+            .on(Segment.HEAD, body, p);
+    assertThat(left.force().x()).isCloseTo(0.725 * all, within(1e-9));
+    double arms = WIND.on(Segment.FOREARM, body, p).force().x();
+    assertThat(shaded(x -> true, sliver).on(Segment.FOREARM, body, p).force().x())
+        .isCloseTo(arms, within(1e-9));
+    Shade.Span broad = new Shade.Span(0, 1e4, -1e3, 1e3);
+    assertThat(shaded(x -> true, broad).on(Segment.FOREARM, body, p).force().x()).isZero();
+    for (double side : new double[] {-1, 1}) {
+      Shade.Span one = new Shade.Span(0, 1e4, Math.min(0, side * 1e3), Math.max(0, side * 1e3));
+      assertThat(shaded(x -> true, one).on(Segment.FOREARM, body, p).force().x())
+          .as("a screen at one side leaves the other arm in the wind")
+          .isCloseTo(arms, within(1e-9));
+    }
+  }
+
   private static Wind shaded(DoublePredicate where, Shade.Span... spans) {
     return new Wind(25, x -> where.test(x) ? List.of(spans) : List.of());
   }
 
   private static Shade.Span span(double low, double high) {
-    return new Shade.Span(low, high);
+    return new Shade.Span(low, high, -1e3, 1e3);
   }
 }

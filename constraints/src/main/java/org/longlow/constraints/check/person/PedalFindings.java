@@ -57,6 +57,9 @@ public final class PedalFindings {
   /** How far a foot turns about its heel without taking the knee along, rad; judgement. */
   private static final double ASIDE_RAD = Math.toRadians(15);
 
+  /** Farther no foot turns outwards with a bent knee, rad; from memory (some 40°, inwards 30°). */
+  private static final double ASIDE_MOST_RAD = Math.toRadians(40);
+
   /** How far a pedal is moved to see whether that helps, mm. */
   private static final double TRY_MM = 10;
 
@@ -185,6 +188,24 @@ public final class PedalFindings {
               far
                   ? " too far ahead of the heel; bring it nearer."
                   : " too near to the heel; set it farther ahead."));
+    }
+    if (asideRad > ASIDE_MOST_RAD) {
+      Figures turn =
+          Figures.atMost(Math.toDegrees(asideRad), Math.toDegrees(ASIDE_MOST_RAD), FigureUnit.DEG);
+      return Finding.held(
+          PEDAL,
+          about,
+          Optional.of(stance),
+          turn,
+          BASIS,
+          Words.of(
+              "The foot of " + sitting.person() + " must turn ",
+              Say.deg(turn.value()),
+              " aside to work "
+                  + part.name()
+                  + " from where it rests, and no foot turns more than ",
+              Say.deg(turn.limit()),
+              ": bring it in line with the foot rest."));
     }
     boolean low = sweep.leastRad() - EASY_LEAST < EASY_MOST - sweep.mostRad();
     double worst = low ? sweep.leastRad() : sweep.mostRad();

@@ -1,11 +1,13 @@
 package org.longlow.constraints.check.person;
 
+import static java.util.Comparator.comparingDouble;
+
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.ByThing;
@@ -17,45 +19,90 @@ import org.longlow.rider.effort.Shade;
 
 /**
  * What cowls, screens and all that is broad cover ahead of a place, straight ahead of whoever sits
- * there; air comes in under a roof, unless something else stands there. People ahead are left out:
- * what they leave of the wind is neither known nor small, so whoever sits behind somebody holds
- * less than is said.
+ * there and as broad as it stands there; air comes in under a roof, unless something else stands
+ * there. People ahead are left out: what they leave of the wind is neither known nor small, so
+ * whoever sits behind somebody holds less than is said.
  */
 final class Shelter {
 
   /**
-   * A shell with nothing this near to the middle shelters nobody in it, and nothing else does that
-   * is not as broad, mm; judgement.
+   * The wake of what stands across the wind closes so many of its breadths behind it, 1; judgement:
+   * the still air behind a plate is some two to three of its breadths long.
    */
+  static final double CLOSES = 3;
+
+  /** What is no shell and less broad than this shelters nobody, mm; judgement. */
+  private static final double LEAST_BROAD_MM = 200;
+
+  /** What is raised to shelter a head reaches across this, mm; judgement. */
   private static final Interval MIDDLE = new Interval(-100, 100);
 
-  private static final Coordinate[] NONE = {};
+  private static final ByThing<PartShape, Cover> COVERS = new ByThing<>(512, Cover::of);
 
-  private static final ByThing<PartShape, Coordinate[]> CORNERS =
-      new ByThing<>(512, Shelter::corners);
+  /**
+   * What a part can cover.
+   *
+   * @param rings corners of the outlines of its prisms, none where it shelters nobody
+   * @param across where each of these stands across the machine
+   * @param rearMm where its rear end is
+   * @param frontMm where its front end is
+   * @param reachMm how far behind that its wake closes
+   */
+  private record Cover(
+      List<Coordinate[]> rings,
+      List<Interval> across,
+      double rearMm,
+      double frontMm,
+      double reachMm) {
+
+    private static Cover of(PartShape shape) {
+      List<Interval> across = shape.prisms().stream().map(Prism::across).toList();
+      double broad = broadest(across);
+      Envelope box = shape.outline().getEnvelopeInternal();
+      boolean counts = shape.part() instanceof ShellPart || broad >= LEAST_BROAD_MM;
+      return new Cover(
+          counts
+              ? shape.prisms().stream().map(p -> p.outline().getCoordinates()).toList()
+              : List.of(),
+          across,
+          box.getMinX(),
+          box.getMaxX(),
+          CLOSES * broad);
+    }
+
+    /** How broad the broadest is of what hangs together across, mm. */
+    private static double broadest(List<Interval> across) {
+      double most = 0;
+      Interval all = null;
+      for (Interval i : across.stream().sorted(comparingDouble(Interval::from)).toList()) {
+        all =
+            all == null || i.from() > all.to()
+                ? i
+                : new Interval(all.from(), Math.max(all.to(), i.to()));
+        most = Math.max(most, all.length());
+      }
+      return most;
+    }
+
+    List<Shade.Span> ahead(double xMm) {
+      if (rings.isEmpty() || frontMm < xMm || rearMm - xMm > reachMm) {
+        return List.of();
+      }
+      List<Shade.Span> spans = new ArrayList<>();
+      for (int k = 0; k < rings.size(); k++) {
+        spans(rings.get(k), across.get(k), xMm, spans);
+      }
+      return spans;
+    }
+  }
 
   private Shelter() {}
 
-  private static Coordinate[] corners(PartShape shape) {
-    boolean shell = shape.part() instanceof ShellPart;
-    return shape.prisms().stream().map(Prism::across).anyMatch(a -> shell ? near(a) : broad(a))
-        ? shape.outline().getCoordinates()
-        : NONE;
-  }
-
-  private static boolean near(Interval across) {
-    return across.gap(MIDDLE) <= 0;
-  }
-
-  private static boolean broad(Interval across) {
-    return across.from() <= MIDDLE.from() && across.to() >= MIDDLE.to();
-  }
-
   /** Returns what shelters somebody; nothing where the machine does not stand with them aboard. */
   static Shade of(Occupant who, List<Standing> standings) {
-    List<Coordinate[]> ahead =
-        shapes(who, standings).map(CORNERS::of).filter(c -> c.length > 0).toList();
-    return x -> ahead.stream().flatMap(c -> spans(c, x).stream()).toList();
+    List<Cover> covers =
+        shapes(who, standings).map(COVERS::of).filter(c -> !c.rings.isEmpty()).toList();
+    return x -> covers.stream().flatMap(c -> c.ahead(x).stream()).toList();
   }
 
   /**
@@ -67,12 +114,13 @@ final class Shelter {
     return shapes(who, standings)
         .filter(s -> s.part() instanceof ShellPart)
         .filter(s -> top(s, xMm) > overMm && top(s, xMm) < underMm)
-        .max(Comparator.comparingDouble(s -> top(s, xMm)))
+        .max(comparingDouble(s -> top(s, xMm)))
         .map(s -> s.part().name());
   }
 
   private static double top(PartShape shape, double xMm) {
-    return spans(CORNERS.of(shape), xMm).stream()
+    return COVERS.of(shape).ahead(xMm).stream()
+        .filter(s -> s.rightMm() <= MIDDLE.from() && s.leftMm() >= MIDDLE.to())
         .mapToDouble(Shade.Span::highMm)
         .max()
         .orElse(Double.NEGATIVE_INFINITY);
@@ -83,8 +131,8 @@ final class Shelter {
   }
 
   /** Which heights an outline covers ahead of a place: those of each way that it goes there. */
-  private static List<Shade.Span> spans(Coordinate[] outline, double x) {
-    List<Shade.Span> spans = new ArrayList<>();
+  private static void spans(
+      Coordinate[] outline, Interval across, double x, List<Shade.Span> spans) {
     double low = Double.POSITIVE_INFINITY;
     double top = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < outline.length; k++) {
@@ -100,11 +148,10 @@ final class Shelter {
         top = Math.max(top, c.y);
       }
       if (top >= low && (c.x < x || k == outline.length - 1)) {
-        spans.add(new Shade.Span(low, top));
+        spans.add(new Shade.Span(low, top, across.from(), across.to()));
         low = Double.POSITIVE_INFINITY;
         top = Double.NEGATIVE_INFINITY;
       }
     }
-    return spans;
   }
 }

@@ -216,6 +216,14 @@ public final class DiveFindings {
         && !wheels.fork().brakeRod();
   }
 
+  /** Whether the brake brings the wheel to its lower stop, which it is off without. */
+  private boolean pushed(Dived d) {
+    Springs springs = d.upright.springs().orElseThrow();
+    double grip = d.upright.places().value(layout.demands().limit(Demands.Key.GRIP));
+    return swings()
+        && springs.braking(wheels, 0, grip).front().state() != Suspension.State.TOPPED_OUT;
+  }
+
   private Words advice(Dived d) {
     if (d.trailMm <= 0) {
       return Words.of(
@@ -240,8 +248,13 @@ public final class DiveFindings {
               swings() ? ", or a rod beside the link that holds the brake (brakeRod)" : "");
       case TOPPED_OUT ->
           Words.of(
-              "; its brake pushes the wheel down onto its lower stop, where it cannot follow a"
-                  + " hollow: hold the brake by a rod beside the link (brakeRod)");
+              (pushed(d)
+                      ? "; its brake pushes the wheel down onto"
+                      : "; its springs hold the wheel on")
+                  + " its lower stop, where it cannot follow a hollow: "
+                  + (pushed(d)
+                      ? "hold the brake by a rod beside the link (brakeRod)"
+                      : "less preload in front, or a softer spring"));
       default -> Words.NONE;
     };
   }

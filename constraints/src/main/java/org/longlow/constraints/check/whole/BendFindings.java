@@ -41,6 +41,9 @@ public final class BendFindings {
   /** Least centre-line radius without a mandrel or heavy wall, diameters; common practice. */
   public static final double LEAST_DIAMETERS = 2;
 
+  /** Tighter than made elbows commonly are, diameters; common practice. */
+  private static final double ELBOW_DIAMETERS = 1;
+
   private static final Basis PRACTICE =
       Basis.practice(
           "common practice, no published source: a radius to the middle of at least twice the"
@@ -90,12 +93,15 @@ public final class BendFindings {
     }
     double radius = places.value(tube.bendRadius());
     double diameter = places.value(tube.diameter());
-    boolean bent = false;
-    for (int i = 1; faults.isEmpty() && i + 1 < pins.size(); i++) {
+    double tightest = Double.POSITIVE_INFINITY;
+    int last = faults.isEmpty() ? pins.size() - 1 : 0;
+    for (int i = 1; i < last; i++) {
       double turn = Curves.turnRad(pins, i);
       String at = tube.path().get(i);
-      bent |= turn > STRAIGHT_RAD;
       double fits = Curves.fittingRadius(pins, i, radius);
+      if (turn > STRAIGHT_RAD && turn <= BACK_RAD) {
+        tightest = Math.min(tightest, fits);
+      }
       if (turn > BACK_RAD) {
         faults.add(new Fault(true, Words.of("at " + at + " it turns back along itself")));
       } else if (turn > STRAIGHT_RAD && fits < radius - AS_ASKED_MM) {
@@ -110,19 +116,33 @@ public final class BendFindings {
                     " are asked: move its pins apart, or ask for less")));
       }
     }
-    if (bent && radius < LEAST_DIAMETERS * diameter) {
-      faults.add(
-          new Fault(
-              radius < diameter / 2,
-              Words.of(
-                  "a radius of ",
-                  Say.mm(radius),
-                  " may kink a tube of ",
-                  Say.mm(diameter),
-                  " unless it is bent over a mandrel or its wall is heavy; at least ",
-                  Say.mm(LEAST_DIAMETERS * diameter),
-                  " are usual")));
+    if (tightest < LEAST_DIAMETERS * diameter) {
+      faults.add(tight(tightest, diameter));
     }
     return faults;
+  }
+
+  /** What is said of a bend tighter than usual. */
+  private static Fault tight(double radius, double diameter) {
+    boolean never = radius < diameter / 2;
+    return new Fault(
+        never,
+        Words.of(
+            "a radius of ",
+            Say.mm(radius),
+            never
+                ? " is less than half its diameter of "
+                : radius < ELBOW_DIAMETERS * diameter
+                    ? " is tighter than a tube is commonly bent, which is to its diameter of "
+                    : " may kink a tube of ",
+            Say.mm(diameter),
+            never
+                ? ", so that no tool bends it"
+                : radius < ELBOW_DIAMETERS * diameter
+                    ? " over a mandrel"
+                    : " unless it is bent over a mandrel or its wall is heavy",
+            "; at least ",
+            Say.mm(LEAST_DIAMETERS * diameter),
+            " are usual"));
   }
 }

@@ -139,10 +139,10 @@ class EffortFindingsTest {
     assertThat(found(study, "effort.Nell.neck").text()).contains("put a screen ahead of it");
   }
 
-  /** What is no cowl shelters where it reaches as far to either side as judged. */
+  /** What is no cowl shelters where it is broad enough, across as far as it reaches. */
   @ParameterizedTest
-  @CsvSource({"100, 100, true", "99, 200, false", "200, 99, false"})
-  void aBroadBodyAheadSheltersToo(double left, double right, boolean shelters) {
+  @CsvSource({"150, 150, 0", "100, 99, 1", "0, 200, 0.5", "200, 0, 0.5"})
+  void aBroadBodyAheadSheltersToo(double left, double right, double open) {
     TestMachine loaded =
         TestMachine.runabout()
             .pin("chestFoot", 1000, 900)
@@ -156,10 +156,41 @@ class EffortFindingsTest {
                     + " mm', 'right': '"
                     + right
                     + " mm'}");
-    Effort effort = effort(loaded.with("demands", "speed", "'90 km/h'").study(), "Nell");
-    double wind =
-        effort.riding().get(Joint.NECK).loadNm() - effort.still().get(Joint.NECK).loadNm();
-    assertThat(Math.abs(wind) < 1e-9).as("%s N m", wind).isEqualTo(shelters);
+    assertThat(windOn(loaded, Joint.NECK) / windOn(TestMachine.runabout(), Joint.NECK))
+        .isCloseTo(open, within(1e-6));
+  }
+
+  private static double windOn(TestMachine machine, Joint joint) {
+    Effort effort = effort(machine.with("demands", "speed", "'90 km/h'").study(), "Nell");
+    return effort.riding().get(joint).loadNm() - effort.still().get(joint).loadNm();
+  }
+
+  /** A screen so narrow shelters no arms, and one so far ahead nothing: its wake has closed. */
+  @ParameterizedTest
+  @CsvSource({
+    "1000, 3, 3, 1",
+    "1000, 300, 3, 1",
+    "1000, 3, 300, 1",
+    "1000, 400, 400, 0",
+    "4000, 400, 400, 1"
+  })
+  void aScreenSheltersItsOwnBreadthAndNotFarBehind(
+      double x, double left, double right, double open) {
+    TestMachine screened =
+        TestMachine.runabout()
+            .pin("screenFoot", x, 300)
+            .with(
+                "parts",
+                "tallScreen",
+                "{'kind': 'screen', 'frame': 'screenFoot', 'outline': {'points': [['0 mm', '0 mm'],"
+                    + " ['-60 mm', '1400 mm']], 'closed': false}, 'thickness': '4 mm', 'open':"
+                    + " true, 'left': '"
+                    + left
+                    + " mm', 'right': '"
+                    + right
+                    + " mm', 'material': 'polycarbonate'}");
+    assertThat(windOn(screened, Joint.SHOULDER) / windOn(TestMachine.runabout(), Joint.SHOULDER))
+        .isCloseTo(open, within(1e-6));
   }
 
   @Test
@@ -261,8 +292,8 @@ class EffortFindingsTest {
             "{'kind': 'screen', 'frame': 'farScreen', 'outline': {'points': [['0 mm', '0 mm'],"
                 + " ['-5 mm', '400 mm'], ['-10 mm', '"
                 + highMm
-                + " mm']], 'closed': false}, 'thickness': '4 mm', 'open': true, 'left': '250 mm',"
-                + " 'right': '250 mm', 'material': 'polycarbonate'}");
+                + " mm']], 'closed': false}, 'thickness': '4 mm', 'open': true, 'left': '400 mm',"
+                + " 'right': '400 mm', 'material': 'polycarbonate'}");
   }
 
   /** Nobody sits behind alone, so their machine is the one with a rider on it too. */

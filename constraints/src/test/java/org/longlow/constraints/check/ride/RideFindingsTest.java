@@ -3,6 +3,7 @@ package org.longlow.constraints.check.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -148,6 +149,21 @@ class RideFindingsTest {
     assertThat(slides.verdict()).isEqualTo(Verdict.PASS);
     assertThat(slides.text()).contains("where both tyres slide").doesNotContain("stiffer");
     assertThat(slides.limit()).isCloseTo(reaches - 0.05, within(1e-4));
+  }
+
+  /** Where springs do it without braking, no rod of the brake helps. */
+  @Test
+  void aWheelOnItsLowerStopWithoutBrakingIsHeldThereByItsSprings() {
+    for (TestMachine machine :
+        List.of(
+            TestMachine.tourer().part("front", "preload", "'9000 N'"),
+            TestMachine.tourer()
+                .part("front", "preload", "'9000 N'")
+                .part("front", "brakeRod", "true"))) {
+      assertThat(machine.finding("dive.front").orElseThrow().text())
+          .contains("its springs hold the wheel on its lower stop", "less preload in front")
+          .doesNotContain("brakeRod");
+    }
   }
 
   private static Finding braking(double g) {

@@ -42,13 +42,54 @@ class BendFindingsTest {
     assertThat(finding(400, 1508, "100 mm").orElseThrow().verdict()).isEqualTo(Verdict.FAIL);
   }
 
+  /**
+   * Two bends share the way between them as they need it: 90° takes a radius of it and 45° 0.414 of
+   * one, so 141.42 mm have room for 100 mm; with half of it each, the first would have 70.7 mm
+   * only.
+   */
+  @Test
+  void bendsShareTheWayBetweenThemAsTheyNeedIt() {
+    for (boolean back : new boolean[] {false, true}) {
+      assertThat(twoBends(back, "99.9 mm")).as("%s", back).isEmpty();
+      assertThat(twoBends(back, "100.5 mm").orElseThrow().text())
+          .contains("at two there is room for a radius of 100 mm only")
+          .contains("at three there is room for a radius of 100 mm only");
+    }
+  }
+
+  private static Optional<Finding> twoBends(boolean back, String radius) {
+    String path = back ? "['four', 'three', 'two', 'one']" : "['one', 'two', 'three', 'four']";
+    return TestMachine.runabout()
+        .pin("one", 100, 1500)
+        .pin("two", 400, 1500)
+        .pin("three", 400, 1500 + 100 * Math.sqrt(2))
+        .pin("four", 600, 1700 + 100 * Math.sqrt(2))
+        .with(
+            "parts",
+            "hoop",
+            "{'kind': 'rail', 'path': "
+                + path
+                + ", 'diameter': '20 mm', 'wall': '2 mm', 'bendRadius': '"
+                + radius
+                + "', 'y': '0 mm', 'material': 'steel'}")
+        .finding("tube.hoop");
+  }
+
   @Test
   void aBendTighterThanUsualNeedsCareAndOneInsideTheTubeFails() {
     Finding f = finding(400, 1600, "39.9 mm").orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(f.text()).contains("may kink a tube of 20 mm", "at least 40 mm");
-    assertThat(finding(400, 1600, "10 mm").orElseThrow().verdict()).isEqualTo(Verdict.CAUTION);
-    assertThat(finding(400, 1600, "9.9 mm").orElseThrow().verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(finding(400, 1600, "20 mm").orElseThrow().text()).contains("may kink");
+    Finding tight = finding(400, 1600, "10 mm").orElseThrow();
+    assertThat(tight.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(tight.text()).contains("10 mm is tighter than a tube is commonly bent");
+    Finding never = finding(400, 1600, "9.9 mm").orElseThrow();
+    assertThat(never.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(never.text()).contains("no tool bends it");
+    assertThat(finding(400, 1515, "100 mm").orElseThrow().text())
+        .as("what there is room for counts")
+        .contains("15 mm is tighter than a tube is commonly bent");
   }
 
   @Test
