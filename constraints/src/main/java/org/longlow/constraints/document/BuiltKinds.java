@@ -181,7 +181,7 @@ final class BuiltKinds {
             Map.of(),
             Variant::measures,
             "Measures of the layout, by their names, as they are in this variant; of which only the"
-                + " value is said keeps all else that the layout says of it."),
+                + " value is said has it for certain, and keeps range and note."),
         s.or(
             "pins",
             SaidOf.each(Referent.PIN, new Type.Nested<>(PointKinds.PIN)),

@@ -139,7 +139,9 @@ public final class Varied {
     return Change.set(Change.set(layout, Map.of(), "variants"), AsBuilt.NOTHING, "asBuilt");
   }
 
-  /** Of which only a value is said keeps the rest of what the layout says of it. */
+  /**
+   * Of which only a value is said has that, sought no more, in the range and with the note it had.
+   */
   private static Map<String, Measure> measures(
       Map<String, Measure> plan, Map<String, Measure> instead) {
     Map<String, Measure> all = new LinkedHashMap<>(plan);
@@ -150,7 +152,7 @@ public final class Varied {
                 (n, old) ->
                     value.equals(value.onlyIs())
                         ? new Measure(
-                            value.is(), value.dim(), old.free(), old.from(), old.to(), old.note())
+                            value.is(), value.dim(), false, old.from(), old.to(), old.note())
                         : value));
     return all;
   }

@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.longlow.sketcher.cli.Ran;
+import org.longlow.svg.write.Seal;
 
 /**
  * Somebody who reads a chapter and does what its boxes say: types what stands in {@code sh}, puts
@@ -108,7 +109,8 @@ final class TypedAlong {
   /** A drawing is of the day on which it is made, that of the guide of one day for ever. */
   private static byte[] undated(byte[] drawing) {
     String text = new String(drawing, StandardCharsets.UTF_8);
-    return text.replace(LocalDate.now().toString(), DAY).getBytes(StandardCharsets.UTF_8);
+    String whole = text.substring(0, text.lastIndexOf('\n', text.length() - 2) + 1); // no seal
+    return Seal.on(whole.replace(LocalDate.now().toString(), DAY).getBytes(StandardCharsets.UTF_8));
   }
 
   private String type(String line) throws IOException {
