@@ -180,7 +180,8 @@ final class BuiltKinds {
             SaidOf.each(Referent.MEASURE, new Type.Nested<>(PointKinds.MEASURE)),
             Map.of(),
             Variant::measures,
-            "Measures of the layout, by their names, as they are in this variant."),
+            "Measures of the layout, by their names, as they are in this variant; of which only the"
+                + " value is said has it for certain, and keeps range and note."),
         s.or(
             "pins",
             SaidOf.each(Referent.PIN, new Type.Nested<>(PointKinds.PIN)),

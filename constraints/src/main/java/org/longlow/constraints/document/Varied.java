@@ -53,7 +53,7 @@ public final class Varied {
                   + Names.advice(name, layout.variants().keySet(), "variant"));
     }
     Layout varied =
-        Change.set(planned(layout), put(layout.measures(), variant.measures()), "measures");
+        Change.set(planned(layout), measures(layout.measures(), variant.measures()), "measures");
     varied = Change.set(varied, put(layout.pins(), variant.pins()), "pins");
     varied = Change.set(varied, put(layout.parts(), variant.parts()), "parts");
     for (String part : variant.without()) {
@@ -137,6 +137,24 @@ public final class Varied {
   /** Returns the layout as planned, and nothing but that. */
   public static Layout planned(Layout layout) {
     return Change.set(Change.set(layout, Map.of(), "variants"), AsBuilt.NOTHING, "asBuilt");
+  }
+
+  /**
+   * Of which only a value is said has that, sought no more, in the range and with the note it had.
+   */
+  private static Map<String, Measure> measures(
+      Map<String, Measure> plan, Map<String, Measure> instead) {
+    Map<String, Measure> all = new LinkedHashMap<>(plan);
+    instead.forEach(
+        (name, value) ->
+            all.computeIfPresent(
+                name,
+                (n, old) ->
+                    value.equals(value.onlyIs())
+                        ? new Measure(
+                            value.is(), value.dim(), false, old.from(), old.to(), old.note())
+                        : value));
+    return all;
   }
 
   private static <V> Map<String, V> put(Map<String, V> plan, Map<String, V> instead) {

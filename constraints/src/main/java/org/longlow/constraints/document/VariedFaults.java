@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Variant;
 
@@ -50,7 +51,7 @@ final class VariedFaults {
               fitted.put(
                   name,
                   new Variant(
-                      of(variant.measures(), varied.measures()),
+                      measures(variant.measures(), varied.measures()),
                       of(variant.pins(), varied.pins()),
                       of(variant.parts(), varied.parts()),
                       variant.without(),
@@ -104,6 +105,14 @@ final class VariedFaults {
 
   private static void field(Map<String, String> places, String part, String key, String path) {
     places.put(FieldPath.key("$.parts", part) + "." + key, FieldPath.key(path, part));
+  }
+
+  /** What the layout says of a measure does not become the variant's own. */
+  private static Map<String, Measure> measures(
+      Map<String, Measure> said, Map<String, Measure> fitted) {
+    Map<String, Measure> all = new LinkedHashMap<>(of(said, fitted));
+    all.replaceAll((name, is) -> said.get(name).equals(said.get(name).onlyIs()) ? is.onlyIs() : is);
+    return all;
   }
 
   private static <V> Map<String, V> of(Map<String, V> said, Map<String, V> fitted) {

@@ -318,7 +318,11 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     }
     List<String> words = List.copyOf(type.kinds().keySet());
     if (!at.json().has(type.key())) {
-      missing(at.path(), type.key(), "one of " + words);
+      String said = String.join(", ", (Iterable<String>) () -> at.json().fieldNames());
+      missing(
+          at.path(),
+          type.key(),
+          "one of " + words + (said.isEmpty() ? "" : "; all that is said here is " + said));
       return null;
     }
     JsonNode word = at.json().get(type.key());

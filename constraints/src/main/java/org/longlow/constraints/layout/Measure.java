@@ -21,4 +21,9 @@ public record Measure(
   public Measure withIs(Formula other) {
     return new Measure(other, dim, free, from, to, note);
   }
+
+  /** Returns a copy of which nothing is said but its value or formula. */
+  public Measure onlyIs() {
+    return new Measure(is, dim, false, Optional.empty(), Optional.empty(), "");
+  }
 }

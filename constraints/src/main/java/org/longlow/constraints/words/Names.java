@@ -1,6 +1,7 @@
 package org.longlow.constraints.words;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,6 +10,9 @@ import java.util.stream.Collectors;
 public final class Names {
 
   private static final int LISTED = 12;
+
+  /** Names that share fewer letters in a row do so by chance. */
+  private static final int SHARED = 3;
 
   private Names() {}
 
@@ -40,9 +44,26 @@ public final class Names {
     if (known.isEmpty()) {
       return "there is no " + what + " yet";
     }
-    String list = known.stream().limit(LISTED).collect(Collectors.joining(", "));
+    String list =
+        known.stream()
+            .sorted(Comparator.comparingInt(other -> -inCommon(name, other)))
+            .limit(LISTED)
+            .collect(Collectors.joining(", "));
     int more = known.size() - LISTED;
     return "use one of " + list + (more > 0 ? " and " + more + " more" : "");
+  }
+
+  /** How many letters in a row two names share, if so many that it is hardly chance; else 0. */
+  private static int inCommon(String name, String other) {
+    String a = name.toLowerCase(Locale.ROOT);
+    String b = other.toLowerCase(Locale.ROOT);
+    int most = SHARED - 1;
+    for (int from = 0; from + most < a.length(); from++) {
+      while (from + most < a.length() && b.contains(a.substring(from, from + most + 1))) {
+        most++;
+      }
+    }
+    return most < SHARED ? 0 : most;
   }
 
   /** Edit distance (Levenshtein), given up at {@code enough}. */

@@ -13,8 +13,10 @@ import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.document.Varied;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -48,6 +50,24 @@ class VariantsDocumentTest {
     assertThatThrownBy(() -> Varied.named(PLANK, "lang"))
         .isInstanceOf(OutOfRange.class)
         .hasMessageContaining("did you mean long?");
+  }
+
+  @Test
+  void aMeasureOfWhichOnlyTheValueIsSaidKeepsTheRest() {
+    String ranged =
+        """
+        {"is": "1640 mm", "free": true, "from": "1600 mm", "to": "1800 mm", "note": "to hubs"}""";
+    Layout layout = Plank.layout(Plank.with("\"1640 mm\"", ranged));
+    Measure plan = layout.measures().get("wheelbase");
+    assertThat(plan.free()).isTrue();
+    assertThat(Varied.named(layout, "long").measures().get("wheelbase"))
+        .isEqualTo(
+            new Measure(
+                Formula.parse("1700 mm"), plan.dim(), false, plan.from(), plan.to(), "to hubs"));
+    // and what it keeps is the layout's, not its own
+    assertThat(LayoutWriter.toJson(layout)).contains("\"measures\": {\"wheelbase\": \"1700 mm\",");
+    assertThat(Varied.named(layout, "long").measures().get("seatHeight").note())
+        .isEqualTo("more foam");
   }
 
   @Test

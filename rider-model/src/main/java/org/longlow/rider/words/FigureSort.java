@@ -82,6 +82,17 @@ public enum FigureSort {
     this.inchFactor = inchFactor;
   }
 
+  /** From here on a length is none of a machine, mm: no pins are farther apart. */
+  private static final double OFF_MACHINE_MM = 10_000;
+
+  /**
+   * Returns how figures are said of which {@code most} is the greatest: a length that no machine
+   * has is one along the road.
+   */
+  public FigureSort upTo(double most) {
+    return this == LENGTH && Math.abs(most) > OFF_MACHINE_MM && Double.isFinite(most) ? ROAD : this;
+  }
+
   /** Whether it is a length to cut by, said in inches as {@link Units} says. */
   boolean isLength() {
     return this == LENGTH || this == WHOLE_LENGTH || this == LENGTH_IN_TENTHS;

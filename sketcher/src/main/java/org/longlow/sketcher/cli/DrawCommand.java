@@ -174,9 +174,8 @@ final class DrawCommand implements Callable<Integer> {
             .map(Sitting::occupant)
             .toList();
     return Optional.of(
-        all.stream()
-            .filter(who -> who.words().equals(gettingIn.strip()))
-            .findFirst()
+        SaidOccupant.of(study, gettingIn.strip())
+            .filter(all::contains)
             .orElseThrow(
                 () ->
                     new Refusal(

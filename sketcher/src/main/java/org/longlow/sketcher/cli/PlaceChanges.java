@@ -88,12 +88,18 @@ final class PlaceChanges {
               Pin kept = after.layout().pins().get(name);
               PointMm from = new PointMm(was.value(pin.x()), was.value(pin.z()));
               PointMm to = new PointMm(now.value(kept.x()), now.value(kept.z()));
-              if (from.distance(to) >= STAYED && !told.contains(name) && !moved.contains(name)) {
+              String filed = "(" + bare(from.x()) + ", " + bare(from.z()) + ")";
+              String put = "(" + bare(to.x()) + ", " + bare(to.z()) + ")";
+              // what is said alike is no difference to whoever reads it
+              if (from.distance(to) >= STAYED
+                  && !filed.equals(put)
+                  && !told.contains(name)
+                  && !moved.contains(name)) {
                 lines.add(
                     format(
-                        "  %s stays; the file has it at (%s, %s), its ties put it at"
-                            + " (%s, %s), where it is saved",
-                        name, bare(from.x()), bare(from.z()), bare(to.x()), bare(to.z())));
+                        "  %s stays; the file has it at %s, its ties put it at %s, where it is"
+                            + " saved",
+                        name, filed, put));
               }
             });
   }

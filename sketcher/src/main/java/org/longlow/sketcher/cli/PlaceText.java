@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.Study;
@@ -54,12 +55,9 @@ final class PlaceText {
   }
 
   private static String count(Study study) {
-    return study.failing()
-        + " fail, "
-        + study.count(Verdict.CAUTION)
-        + " need care, "
-        + study.count(Verdict.PASS)
-        + " pass";
+    return Stream.of(Verdict.FAIL, Verdict.CAUTION, Verdict.PASS)
+        .map(v -> v.says(study.count(v)))
+        .collect(Collectors.joining(", "));
   }
 
   private void alternative(int number, SuitReport.Alternative alternative) {

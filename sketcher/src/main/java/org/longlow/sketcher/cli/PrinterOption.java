@@ -42,6 +42,11 @@ final class PrinterOption {
     return across != null || along != null;
   }
 
+  /** Whether what was measured is not kept under the name of a printer. */
+  boolean forgets() {
+    return measures() && printer == null;
+  }
+
   /**
    * Returns the correction.
    *

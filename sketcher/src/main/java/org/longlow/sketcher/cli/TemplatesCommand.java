@@ -106,6 +106,11 @@ final class TemplatesCommand implements Callable<Integer> {
   }
 
   private int calibration() throws IOException {
+    if (printer.forgets()) {
+      throw new Refusal(
+          "--measured-across and --measured-along are kept under the name of a printer, and none is"
+              + " named: add --printer NAME, or leave --calibration out");
+    }
     PrintCorrection correction = printer.ofThisUser();
     Path page = out.resolve("calibration-" + paper.name().toLowerCase(Locale.ROOT) + ".pdf");
     Optional<Path> kept =

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.cli;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,8 @@ final class ViewOption {
       paramLabel = "NAMES",
       split = ",",
       description = {
-        "Who is drawn: one name, or the rider's and the passenger's with a comma between.",
+        "Who is drawn: one name, or the rider's and the passenger's with a comma between; of who",
+        "has only the passenger's seat the name is enough.",
         "The first of the crew unless said."
       })
   private List<String> who;
@@ -92,7 +94,8 @@ final class ViewOption {
       faults.add("--who names nobody; write a name, or leave it out for the first of the crew");
     }
     for (String raw : who) {
-      String name = raw.strip();
+      Occupant meant = meant(study, raw.strip(), seats, people);
+      String name = meant.person();
       if (!layout.crew().containsKey(name)) {
         faults.add(
             "--who names '"
@@ -107,14 +110,27 @@ final class ViewOption {
         faults.add(
             "--who names " + who.size() + " people; the seats are " + String.join(", ", seats));
       } else {
-        people.add(new Occupant(name, seats.get(people.size())));
+        people.add(meant);
       }
     }
+    people.sort(Comparator.comparing(Occupant::rides).reversed());
     people.forEach(occupant -> cannot(study, occupant).ifPresent(faults::add));
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }
-    return people;
+    return people.get(0).rides() ? people : View.seating(study, people.get(0)).seated();
+  }
+
+  /** Whoever does not sit on the seat that is next is meant on the one they have. */
+  private static Occupant meant(
+      Study study, String said, List<String> seats, List<Occupant> before) {
+    String next = before.size() < seats.size() ? seats.get(before.size()) : "";
+    return study
+        .sitting(said, next)
+        .map(Sitting::occupant)
+        .or(() -> SaidOccupant.of(study, said))
+        .filter(who -> before.stream().noneMatch(other -> other.seat().equals(who.seat())))
+        .orElse(new Occupant(said, next));
   }
 
   /** Returns why somebody cannot be drawn on a seat, if they cannot. */

@@ -3,7 +3,6 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -68,12 +67,9 @@ final class FindPane extends VBox {
   void begin() {
     listed = null;
     fill();
-    // later, or the letter of the key that opened it would be typed into it
-    Platform.runLater(
-        () -> {
-          words.requestFocus();
-          words.selectAll();
-        });
+    // at once, for what is typed next is meant for it; the key that opened it is held back
+    words.requestFocus();
+    words.selectAll();
   }
 
   private void key(KeyEvent e) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -95,8 +94,8 @@ final class GalleryPane extends VBox {
   void begin() {
     words.clear();
     fill();
-    // later, or the letter of the key that opened it would be typed into it
-    Platform.runLater(words::requestFocus);
+    // at once, for what is typed next is meant for it
+    words.requestFocus();
   }
 
   /** Something in the drawer, and whether it is meant by what was typed. */

@@ -1,7 +1,6 @@
 package org.longlow.sketcher.fx;
 
 import java.util.function.Consumer;
-import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -95,8 +94,8 @@ final class KindPane extends VBox implements DrawHand.Kinds {
             0,
             Spots.within(x, 0, board.getWidth() - wide)));
     over.accept(this);
-    // later, or the letter of the key that opened it would be typed into it
-    Platform.runLater(words::requestFocus);
+    // at once, for what is typed next is meant for it
+    words.requestFocus();
   }
 
   @Override

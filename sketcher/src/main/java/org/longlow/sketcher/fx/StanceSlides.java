@@ -12,6 +12,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.ride.Suspension;
@@ -268,7 +270,7 @@ final class StanceSlides extends VBox {
     String hands =
         desk.shown().orElseThrow().findings().stream()
             .filter(f -> f.kind().equals(HandFindings.HANDS))
-            .map(f -> " " + f.text(desk.shown().orElseThrow().units()))
+            .map(StanceSlides::briefly)
             .collect(Collectors.joining());
     return String.format(
             Locale.ROOT,
@@ -277,6 +279,12 @@ final class StanceSlides extends VBox {
             first(slide, true),
             first(slide, false))
         + hands;
+  }
+
+  /** Its sentence hangs over the place; here is room for one line. */
+  private static String briefly(Finding hands) {
+    String kept = Double.isNaN(hands.value()) ? "" : ", to " + FigureUnit.DEG.says(hands.value());
+    return " " + hands.id() + " " + hands.verdict().says() + kept + ".";
   }
 
   private static String side(String moved, String still, double deg) {

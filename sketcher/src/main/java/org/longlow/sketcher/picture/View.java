@@ -42,7 +42,7 @@ public record View(
   }
 
   /** Returns the picture that shows somebody on their seat, with as few others as may be. */
-  static View seating(Study study, Occupant who) {
+  public static View seating(Study study, Occupant who) {
     List<Sitting> needed = Company.with(study, who);
     return new View(
         Company.laden(study, needed).map(Standing::condition), 1, Company.occupants(needed));

@@ -181,6 +181,7 @@ class DrawOptionsTest {
     assertThat(people(drawn())).containsExactly("Runa");
     assertThat(people(drawn("--who", "Bram"))).containsExactly("Bram");
     assertThat(people(drawn("--who", "Bram, Runa"))).containsExactly("Bram", "Runa");
+    assertThat(people(drawn("--who", "Bram,Runa as passenger"))).containsExactly("Bram", "Runa");
     assertThat(people(drawn("--stance", "unladen"))).isEmpty();
     assertThat(people(drawn("--who", "Bram,Runa", "--stance", "full bump")))
         .containsExactly("Bram", "Runa");

@@ -95,6 +95,10 @@ class TemplatesCommandTest {
   @Test
   void theCalibrationPageNeedsNoLayout() throws IOException {
     Path out = folder.resolve("sheets");
+    Ran forgotten =
+        Ran.of("templates", "--calibration", "--out", out, "--measured-along", "7.86 in");
+    assertThat(forgotten.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(forgotten.err()).contains("add --printer NAME");
     Ran ran = Ran.of("templates", "--calibration", "--out", out, "--paper", "letter");
     assertThat(ran.code()).as(ran.said()).isEqualTo(ExitCodes.PASS);
     assertThat(ran.said()).contains("--printer NAME --measured-across MM");

@@ -16,15 +16,53 @@ class HeldKeysWalkTest extends Walk {
 
   /** As the toolkit gives it to whatever has the keyboard. */
   private void fire(EventType<KeyEvent> type, KeyCode code, boolean ctrl) {
-    String sign = type == KeyEvent.KEY_TYPED ? code.getName().toLowerCase(Locale.ROOT) : "";
     Hands.onFx(
         () -> {
-          javafx.scene.Node at = hands.window().getScene().getFocusOwner();
-          KeyCode said = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
-          javafx.event.Event.fireEvent(
-              at, new KeyEvent(type, sign, sign, said, false, ctrl, false, false));
+          comes(type, code, ctrl);
           return null;
         });
+  }
+
+  private void comes(EventType<KeyEvent> type, KeyCode code, boolean ctrl) {
+    String sign = type == KeyEvent.KEY_TYPED ? code.getName().toLowerCase(Locale.ROOT) : "";
+    javafx.scene.Node at = hands.window().getScene().getFocusOwner();
+    KeyCode said = type == KeyEvent.KEY_TYPED ? KeyCode.UNDEFINED : code;
+    javafx.event.Event.fireEvent(
+        at, new KeyEvent(type, sign, sign, said, false, ctrl, false, false));
+  }
+
+  private void typed(KeyCode... codes) {
+    for (KeyCode code : codes) {
+      comes(KeyEvent.KEY_PRESSED, code, false);
+      comes(KeyEvent.KEY_TYPED, code, false);
+      comes(KeyEvent.KEY_RELEASED, code, false);
+    }
+  }
+
+  /** Nothing else runs between the key that opens it and the next. */
+  @Test
+  void whatIsTypedAtOnceGoesIntoTheFieldThatWasAskedFor() throws Exception {
+    begin(Wren.layout());
+    org.longlow.constraints.layout.Layout before =
+        Hands.onFx(() -> hands.window().desk().shown().orElseThrow().layout());
+    String typed =
+        Hands.onFx(
+            () -> {
+              comes(KeyEvent.KEY_PRESSED, KeyCode.F, true);
+              typed(KeyCode.G, KeyCode.U, KeyCode.T, KeyCode.D);
+              return hands.node("find-words", TextField.class).getText();
+            });
+    assertThat(typed).isEqualTo("gutd");
+    String looked =
+        Hands.onFx(
+            () -> {
+              hands.window().board().requestFocus();
+              typed(KeyCode.A, KeyCode.G, KeyCode.U);
+              return ((TextField) hands.window().getScene().getFocusOwner()).getText();
+            });
+    assertThat(looked).as("the gallery's").isEqualTo("gu");
+    assertThat(Hands.onFx(() -> hands.window().desk().shown().orElseThrow().layout()))
+        .isSameAs(before);
   }
 
   private void repeat(KeyCode code, boolean ctrl) {

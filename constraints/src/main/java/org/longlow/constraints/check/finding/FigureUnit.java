@@ -56,13 +56,18 @@ public enum FigureUnit {
 
   /** Returns a figure in the units asked for, such as {@code 12 5/16 in}. */
   public String says(double value, Units units) {
-    return says(value, units, 0);
+    return says(value, units, 0, value);
   }
 
-  /** Returns a figure with so many decimals more than usual. */
-  String says(double value, Units units, int more) {
+  /**
+   * Returns a figure with so many decimals more than usual.
+   *
+   * @param most the greatest of those that it is read beside
+   */
+  String says(double value, Units units, int more, double most) {
     if (shown != null) {
-      return more > 0 ? units.finer(value, shown, more) : units.says(value, shown);
+      FigureSort sort = shown.upTo(most);
+      return more > 0 ? units.finer(value, sort, more) : units.says(value, sort);
     }
     if (Double.isNaN(value)) {
       return "-";

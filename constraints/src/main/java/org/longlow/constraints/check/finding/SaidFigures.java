@@ -2,6 +2,7 @@ package org.longlow.constraints.check.finding;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 import org.longlow.rider.words.Units;
 
 /**
@@ -35,10 +36,16 @@ public record SaidFigures(String value, String limit, String margin, int more) {
 
   private static SaidFigures of(Figures f, Units units, int more) {
     FigureUnit unit = f.unit();
+    double most =
+        DoubleStream.of(f.value(), f.limit(), f.margin())
+            .map(Math::abs)
+            .filter(Double::isFinite)
+            .max()
+            .orElse(0);
     return new SaidFigures(
-        unit.says(f.value(), units, more),
-        unit.says(f.limit(), units, more),
-        unit.says(f.margin(), units, more),
+        unit.says(f.value(), units, more, most),
+        unit.says(f.limit(), units, more, most),
+        unit.says(f.margin(), units, more, most),
         more);
   }
 

@@ -163,7 +163,9 @@ public final class BraceFindings {
             : Words.of(" No pan holds by friction alone both then and at rest."),
         braced.handsN() > 0
             ? Say.format(
-                " A back of %s keeps the trunk.", Say.deg(Math.toDegrees(angles.leastBackRad())))
+                " A back of %s keeps the trunk; it takes the shoulders with it, so bring the grips"
+                    + " nearer as well.",
+                Say.deg(Math.toDegrees(angles.leastBackRad())))
             : Words.NONE);
   }
 

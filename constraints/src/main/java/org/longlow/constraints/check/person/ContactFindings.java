@@ -174,7 +174,7 @@ public final class ContactFindings {
                 Say.percent(felt),
                 felt <= 1
                     ? ": jolts slower than that are the springs' work, so try it on a rough road."
-                    : ", more than without foam: use softer or thicker foam that does not bottom."))
+                    : ", more than without foam: make the foam thicker, which bottoms later too."))
         .at(seated.pan().centre());
   }
 }

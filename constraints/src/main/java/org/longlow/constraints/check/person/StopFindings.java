@@ -25,6 +25,9 @@ import org.longlow.rider.words.Words;
 /** Both feet on the road at a stop, past what stands beside the legs, and the machine held. */
 public final class StopFindings {
 
+  /** More of height or mass than this nobody takes off a machine that is laid out; judgement. */
+  private static final double CURED_BY = 0.1;
+
   /** How far the heels are off the road with both feet down. */
   public static final FindingKind FEET_DOWN =
       new FindingKind("feet-down", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
@@ -230,14 +233,20 @@ public final class StopFindings {
       return Words.NONE;
     }
     double lower = (force - limit) * foot.outMm() / (total.massKg() * G * Math.sin(slopeRad));
+    double off = 1 - limit / force;
     return Words.of(
-        ": set its mass ",
-        lower < upMm ? Words.of(Words.atLeast(lower), " lower, ") : Words.of("lower, "),
-        "take ",
-        Say.kg(total.massKg() * (1 - limit / force)),
-        " off it at the same height, or set the foot ",
+        ": set the foot ",
         Words.atLeast(foot.outMm() * (force / limit - 1)),
-        " farther out.");
+        " farther out",
+        lower < CURED_BY * upMm
+            ? Words.of(", or its mass ", Words.atLeast(lower), " lower")
+            : Words.NONE,
+        off < CURED_BY
+            ? Words.of(", or take ", Say.kg(total.massKg() * off), " off it at the same height")
+            : Words.NONE,
+        lower < CURED_BY * upMm || off < CURED_BY
+            ? Words.of(".")
+            : Words.of("; lower and lighter helps, but alone it would take more than a tenth."));
   }
 
   /**

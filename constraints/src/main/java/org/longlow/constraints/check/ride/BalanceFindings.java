@@ -47,6 +47,18 @@ public final class BalanceFindings {
     return Balanced.last(wheels, standings).map(r -> finding(r, wheels));
   }
 
+  private static Words sooner(Balanced r) {
+    return r.soonest()
+        .map(
+            change ->
+                Words.of(
+                    ". Of small changes tried one by one it begins soonest with ",
+                    change.what(),
+                    ": from ",
+                    change.weave().orElseThrow()))
+        .orElse(Words.of("; no small change tried alone makes it begin sooner"));
+  }
+
   private static Finding finding(Balanced r, Wheels wheels) {
     boolean said =
         Stream.of(wheels.front(), wheels.rear())
@@ -65,8 +77,9 @@ public final class BalanceFindings {
                         Balanced.speed(capsize.getAsDouble()),
                         "; faster it falls slowly to one" + " side, which is easily held")
                     : Words.of(" up"),
-                "; slower it must be steered. Less trail, a lower rake or a lighter front wheel each"
-                    + " change that: try them.")
+                "; slower it must be steered",
+                Words.later(() -> sooner(r)),
+                ".")
             : Words.of(
                 "With "
                     + people

@@ -38,11 +38,16 @@ public record Balanced(Standing stance, WhippleParameters parameters, WhippleMod
    * @param what the change, in words
    * @param weave from which speed it then balances by itself, in words; empty if from none
    * @param capsize from which it slowly falls to a side; empty if from none
+   * @param fromMs that first speed, m/s; infinite if from none
    */
-  public record Change(Words what, Optional<Words> weave, Optional<Words> capsize) {
+  public record Change(Words what, Optional<Words> weave, Optional<Words> capsize, double fromMs) {
 
     static Change of(Words what, WhippleModel model) {
-      return new Change(what, words(model.weaveSpeedMs()), words(model.capsizeSpeedMs()));
+      return new Change(
+          what,
+          words(model.weaveSpeedMs()),
+          words(model.capsizeSpeedMs()),
+          model.weaveSpeedMs().orElse(Double.POSITIVE_INFINITY));
     }
 
     private static Optional<Words> words(OptionalDouble ms) {
@@ -96,6 +101,13 @@ public record Balanced(Standing stance, WhippleParameters parameters, WhippleMod
         Change.of(
             Words.of("rear wheel ", Say.kg(HEAVIER_KG), " heavier"),
             heavierRear(parameters).model()));
+  }
+
+  /** Returns the small change that has it balance by itself soonest, if one does sooner. */
+  Optional<Change> soonest() {
+    return changes().stream()
+        .min(Comparator.comparingDouble(Change::fromMs))
+        .filter(change -> change.fromMs() < fromMs());
   }
 
   static WhippleParameters moreRake(WhippleParameters p) {

@@ -29,6 +29,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.SteeringOnRoad;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** How far the springs dive under hard braking, and what trail and clearance are left there. */
@@ -243,8 +244,9 @@ public final class DiveFindings {
       case BOTTOMED ->
           Say.format(
               "; it is on its stop from %s, where it cannot take a bump: stiffer springs in"
-                  + " front%s",
+                  + " front%s%s",
               Say.gravity(d.reachesG),
+              now(),
               swings() ? ", or a rod beside the link that holds the brake (brakeRod)" : "");
       case TOPPED_OUT ->
           Words.of(
@@ -257,6 +259,19 @@ public final class DiveFindings {
                       : "less preload in front, or a softer spring"));
       default -> Words.NONE;
     };
+  }
+
+  /** What they are now, so that nobody puts softer ones in. */
+  private Words now() {
+    Suspension front = wheels.frontSuspension();
+    return front.forcesN().isEmpty()
+        ? Words.of(
+            " than ",
+            Words.figure(front.rateNPerMm(), FigureSort.RATE),
+            " with ",
+            Say.newton(front.preloadN()),
+            " of preload at the wheel")
+        : Words.NONE;
   }
 
   private double trailMm(Standing there) {

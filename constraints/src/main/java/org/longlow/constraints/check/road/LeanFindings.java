@@ -68,6 +68,7 @@ public final class LeanFindings {
 
   private final Layout layout;
   private final Wheels wheels;
+  private final double askedRad;
   private final Undersides toLeft = new Undersides(true);
   private final Undersides toRight = new Undersides(false);
 
@@ -99,9 +100,14 @@ public final class LeanFindings {
     }
   }
 
-  /** Where a thing touches, leaning to a side in a stance. */
+  /** Where a thing touches, and how far under the road it is at the lean that is asked, mm. */
   private record Touch(
-      Thing thing, boolean left, Condition stance, LowSide.Low low, Turning.State state) {
+      Thing thing,
+      boolean left,
+      Condition stance,
+      LowSide.Low low,
+      Turning.State state,
+      double underMm) {
     double deg() {
       return Math.toDegrees(state.rollRad());
     }
@@ -122,6 +128,7 @@ public final class LeanFindings {
   public LeanFindings(Layout layout, Wheels wheels) {
     this.layout = layout;
     this.wheels = wheels;
+    this.askedRad = wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN));
   }
 
   public List<Finding> of(List<Standing> standings) {
@@ -130,7 +137,7 @@ public final class LeanFindings {
 
   /** As {@link #of(List)}, saying how far it is. */
   public List<Finding> of(List<Standing> standings, Progress progress) {
-    double limit = Math.toDegrees(wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN)));
+    double limit = Math.toDegrees(askedRad);
     boolean ridden = false;
     int done = 0;
     for (Standing standing : standings) {
@@ -202,14 +209,24 @@ public final class LeanFindings {
                 name,
                 roll)
             : Say.format("Leaning to the %s, %s the road at %s", side(touch.left()), touches, roll);
-    String mend =
+    Words mend =
         touch.deg() >= limit
-            ? "."
+            ? Words.of(".")
             : touch.thing().folds()
-                ? ": it folds, so it warns before something hard touches."
-                : ": raise it or bring it farther in.";
+                ? Words.of(": it folds, so it warns before something hard touches.")
+                : room(touch, Math.toRadians(limit));
     return Words.of(
         first, "; ", Say.deg(limit), " are asked", mend, turn(touch.state().idealRad()));
+  }
+
+  /** What brings it up to the road at the lean that is asked, each thing alone. */
+  private static Words room(Touch touch, double askedRad) {
+    return Words.of(
+        ": raise it ",
+        Words.atLeast(touch.underMm() / Math.cos(askedRad)),
+        " or bring it ",
+        Words.atLeast(touch.underMm() / Math.sin(askedRad)),
+        " farther in, and see what it then comes near.");
   }
 
   private static Words turn(double idealRad) {
@@ -296,7 +313,8 @@ public final class LeanFindings {
           return null;
         }
         Turning.State state = turning.at(roll);
-        return new Touch(thing, left, stance, over.lowest(state), state);
+        double under = roll < askedRad ? -over.lowest(turning.at(askedRad)).heightMm() : 0;
+        return new Touch(thing, left, stance, over.lowest(state), state, under);
       }
     }
     return null;

@@ -102,12 +102,25 @@ class StopFindingsTest {
   /** Each thing that is said brings the force to what most hold. */
   @Test
   void whatIsSaidOfTheMassBringsTheForceDown() {
-    Finding f =
+    Finding steep =
         TestMachine.runabout().with("demands", "crossSlope", "'7 deg'").finding(ID).orElseThrow();
+    assertThat(steep.text())
+        .contains("set the foot")
+        .contains("alone it would take more than a tenth")
+        .doesNotContain("off it at the same height");
+    // the force goes with the sine of the slope, but for what the stand weighs at its side
+    double deg =
+        Math.toDegrees(
+            Math.asin(1.05 * Math.sin(Math.toRadians(7)) * steep.limit() / steep.value()));
+    Finding f =
+        TestMachine.runabout()
+            .with("demands", "crossSlope", "'" + deg + " deg'")
+            .finding(ID)
+            .orElseThrow();
     java.util.regex.Matcher said =
         java.util.regex.Pattern.compile(
-                "set its mass ([0-9.]+) mm lower, take ([0-9.]+) kg off it at the same height, or"
-                    + " set the foot ([0-9.]+) mm farther out")
+                "set the foot ([0-9.]+) mm farther out, or its mass ([0-9.]+) mm lower, or take"
+                    + " ([0-9.]+) kg off it at the same height[.]")
             .matcher(f.text());
     assertThat(said.find()).as(f.text()).isTrue();
     java.util.regex.Matcher now =
@@ -117,13 +130,13 @@ class StopFindingsTest {
     assertThat(now.find()).as(f.text()).isTrue();
     double kg = Double.parseDouble(now.group(1));
     double out = Double.parseDouble(now.group(2));
-    double lean = Math.toRadians(7);
+    double lean = Math.toRadians(deg);
     double up = f.value() * out / (kg * 9.80665 * Math.sin(lean)); // centre in the middle plane
-    double lower = Double.parseDouble(said.group(1));
+    double lower = Double.parseDouble(said.group(2));
     assertThat(StopFindings.footN(kg, up - lower, lean, out, 0)).isCloseTo(f.limit(), within(1.0));
-    double lighter = kg - Double.parseDouble(said.group(2));
+    double lighter = kg - Double.parseDouble(said.group(3));
     assertThat(StopFindings.footN(lighter, up, lean, out, 0)).isCloseTo(f.limit(), within(1.0));
-    double farther = out + Double.parseDouble(said.group(3));
+    double farther = out + Double.parseDouble(said.group(1));
     assertThat(StopFindings.footN(kg, up, lean, farther, 0)).isCloseTo(f.limit(), within(1.0));
   }
 }
