@@ -3,7 +3,6 @@ package org.longlow.sketcher.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.io.ByteArrayInputStream;
@@ -14,9 +13,6 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import org.apache.batik.transcoder.SVGAbstractTranscoder;
-import org.apache.batik.transcoder.TranscoderInput;
-import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -26,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.BatikImage;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.OverlayPicture;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -255,24 +252,9 @@ class PrintedSizeTest {
   private static BufferedImage fromSvg(Page page, int dpi) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     SvgWriter.write(page, Palette.CARD, out);
-    BufferedImage[] image = new BufferedImage[1];
-    ImageTranscoder transcoder =
-        new ImageTranscoder() {
-          @Override
-          public BufferedImage createImage(int width, int height) {
-            return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-          }
-
-          @Override
-          public void writeImage(BufferedImage made, TranscoderOutput output) {
-            image[0] = made;
-          }
-        };
-    transcoder.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
-    transcoder.addTranscodingHint(
-        SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (25.4 / dpi));
-    transcoder.transcode(
-        new TranscoderInput(new ByteArrayInputStream(out.toByteArray())), new TranscoderOutput());
-    return image[0];
+    return BatikImage.of(
+        new ByteArrayInputStream(out.toByteArray()),
+        SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER,
+        (float) (25.4 / dpi));
   }
 }

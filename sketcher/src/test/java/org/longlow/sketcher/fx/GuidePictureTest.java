@@ -12,14 +12,12 @@ import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.VBox;
 import org.apache.batik.transcoder.SVGAbstractTranscoder;
-import org.apache.batik.transcoder.TranscoderInput;
-import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.sketcher.guide.Guide;
 import org.longlow.sketcher.guide.GuideBlock;
+import org.longlow.sketcher.picture.BatikImage;
 import org.testfx.api.FxToolkit;
 
 /**
@@ -99,24 +97,8 @@ class GuidePictureTest {
   }
 
   private static BufferedImage rendered(String file) throws Exception {
-    BufferedImage[] made = new BufferedImage[1];
-    ImageTranscoder transcoder =
-        new ImageTranscoder() {
-          @Override
-          public BufferedImage createImage(int width, int height) {
-            return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-          }
-
-          @Override
-          public void writeImage(BufferedImage image, TranscoderOutput to) {
-            made[0] = image;
-          }
-        };
-    transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_WIDTH, (float) WIDE);
-    transcoder.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, java.awt.Color.WHITE);
     try (InputStream in = Guide.open(file)) {
-      transcoder.transcode(new TranscoderInput(in), null);
+      return BatikImage.of(in, SVGAbstractTranscoder.KEY_WIDTH, WIDE);
     }
-    return made[0];
   }
 }

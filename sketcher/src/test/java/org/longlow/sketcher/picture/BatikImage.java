@@ -1,0 +1,43 @@
+package org.longlow.sketcher.picture;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.InputStream;
+import org.apache.batik.transcoder.TranscoderException;
+import org.apache.batik.transcoder.TranscoderInput;
+import org.apache.batik.transcoder.TranscoderOutput;
+import org.apache.batik.transcoder.TranscodingHints;
+import org.apache.batik.transcoder.image.ImageTranscoder;
+
+/** SVG as a program renders it that knows nothing of this project, on white. */
+public final class BatikImage extends ImageTranscoder {
+
+  private BufferedImage made;
+
+  private BatikImage() {}
+
+  /**
+   * Returns the picture.
+   *
+   * @param key what says how large it is
+   * @param value how large
+   */
+  public static BufferedImage of(InputStream svg, TranscodingHints.Key key, float value)
+      throws TranscoderException {
+    BatikImage transcoder = new BatikImage();
+    transcoder.addTranscodingHint(KEY_BACKGROUND_COLOR, Color.WHITE);
+    transcoder.addTranscodingHint(key, value);
+    transcoder.transcode(new TranscoderInput(svg), null);
+    return transcoder.made;
+  }
+
+  @Override
+  public BufferedImage createImage(int width, int height) {
+    return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+  }
+
+  @Override
+  public void writeImage(BufferedImage image, TranscoderOutput to) {
+    made = image;
+  }
+}
