@@ -104,7 +104,7 @@ public final class LayoutProblem {
    * Returns the values of the variables of what somebody said, a measure within its range; nothing
    * of what cannot move.
    */
-  Map<Integer, Double> values(Said said) {
+  Map<Integer, Double> values(AsWritten said) {
     Map<Integer, Double> values = new TreeMap<>();
     double[] drawn = unknowns.drawn();
     unknowns

@@ -1,5 +1,6 @@
 package org.longlow.constraints.place;
 
+import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.SolveReport;
@@ -14,15 +15,15 @@ public final class Placer {
 
   /** Returns the solved layout with the diagnosis of its freedoms. */
   public static Placed place(Layout layout) {
-    return place(layout, Said.of(layout));
+    return place(layout, AsWritten.of(layout));
   }
 
   /**
    * As {@link #place(Layout)} after somebody has changed it.
    *
-   * @param said what stays as it is if that can be
+   * @param said what stays as it is if that can be, what is tried first first
    */
-  public static Placed place(Layout layout, Said said) {
+  public static Placed place(Layout layout, List<AsWritten> said) {
     Placed placed = solve(layout, said);
     SolveReport report =
         Solver.diagnosed(placed.problem().problem(), placed.report(), SolverSettings.DEFAULT);
@@ -31,10 +32,10 @@ public final class Placer {
 
   /** Returns the solved layout without a diagnosis, for searches that ask again and again. */
   public static Placed solve(Layout layout) {
-    return solve(layout, Said.of(layout));
+    return solve(layout, AsWritten.of(layout));
   }
 
-  private static Placed solve(Layout layout, Said said) {
+  private static Placed solve(Layout layout, List<AsWritten> said) {
     LayoutProblem problem = LayoutProblem.of(layout);
     SolveReport report = report(problem, said);
     if (!problem.across().isEmpty() && report.failedTies().isEmpty()) {
@@ -49,20 +50,23 @@ public final class Placer {
   }
 
   /** What was said gives way, as all else does, only where it must. */
-  private static SolveReport report(LayoutProblem problem, Said said) {
+  private static SolveReport report(LayoutProblem problem, List<AsWritten> said) {
     Problem all = problem.problem();
     SolveReport nearest = Solver.solve(all, SolverSettings.DEFAULT);
-    Map<Integer, Double> held = problem.values(said);
-    if (!nearest.status().holds()
-        || !all.wishes().isEmpty()
-        || held.keySet().stream()
-            .noneMatch(v -> hasMoved(all.variables().get(v), nearest.x()[v]))) {
+    if (!nearest.status().holds() || !all.wishes().isEmpty()) {
       return nearest;
     }
-    SolveReport kept = Solver.solve(all.holding(held), SolverSettings.DEFAULT);
-    return kept.status().holds()
-        ? Solver.solve(all.withStart(kept.x()), SolverSettings.DEFAULT)
-        : nearest;
+    for (AsWritten some : said) {
+      Map<Integer, Double> held = problem.values(some);
+      if (held.keySet().stream().noneMatch(v -> hasMoved(all.variables().get(v), nearest.x()[v]))) {
+        return nearest;
+      }
+      SolveReport kept = Solver.solve(all.holding(held), SolverSettings.DEFAULT);
+      if (kept.status().holds()) {
+        return Solver.solve(all.withStart(kept.x()), SolverSettings.DEFAULT);
+      }
+    }
+    return nearest;
   }
 
   private static boolean hasMoved(Problem.Variable v, double now) {

@@ -308,13 +308,15 @@ class PlacerTest {
         settled.withPins(
             Map.of(
                 "q", settled.pins().get("q").at(Formula.parse("800 mm"), Formula.parse("580 mm"))));
-    Places at = Placer.place(moved, Said.between(settled, moved)).places();
+    Places at = Placer.place(moved, AsWritten.between(settled, moved)).places();
     near(at.pin("q").x(), 800);
     near(at.pin("q").z(), 580);
     near(at.pin("p").distance(at.pin("q")), at.measures().get("loose"));
     Layout typed =
         settled.withMeasure(
             "loose", settled.measures().get("loose").withIs(Formula.parse("280 mm")));
-    near(Placer.place(typed, Said.between(settled, typed)).places().measures().get("loose"), 280);
+    near(
+        Placer.place(typed, AsWritten.between(settled, typed)).places().measures().get("loose"),
+        280);
   }
 }

@@ -17,9 +17,9 @@ import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.place.AsWritten;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
-import org.longlow.constraints.place.Said;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.SolveReport;
@@ -77,7 +77,7 @@ public sealed interface Trial {
       return new Refused(words(asked, refused.faults()), List.of());
     }
     Layout now = ((ReadResult.Read) result).layout();
-    Study study = Study.unchecked(Placer.place(now, Said.between(before.layout(), now)));
+    Study study = Study.unchecked(Placer.place(now, AsWritten.between(before.layout(), now)));
     if (study.placed().holds() || !before.placed().holds()) {
       return new Accepted(settled(before.placed(), asked, study.placed()), study);
     }

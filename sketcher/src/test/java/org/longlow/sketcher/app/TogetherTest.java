@@ -53,9 +53,9 @@ class TogetherTest {
           }
           return ended.incrementAndGet();
         };
-    try (Together<Integer> together = new Together<>(List.of(quick, quick, slow))) {
-      begun.await();
-    }
+    Together<Integer> together = new Together<>(List.of(quick, quick, slow));
+    begun.await();
+    together.close();
     int then = ended.get();
     assertThat(then).as("what was begun is ended").isBetween(1, 3);
     Thread.sleep(20);

@@ -329,7 +329,7 @@ class ReportTest {
               .orElseThrow();
       wanted.put(
           "Sight, foot, hands and seat of " + name,
-          String.format(Locale.ROOT, "%.1f mm", sight.value()));
+          String.format(Locale.ROOT, "%.1f mm", sight.value()).replace(".0 mm", " mm"));
     }
     assertThat(seen).isEqualTo(wanted);
   }

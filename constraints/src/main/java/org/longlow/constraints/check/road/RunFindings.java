@@ -52,9 +52,6 @@ public final class RunFindings {
   /** How far beyond its limit something is still named as the nearest, mm. */
   private static final double LOOK_MM = 30;
 
-  static final Basis HOW =
-      Basis.model("all straight stretches in every stance, plates 16 mm high; no slack or whip");
-
   private static final Basis TYRE =
       Basis.practice("5 mm between a tyre and what runs beside it is common practice; no source");
 
@@ -93,7 +90,7 @@ public final class RunFindings {
               RUN,
               About.thing(name, name),
               Verdict.NOT_APPLICABLE,
-              HOW,
+              Wrap.HOW,
               Words.of(
                   "What "
                       + name
@@ -186,7 +183,7 @@ public final class RunFindings {
           RUN,
           About.thing(name, name),
           Verdict.PASS,
-          HOW,
+          Wrap.HOW,
           Words.of(name + " has room all along its run, in every stance."));
     }
     boolean tyre = worst.part().traits().duty() == Duty.WHEEL;
@@ -214,7 +211,7 @@ public final class RunFindings {
             About.thing(name, name),
             Optional.of(worst.standing().condition()),
             Figures.atLeast(mm, worst.limitMm(), FigureUnit.MM),
-            List.of(HOW, tyre ? TYRE : Sources.of(layout, Demands.Key.GAP)),
+            List.of(Wrap.HOW, tyre ? TYRE : Sources.of(layout, Demands.Key.GAP)),
             Words.of(text, remedy, "."))
         .at(worst.gap().where());
   }

@@ -28,6 +28,10 @@ import org.longlow.rider.words.Words;
  */
 public record Wrap(Wrapped least, Optional<Missed> missed) {
 
+  /** How runs are looked at, by whatever speaks of one. */
+  static final Basis HOW =
+      Basis.model("all straight stretches in every stance, plates 16 mm high; no slack or whip");
+
   static final FindingKind WRAP = new FindingKind("wrap", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Round a wheel that drives or is driven, rad: a third of a turn. */
@@ -97,7 +101,7 @@ public record Wrap(Wrapped least, Optional<Missed> missed) {
             missed.standing().map(Standing::condition),
             Verdict.FAIL,
             Figures.NONE,
-            List.of(RunFindings.HOW),
+            List.of(HOW),
             Words.of(
                 name
                     + " does not touch its idler about "

@@ -1,8 +1,10 @@
 package org.longlow.constraints.place;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.longlow.constraints.layout.Layout;
 
 /**
@@ -13,24 +15,30 @@ import org.longlow.constraints.layout.Layout;
  * @param measures names of free measures
  * @param pins names of pins that are not nailed
  */
-public record Said(Set<String> measures, Set<String> pins) {
+public record AsWritten(Set<String> measures, Set<String> pins) {
 
-  public Said {
+  public AsWritten {
     measures = Set.copyOf(measures);
     pins = Set.copyOf(pins);
   }
 
   /** All measures: a file gives them by name, and its pins follow. */
-  public static Said of(Layout layout) {
-    return new Said(layout.measures().keySet(), Set.of());
+  static List<AsWritten> of(Layout layout) {
+    return List.of(new AsWritten(layout.measures().keySet(), Set.of()));
   }
 
-  /** What an edit changed, or, where it changed other things only, all measures. */
-  public static Said between(Layout before, Layout after) {
-    Said said =
-        new Said(
+  /**
+   * Returns what an edit leaves as it is, what is tried first first: all measures, or those that it
+   * changed; where it moved a pin by hand, that and the measures it changed.
+   */
+  public static List<AsWritten> between(Layout before, Layout after) {
+    AsWritten changed =
+        new AsWritten(
             changed(before.measures(), after.measures()), changed(before.pins(), after.pins()));
-    return said.measures.isEmpty() && said.pins.isEmpty() ? of(after) : said;
+    if (!changed.pins.isEmpty()) {
+      return List.of(changed);
+    }
+    return Stream.concat(of(after).stream(), Stream.of(changed)).toList();
   }
 
   private static <T> Set<String> changed(Map<String, T> before, Map<String, T> after) {
