@@ -19,8 +19,7 @@ public final class HeadSolver {
    * @param reclineRad of the trunk, rad
    */
   public static double gazePitch(double reclineRad) {
-    double flexion =
-        reclineRad <= SOFT_FLEXION ? reclineRad : Math.max(SOFT_FLEXION, reclineRad - NOSE_UP);
+    double flexion = Math.max(Math.min(reclineRad, SOFT_FLEXION), reclineRad - NOSE_UP);
     double stop = JointLimits.NECK;
     return reclineRad - Math.max(-stop, Math.min(stop, flexion));
   }

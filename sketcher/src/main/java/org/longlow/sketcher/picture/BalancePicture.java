@@ -124,7 +124,9 @@ public final class BalancePicture {
   private void upright(double ms) {
     if (ms <= mostMs) {
       Style chain = Style.line(Tone.PENCIL, 0.18).withLine(LineType.CHAIN);
-      axes.add(line(chain, x(ms), -BETWEEN_MM - SWAYS_MM, x(ms), RATES_MM));
+      // not through its words, which stand between
+      axes.add(line(chain, x(ms), -BETWEEN_MM - SWAYS_MM, x(ms), -BETWEEN_MM));
+      axes.add(line(chain, x(ms), 0, x(ms), RATES_MM));
       axes.add(Mark.Words.level(speed(ms), x(ms), -2, SMALL_MM, Anchor.TOP_MIDDLE, Tone.INK));
     }
   }

@@ -70,8 +70,11 @@ class BalancePictureTest {
         }
       }
     }
-    assertThat(upright).hasSize(2);
+    // each in two pieces, above and below its words
+    assertThat(upright).hasSize(4);
+    assertThat(upright.get(0)).isEqualTo(upright.get(1));
     assertThat(upright.get(0)).isCloseTo(4.29238253634111, within(1e-7));
-    assertThat(upright.get(1)).isCloseTo(6.02426201538837, within(1e-7));
+    assertThat(upright.get(2)).isEqualTo(upright.get(3));
+    assertThat(upright.get(2)).isCloseTo(6.02426201538837, within(1e-7));
   }
 }
