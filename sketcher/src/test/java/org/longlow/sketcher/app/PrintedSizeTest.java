@@ -29,6 +29,7 @@ import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.Shipped;
 import org.longlow.sketcher.picture.ViewSheets;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.sketcher.shop.Shop;
 import org.longlow.sketcher.template.Templates;
 import org.longlow.sketcher.template.WholeView;
@@ -100,6 +101,7 @@ class PrintedSizeTest {
         shared(Paper.parse("roll 610")),
         wheels("elevation", side.page(), 10),
         wheels("elevation in black", side.in(SheetInk.BLACK).page(), 10),
+        plan(asDrawn),
         wheels(
             "whole view",
             WholeView.of(HERON, asDrawn, TemplateSettings.on(Paper.A0))
@@ -131,6 +133,21 @@ class PrintedSizeTest {
             0.25,
             200,
             Double.NaN));
+  }
+
+  /** From above it is as long as from the side. */
+  private static Sized plan(PictureOptions options) {
+    Views views = new Views(Views.Kind.PLAN, Views.SIDE.projection());
+    DimensionedElevation.Sheet sheet =
+        ViewSheets.sheet(HERON, options, views, Optional.empty(), Paper.A3, "");
+    double n = (double) sheet.scale().real() / sheet.scale().paper();
+    return new Sized(
+        "plan",
+        sheet.page(),
+        (layer, mark) -> Set.of("part:rearWheel", "part:frontWheel").contains(mark.subject()),
+        0.5,
+        LONG_MM / n,
+        Double.NaN);
   }
 
   private static Sized template(String part, String piece, double wide, double high) {
