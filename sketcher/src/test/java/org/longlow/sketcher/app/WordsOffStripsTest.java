@@ -102,7 +102,10 @@ class WordsOffStripsTest {
         if (layer.id().equals("words")) { // its lines are broken where there is room
           assertThat(String.join(" ", block)).as(what).isEqualTo(String.join(" ", words));
         } else {
-          assertThat(shown.keySet()).as(what).containsAll(words);
+          // a datum goes where no seam is: its name and its ticks are those of that place
+          assertThat(shown.keySet())
+              .as(what)
+              .containsAll(words.stream().filter(w -> !w.matches("datum .*|-?\\d+")).toList());
         }
       }
     }
