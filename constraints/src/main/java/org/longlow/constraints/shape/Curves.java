@@ -34,6 +34,9 @@ public final class Curves {
   private static final Memo<Bands, Geometry> STRIPS = new Memo<>(KEPT, Curves::makeStrip);
   private static final Memo<Bands, Geometry> ROUNDED = new Memo<>(KEPT, Curves::makeRounded);
 
+  /** What turns by more than this goes back along itself, or nowhere, and has no bend. */
+  private static final double BACK_RAD = Math.PI - 1e-9;
+
   private Curves() {}
 
   /**
@@ -134,7 +137,7 @@ public final class Curves {
     PointMm ahead = pins.get(i + 1).minus(p);
     double turn = turnRad(back, ahead);
     double fits = fittingRadius(pins, i, radiusMm);
-    if (turn < 1e-9 || fits < 1e-9 || turn > Math.PI - 1e-9) {
+    if (turn < 1e-9 || fits < 1e-9 || turn > BACK_RAD) {
       into.add(p);
       return;
     }
@@ -170,16 +173,20 @@ public final class Curves {
    * it and the next bends can have alike, whose tangents share the way between them.
    */
   public static double fittingRadius(List<PointMm> pins, int i, double radiusMm) {
-    double own = tangent(pins, i);
+    double own = Math.tan(turnRad(pins, i) / 2);
     PointMm p = pins.get(i);
     double back = p.distance(pins.get(i - 1)) / Math.max(1e-12, own + tangent(pins, i - 1));
     double ahead = p.distance(pins.get(i + 1)) / Math.max(1e-12, own + tangent(pins, i + 1));
     return Math.min(radiusMm, Math.min(back, ahead));
   }
 
-  /** Returns how long the tangent of a bend is, in its radii; none at the ends. */
+  /**
+   * Returns how long the tangent of a bend is, in its radii; none at the ends, nor where a path
+   * turns back along itself or stays in one place, for there no bend can be.
+   */
   private static double tangent(List<PointMm> pins, int i) {
-    return i == 0 || i == pins.size() - 1 ? 0 : Math.tan(turnRad(pins, i) / 2);
+    double turn = i == 0 || i == pins.size() - 1 ? 0 : turnRad(pins, i);
+    return turn < BACK_RAD ? Math.tan(turn / 2) : 0;
   }
 
   public static double length(List<PointMm> points) {

@@ -39,6 +39,18 @@ class CurvesTest {
     assertThat(Curves.length(Curves.bent(pins, 200))).isLessThan(450);
   }
 
+  /** A pin twice in one place, or a way there and back, leaves the next bend its room. */
+  @Test
+  void whatHasNoBendTakesNoneOfItsNeighboursRoom() {
+    PointMm end = new PointMm(0, 0);
+    PointMm corner = new PointMm(300, 0);
+    PointMm far = new PointMm(300, 400);
+    assertThat(Curves.fittingRadius(List.of(end, end, corner, far), 2, 100)).isEqualTo(100);
+    assertThat(Curves.fittingRadius(List.of(corner, end, corner, far), 2, 100)).isEqualTo(100);
+    assertThat(Curves.fittingRadius(List.of(corner, end, corner, far), 1, 100))
+        .isCloseTo(0, within(1e-9));
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void smoothEdgePassesThroughEveryVertex(long seed) {
