@@ -94,7 +94,10 @@ public final class DriveFindings {
       Optional<Wrap.Missed> missed = Wrap.of(tie.getValue(), placed, standings).missed();
       if (missed.isPresent()) {
         findings.add(left(run.get(), missed.get().pin()));
-        findings.add(noPull(run.get(), missed.get().pin()));
+        findings.add(
+            noPull(
+                run.get(),
+                "not known while it does not go round its idler about " + missed.get().pin()));
       } else {
         findings.add(slack(run.get(), wheels));
         squat(run.get(), wheels, standings).ifPresent(findings::add);
@@ -136,16 +139,9 @@ public final class DriveFindings {
   private static Optional<Finding> squat(Run run, Wheels wheels, List<Standing> standings) {
     if (!pullsStraight(run, wheels)) {
       return Optional.of(
-          Finding.note(
-              SQUAT,
-              About.thing(run.name, run.name),
-              Verdict.NOT_APPLICABLE,
-              STATICS,
-              Words.of(
-                  "What the pull of "
-                      + run.name
-                      + " does to the rear springs is worked out where its upper stretch goes"
-                      + " straight to the wheel, not over an idler.")));
+          noPull(
+              run,
+              "worked out where its upper stretch goes straight to the wheel, not over an idler"));
     }
     return standings.stream()
         .filter(s -> s.kind() == Stance.Kind.LADEN && s.load() != null)
@@ -198,20 +194,18 @@ public final class DriveFindings {
     return Runs.of(run.tie, wheels.drawn(), pin -> wheels.pin(pin, 0, travelMm));
   }
 
-  /** What cannot be told of a run that does not go round its idler. */
-  private static Finding noPull(Run run, String idler) {
+  /**
+   * What its pull does cannot be told.
+   *
+   * @param why what follows on "what it does is"
+   */
+  private static Finding noPull(Run run, String why) {
     return Finding.note(
         SQUAT,
         About.thing(run.name, run.name),
         Verdict.NOT_APPLICABLE,
         STATICS,
-        Words.of(
-            "What the pull of "
-                + run.name
-                + " does to the rear springs is not known while it does not go round its idler"
-                + " about "
-                + idler
-                + "."));
+        Words.of("What the pull of " + run.name + " does to the rear springs is " + why + "."));
   }
 
   private static Finding left(Run run, String idler) {
