@@ -188,5 +188,11 @@ class LimbWaysTest {
     boolean[] seen = WINDOW.seen(filled, WINDOW.cell(new PointMm(100, 700)));
     assertThat(seen[WINDOW.cell(new PointMm(700, 100))]).isTrue();
     assertThat(seen[WINDOW.cell(new PointMm(100, 700))]).isFalse();
+    // a long one, whose nearer end is behind
+    boolean[] row = WINDOW.filled(List.of(box(90, 600, 690, 720, 100, 200)), LIMB);
+    boolean[] behind = WINDOW.seen(row, WINDOW.cell(new PointMm(100, 700)));
+    assertThat(behind[WINDOW.cell(new PointMm(50, 650))]).isTrue();
+    assertThat(behind[WINDOW.cell(new PointMm(50, 780))]).isTrue();
+    assertThat(behind[WINDOW.cell(new PointMm(650, 700))]).isFalse();
   }
 }
