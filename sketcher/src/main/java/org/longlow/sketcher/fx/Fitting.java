@@ -183,28 +183,14 @@ final class Fitting {
     return machine(drawing, true);
   }
 
-  /** Returns whether somebody who is seated reaches out of where the machine is seen. */
-  static boolean cutsSomebodyOff(Drawing drawing, ViewFrame frame, Spots.Box seen) {
-    Envelope people = people(drawing);
-    if (people.isNull()) {
+  /** Returns whether a part, or somebody seated, reaches out of where the machine is seen. */
+  static boolean cutsOff(Drawing drawing, ViewFrame frame, Spots.Box seen) {
+    Envelope bodies = bodies(drawing, false);
+    if (bodies.isNull()) {
       return false;
     }
-    Spots.Box box = frame.onScreen(people);
+    Spots.Box box = frame.onScreen(bodies);
     return box.shared(seen) < 0.999 * box.width() * box.height();
-  }
-
-  private static Envelope people(Drawing drawing) {
-    Envelope box = new Envelope();
-    for (Layer layer : drawing.layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape
-            && shape.style().fill() != null
-            && shape.subject().startsWith("person:")) {
-          box.expandToInclude(shape.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    return box;
   }
 
   /** Returns the frame panned back where nothing of the machine would be left to be seen. */
@@ -213,6 +199,11 @@ final class Fitting {
   }
 
   private static Envelope machine(Drawing drawing, boolean figures) {
+    Envelope box = bodies(drawing, figures);
+    return box.isNull() ? drawing.boundsMm() : box;
+  }
+
+  private static Envelope bodies(Drawing drawing, boolean figures) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
       boolean written = isFigures(layer);
@@ -229,6 +220,6 @@ final class Fitting {
         }
       }
     }
-    return box.isNull() ? drawing.boundsMm() : box;
+    return box;
   }
 }

@@ -223,6 +223,6 @@ class TwoWheelsWalkTest extends Walk {
   private boolean cut(ViewFrame frame) {
     Board board = hands.window().board();
     Spots.Box card = new Spots.Box(0, 0, board.getWidth(), board.getHeight());
-    return Fitting.cutsSomebodyOff(hands.shown().drawing(), frame, card);
+    return Fitting.cutsOff(hands.shown().drawing(), frame, card);
   }
 }
