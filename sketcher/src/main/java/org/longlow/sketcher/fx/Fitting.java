@@ -24,6 +24,12 @@ final class Fitting {
   /** It keeps so much of its size, words too, where a ticket is to lie beside it. */
   private static final double BESIDE_SHARE = 0.85;
 
+  /**
+   * A ticket that takes more of the width than this hides too much of a machine that does not lie
+   * beside it, which then keeps its share of the size that words leave it.
+   */
+  private static final double HIDING_SHARE = 1.0 / 3;
+
   /** However far the card is pushed, so much of the machine stays, px. */
   private static final double KEPT_PX = 40;
 
@@ -56,7 +62,8 @@ final class Fitting {
     Spots.Box narrower =
         new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
     double beside = fitted(box, narrower, margin).pxPerMm();
-    if (ticket && beside >= BESIDE_SHARE * bare) {
+    double size = wide > HIDING_SHARE * seen.width() ? frame.pxPerMm() : bare;
+    if (ticket && beside >= BESIDE_SHARE * size) {
       frame = fitted(box, narrower, margin);
       frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
       double first =
