@@ -66,7 +66,7 @@ exit /b %ERRORLEVEL%
 
 :window
 rem It is painted many times a second, so it collects garbage in short breaks; commands do it with the least work.
-set "OPTIONS=%OPTIONS% -XX:+UseG1GC -XX:MaxGCPauseMillis=10"
+set "OPTIONS=%OPTIONS% -XX:+UseG1GC -XX:MaxGCPauseMillis=10 -XX:NewSize=96m"
 rem The window's classes cannot be loaded without a screen, so its archive is made when the first window is closed.
 set "FILE=%WINDOW_ARCHIVE%"
 call :archived

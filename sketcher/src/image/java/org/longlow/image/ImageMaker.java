@@ -44,9 +44,12 @@ public final class ImageMaker {
    */
   private static final List<String> COMMANDS = List.of("-Xms256m", "-Xmn192m", "-XX:+UseSerialGC");
 
-  /** How the window does: in short breaks, for it is painted many times a second. */
+  /**
+   * How the window does: in short breaks, for it is painted many times a second. The young part of
+   * the heap holds what several frames leave behind, or each frame would have a break.
+   */
   private static final List<String> WINDOW =
-      List.of("-Xms256m", "-XX:+UseG1GC", "-XX:MaxGCPauseMillis=10");
+      List.of("-Xms256m", "-XX:+UseG1GC", "-XX:MaxGCPauseMillis=10", "-XX:NewSize=96m");
 
   private enum Target {
     LINUX("linux"),

@@ -40,6 +40,9 @@ final class FormWalk implements Type.Cases<FormWalk.At, Void> {
     }
   }
 
+  /** What the two numbers of a place on a photo are called: pixels from its upper left corner. */
+  private static final List<String> PIXELS = List.of("right", "down");
+
   private final Layout layout;
   private final Map<Referent, Collection<String>> known;
   private final List<Form.Row> rows = new ArrayList<>();
@@ -189,11 +192,12 @@ final class FormWalk implements Type.Cases<FormWalk.At, Void> {
   public Void list(Type.ListOf<?> type, At at) {
     List<?> list = (List<?>) at.value();
     row(at, Form.Input.HEADING, "", List.of());
+    boolean pixels = type.item() == Type.NUMBER && type.fewest() == 2 && type.most() == 2;
     for (int i = 0; i < list.size(); i++) {
       At inside =
           at.inside(
               Integer.toString(i),
-              Counted.one(at.label()) + " " + (i + 1),
+              pixels ? PIXELS.get(i) : Counted.one(at.label()) + " " + (i + 1),
               list.get(i),
               list.size() > type.fewest());
       type.item().by(this, inside);

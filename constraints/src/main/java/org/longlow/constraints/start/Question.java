@@ -41,7 +41,7 @@ public enum Question {
       "where the drive is",
       "before|under|behind|hub",
       "Where the drive is, seen from the rider: before (under the knees), under (the seat), behind"
-          + " (the back), hub (of the rear wheel, motors only)."),
+          + " (the back), hub (rear wheel, motors only)."),
   BOX(
       "box",
       "its size and mass",

@@ -30,10 +30,10 @@ public final class Desk extends Surface implements AutoCloseable {
   private final DragWork drags = new DragWork(this, studio, edits);
   private final MendWork mending = new MendWork(this, studio, edits);
   private final AdviceWork advice = new AdviceWork(this, studio);
-  private final DrawnBefore drawnBefore = new DrawnBefore();
-  private final FindingRead reading = new FindingRead(drawnBefore);
+  private final SeenBefore seenBefore = new SeenBefore();
+  private final FindingRead reading = new FindingRead(seenBefore);
   private final ShowWork show;
-  private final SlideWork slides = new SlideWork(this, drawnBefore);
+  private final SlideWork slides = new SlideWork(this, seenBefore);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
   private final InTurn turn = new InTurn(edits::isTrying);
@@ -153,7 +153,7 @@ public final class Desk extends Surface implements AutoCloseable {
     session = next;
     show.clear(next != null);
     slides.forget();
-    drawnBefore.forget();
+    seenBefore.forget();
     edits.clearPreview();
     notices.clear();
   }
@@ -372,7 +372,7 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   /** What goes wrong is said in the window; the last good layout stays. */
-  private void failed(RuntimeException e) {
+  private void failed(Throwable e) {
     drags.failed();
     edits.failed();
     files.failed();

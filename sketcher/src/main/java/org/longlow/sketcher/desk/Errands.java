@@ -12,7 +12,7 @@ final class Errands {
 
   private final LatestWins worker = new LatestWins("longlow-worker");
   private final Executor owner;
-  private final Consumer<RuntimeException> wrong;
+  private final Consumer<Throwable> wrong;
   private long asked;
   private long arrived;
   private int queued;
@@ -20,7 +20,7 @@ final class Errands {
   /**
    * @param wrong told on the owner's thread when a job fails
    */
-  Errands(Executor owner, Consumer<RuntimeException> wrong) {
+  Errands(Executor owner, Consumer<Throwable> wrong) {
     this.owner = owner;
     this.wrong = wrong;
   }
@@ -46,7 +46,8 @@ final class Errands {
     Runnable after;
     try {
       after = job.get();
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | Error e) {
+      // the worker goes on, or nothing that is asked would ever come back
       after = () -> wrong.accept(e);
     }
     Runnable back = after;

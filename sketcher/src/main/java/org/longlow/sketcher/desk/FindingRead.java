@@ -5,15 +5,15 @@ import org.longlow.sketcher.picture.PictureOptions;
 
 /**
  * The finding picked: it is shown in the stance in which it is worst, and put down the machine is
- * seen as drawn where it was before. Belongs to the desk's thread.
+ * seen as before. Belongs to the desk's thread.
  */
 final class FindingRead {
 
-  private final DrawnBefore drawnBefore;
+  private final SeenBefore before;
   private String id = "";
 
-  FindingRead(DrawnBefore drawnBefore) {
-    this.drawnBefore = drawnBefore;
+  FindingRead(SeenBefore before) {
+    this.before = before;
   }
 
   /** Returns the id of the finding picked, or empty. */
@@ -34,16 +34,18 @@ final class FindingRead {
   }
 
   private PictureOptions read(BoardState shown, PictureOptions now) {
-    drawnBefore.enter(DrawnBefore.By.FINDING, now);
+    before.enter(SeenBefore.By.FINDING, now);
     PictureOptions next = shown.optionsFor(id, now.withInPose(Optional.empty()));
     if (!next.stance().equals(now.stance())) {
-      drawnBefore.put(next.stance());
+      before.put(next);
     }
     return next;
   }
 
   private PictureOptions putDown(BoardState shown, PictureOptions now, boolean wasRead) {
-    boolean back = wasRead && drawnBefore.leave(DrawnBefore.By.FINDING, now);
-    return back ? shown.in(Optional.empty(), now) : now.withInPose(Optional.empty());
+    return Optional.of(now)
+        .filter(o -> wasRead)
+        .flatMap(o -> before.leave(SeenBefore.By.FINDING, shown, o))
+        .orElse(now.withInPose(Optional.empty()));
   }
 }

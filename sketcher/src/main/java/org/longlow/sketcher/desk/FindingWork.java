@@ -27,7 +27,7 @@ final class FindingWork implements AutoCloseable {
   private final Object moves = new Object();
   private boolean moving;
   private final Executor owner;
-  private final Consumer<RuntimeException> wrong;
+  private final Consumer<Throwable> wrong;
 
   /** Whose findings were asked for last and have not come; null for nobody's. */
   private Study asked;
@@ -35,14 +35,14 @@ final class FindingWork implements AutoCloseable {
   /**
    * @param wrong told on the owner's thread when findings cannot be worked out
    */
-  FindingWork(Executor owner, Consumer<RuntimeException> wrong) {
+  FindingWork(Executor owner, Consumer<Throwable> wrong) {
     this(owner, wrong, FindingWork::restNs);
   }
 
   /**
    * @param rests how long it rests after so long a work, ns
    */
-  FindingWork(Executor owner, Consumer<RuntimeException> wrong, LongUnaryOperator rests) {
+  FindingWork(Executor owner, Consumer<Throwable> wrong, LongUnaryOperator rests) {
     this.owner = owner;
     this.wrong = wrong;
     this.rests = rests;
@@ -77,7 +77,7 @@ final class FindingWork implements AutoCloseable {
           try {
             List<Finding> findings = Gathered.order(study.findings());
             back = () -> found.accept(findings);
-          } catch (RuntimeException e) {
+          } catch (RuntimeException | Error e) {
             back = () -> wrong.accept(e);
           }
           Runnable after = back;

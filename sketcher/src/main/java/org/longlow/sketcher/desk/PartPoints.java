@@ -106,6 +106,15 @@ public final class PartPoints {
     return picked < 0 ? null : all.get(picked);
   }
 
+  /** Returns the point picked; says that one is to be picked first where none is. */
+  private Handle asked() {
+    Handle handle = picked();
+    if (handle == null) {
+      desk.say(Notice.Mood.SAID, "point", "Pick a point first: click it, or N for the next.");
+    }
+    return handle;
+  }
+
   /** Returns which point is picked, or -1. */
   public int index() {
     handles();
@@ -278,7 +287,7 @@ public final class PartPoints {
 
   /** Takes the point picked out; a hole goes whole where it cannot be without it. */
   public void takeOut() {
-    Handle handle = picked();
+    Handle handle = asked();
     if (handle == null) {
       return;
     }
@@ -297,7 +306,7 @@ public final class PartPoints {
 
   /** Makes a smooth point a corner and the other way round. */
   public void smooth() {
-    Handle handle = picked();
+    Handle handle = asked();
     if (handle != null && (isEdge(handle) || handle.of() == Handle.Of.CUT)) {
       edit(PointEdits.smooth(handle, !handle.smooth()));
     }
@@ -308,7 +317,7 @@ public final class PartPoints {
    * the part does where nothing was typed.
    */
   public void reach(Optional<Double> mm, boolean left, boolean right) {
-    Handle handle = picked();
+    Handle handle = asked();
     if (handle != null && isEdge(handle)) {
       edit(
           mm.isEmpty()
@@ -347,8 +356,9 @@ public final class PartPoints {
    * side of it; a half is written out.
    */
   public void symmetrical(boolean plumb) {
-    Handle handle = picked();
-    if (outline().map(Outline::half).orElse(false)) {
+    boolean half = outline().map(Outline::half).orElse(false);
+    Handle handle = half ? null : asked();
+    if (half) {
       edit(OutlineShaping.whole(part, places()));
     } else if (handle != null && handle.of() == Handle.Of.EDGE) {
       PointMm way = plumb ? new PointMm(0, -1) : new PointMm(1, 0);

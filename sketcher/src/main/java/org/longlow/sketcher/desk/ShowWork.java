@@ -25,7 +25,7 @@ final class ShowWork implements AutoCloseable {
   /**
    * @param wrong told on the owner's thread when a job fails
    */
-  ShowWork(Surface desk, Studio studio, Executor owner, Consumer<RuntimeException> wrong) {
+  ShowWork(Surface desk, Studio studio, Executor owner, Consumer<Throwable> wrong) {
     this.desk = desk;
     this.studio = studio;
     errands = new Errands(owner, wrong);

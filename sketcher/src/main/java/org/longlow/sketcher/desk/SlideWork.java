@@ -26,7 +26,7 @@ public final class SlideWork {
   }
 
   private final Surface desk;
-  private final DrawnBefore before;
+  private final SeenBefore before;
   private Kind open;
 
   /** From where it was seen before a slider showed it from where it is seen best. */
@@ -52,7 +52,7 @@ public final class SlideWork {
 
   private record Answer(Key key, Slide slide, Optional<TravelWay> way) {}
 
-  SlideWork(Surface desk, DrawnBefore before) {
+  SlideWork(Surface desk, SeenBefore before) {
     this.desk = desk;
     this.before = before;
   }
@@ -75,7 +75,7 @@ public final class SlideWork {
     Aspect from = unslid(desk.options().aspect());
     seenFrom = from;
     open = kind;
-    before.enter(DrawnBefore.By.SLIDER, desk.options());
+    before.enter(SeenBefore.By.SLIDER, desk.options());
     Aspect best =
         kind == Kind.STEER
             ? Aspect.PLAN
@@ -99,22 +99,18 @@ public final class SlideWork {
   }
 
   /**
-   * Closes the slider that is open, and puts back the wheels, and the machine as drawn where that
-   * was seen before; returns whether one was open.
+   * Closes the slider that is open, and puts the machine back as it was seen before; returns
+   * whether one was open.
    */
   public boolean close() {
     if (open == null) {
       return false;
     }
-    boolean back = before.leave(DrawnBefore.By.SLIDER, desk.options());
+    Optional<PictureOptions> back =
+        desk.shown().flatMap(s -> before.leave(SeenBefore.By.SLIDER, s, desk.options()));
     Aspect after = unslid(desk.options().aspect());
     forget();
-    desk.look(
-        o ->
-            (back
-                    ? desk.shown().map(s -> s.in(Optional.empty(), o)).orElse(o)
-                    : o.withMoved(Optional.empty()))
-                .withAspect(after));
+    desk.look(o -> back.orElse(o).withMoved(Optional.empty()).withAspect(after));
     return true;
   }
 

@@ -4,19 +4,20 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import javafx.scene.Scene;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.picture.Aspect;
 
 /**
- * From where the machine is seen on the card, in a row to step through. With large letters only the
- * one seen stands there, and leads to the next.
+ * From where the machine is seen on the card, in a row to step through. With large letters in a
+ * narrow window only the one seen stands there, and leads to the next.
  */
 final class AspectSteps extends HBox {
 
-  /** With letters larger than this there is no room for all of them. */
-  private static final double ALL_SEEN = 1.3;
+  /** In a window narrower than this, for letters as usual, there is no room for all of them, px. */
+  private static final double ALL_SEEN_PX = 1000 / 1.3;
 
   private final Desk desk;
   private final Runnable putDown;
@@ -41,6 +42,7 @@ final class AspectSteps extends HBox {
       getChildren().add(step);
     }
     desk.watch(this::refresh);
+    sceneProperty().flatMap(Scene::widthProperty).addListener((o, was, is) -> refresh());
     refresh();
   }
 
@@ -64,7 +66,7 @@ final class AspectSteps extends HBox {
   }
 
   private boolean isShort() {
-    return TextSize.of(this) > ALL_SEEN;
+    return getScene() != null && getScene().getWidth() < ALL_SEEN_PX * TextSize.of(this);
   }
 
   /** Shows where it is seen from, as far as there is room. */

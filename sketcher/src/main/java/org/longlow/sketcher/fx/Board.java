@@ -346,10 +346,10 @@ final class Board extends Region {
                     + ". N steps through pins, arrows move the one picked."));
   }
 
-  /** Somebody else, or another stance, may be higher than what was fitted in. */
+  /** Somebody else, another stance or what was added may reach out of what was fitted in. */
   private boolean cutsOff(BoardState shown) {
     boolean still = !shown.live() && shown.options().moved().isEmpty();
-    return still && Fitting.cutsSomebodyOff(shown.drawing(), frame, seen());
+    return still && Fitting.cutsOff(shown.drawing(), frame, seen());
   }
 
   private void askScale() {

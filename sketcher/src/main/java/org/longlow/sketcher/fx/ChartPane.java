@@ -22,7 +22,7 @@ final class ChartPane extends VBox {
   private static final double MARGIN_MM = 3;
 
   /** As high as both panels are read, px. */
-  private static final double HIGH_PX = 260;
+  private static final double HIGH_PX = 280;
 
   private final Desk desk;
   private final ChartWork work;

@@ -24,6 +24,12 @@ final class Fitting {
   /** It keeps so much of its size, words too, where a ticket is to lie beside it. */
   private static final double BESIDE_SHARE = 0.85;
 
+  /**
+   * A ticket that takes more of the width than this hides too much of a machine that does not lie
+   * beside it, which then keeps its share of the size that words leave it.
+   */
+  private static final double HIDING_SHARE = 1.0 / 3;
+
   /** However far the card is pushed, so much of the machine stays, px. */
   private static final double KEPT_PX = 40;
 
@@ -56,7 +62,8 @@ final class Fitting {
     Spots.Box narrower =
         new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
     double beside = fitted(box, narrower, margin).pxPerMm();
-    if (ticket && beside >= BESIDE_SHARE * bare) {
+    double size = wide > HIDING_SHARE * seen.width() ? frame.pxPerMm() : bare;
+    if (ticket && beside >= BESIDE_SHARE * size) {
       frame = fitted(box, narrower, margin);
       frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
       double first =
@@ -183,28 +190,14 @@ final class Fitting {
     return machine(drawing, true);
   }
 
-  /** Returns whether somebody who is seated reaches out of where the machine is seen. */
-  static boolean cutsSomebodyOff(Drawing drawing, ViewFrame frame, Spots.Box seen) {
-    Envelope people = people(drawing);
-    if (people.isNull()) {
+  /** Returns whether a part, or somebody seated, reaches out of where the machine is seen. */
+  static boolean cutsOff(Drawing drawing, ViewFrame frame, Spots.Box seen) {
+    Envelope bodies = bodies(drawing, false);
+    if (bodies.isNull()) {
       return false;
     }
-    Spots.Box box = frame.onScreen(people);
+    Spots.Box box = frame.onScreen(bodies);
     return box.shared(seen) < 0.999 * box.width() * box.height();
-  }
-
-  private static Envelope people(Drawing drawing) {
-    Envelope box = new Envelope();
-    for (Layer layer : drawing.layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape
-            && shape.style().fill() != null
-            && shape.subject().startsWith("person:")) {
-          box.expandToInclude(shape.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    return box;
   }
 
   /** Returns the frame panned back where nothing of the machine would be left to be seen. */
@@ -213,6 +206,11 @@ final class Fitting {
   }
 
   private static Envelope machine(Drawing drawing, boolean figures) {
+    Envelope box = bodies(drawing, figures);
+    return box.isNull() ? drawing.boundsMm() : box;
+  }
+
+  private static Envelope bodies(Drawing drawing, boolean figures) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
       boolean written = isFigures(layer);
@@ -229,6 +227,6 @@ final class Fitting {
         }
       }
     }
-    return box.isNull() ? drawing.boundsMm() : box;
+    return box;
   }
 }

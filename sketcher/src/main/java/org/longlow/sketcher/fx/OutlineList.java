@@ -121,7 +121,7 @@ final class OutlineList extends VBox {
         .findFirst()
         .ifPresent(group::selectToggle);
     unit.setText(sheet.unitMm().map(mm -> Formula.of(mm, Unit.MM).text()).orElse(""));
-    unit.setPromptText(sheet.unitMm().isPresent() ? "" : "the file does not say");
+    unit.setPromptText(sheet.unitMm().isPresent() ? "" : "such as 1 mm");
     wide.clear();
     whom.getItems().setAll(takers());
     String chosen = desk.options().chosen();
@@ -206,6 +206,10 @@ final class OutlineList extends VBox {
   private void give() {
     if (group.getSelectedToggle() == null || file == null || desk.shown().isEmpty()) {
       say("Pick a path first.");
+      return;
+    }
+    if (wide.getText().isBlank() && unit.getText().isBlank()) {
+      say("The file does not say how long its unit is: type it, or how wide the outline is.");
       return;
     }
     SvgSheet.Outlined path = (SvgSheet.Outlined) group.getSelectedToggle().getUserData();

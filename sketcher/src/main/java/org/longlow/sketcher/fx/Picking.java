@@ -297,7 +297,7 @@ final class Picking implements Hand {
     if (picked.subjects().size() > 1 && shown.fromSide()) {
       for (String part : picked.parts()) {
         Optional.ofNullable(shown.shapes().get(part))
-            .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
+            .ifPresent(shape -> glass.pickedToo(onRoad(shown.ground(), shape.outline())));
       }
     }
     if (!down && under.now() > 0 && picked.last().equals(under.subject())) {
@@ -313,14 +313,16 @@ final class Picking implements Hand {
   }
 
   /** The outline where the machine stands on the road that is drawn level. */
-  private static Geometry onDrawing(BoardState shown, Geometry outline) {
+  static Geometry onRoad(Ground road, Geometry outline) {
     Geometry moved = outline.copy();
     moved.apply(
         (CoordinateFilter)
             c -> {
-              PointMm at = shown.ground().toRoad(new PointMm(c.x, c.y));
+              PointMm at = road.toRoad(new PointMm(c.x, c.y));
               c.setCoordinate(new Coordinate(at.x(), at.z()));
             });
+    // a copy keeps the box of what it was copied from
+    moved.geometryChanged();
     return moved;
   }
 

@@ -46,6 +46,10 @@ final class Placing implements Hand {
   private final Consumer<Boolean> aside;
   private Putting putting;
   private Snapping.Snap snap;
+
+  /** Where pointer or arrows went, which may be beside what {@link #snap} was drawn to. */
+  private PointMm aimed;
+
   private List<Hang> offered = List.of(Hang.FRAME);
   private boolean nothingThere;
 
@@ -65,6 +69,7 @@ final class Placing implements Hand {
   }
 
   private void pointAt(PointMm place, boolean exactly) {
+    aimed = place;
     snap = exactly ? Snapping.exact(place) : snapping().of(place);
     nothingThere = false;
     offered = Hang.offered(shown().layout(), near(place));
@@ -199,13 +204,13 @@ final class Placing implements Hand {
     }
   }
 
-  /** By the grid, with Shift ten times as far, with Alt by 1 mm. */
+  /** By the grid, with Shift ten times as far, with Alt by 1 mm and freely. */
   private void step(KeyEvent e, int right, int up) {
     double grid = snapping().gridMm();
     double step = e.isShiftDown() ? 10 * grid : e.isAltDown() ? 1 : grid;
-    PointMm to = snap.at().plus(new PointMm(right * step, up * step));
-    // what is near would hold the ghost back
-    pointAt(to, true);
+    // from where it was aimed at, or what it was drawn to would hold the ghost back
+    PointMm from = e.isAltDown() ? snap.at() : aimed;
+    pointAt(from.plus(new PointMm(right * step, up * step)), e.isAltDown());
   }
 
   @Override

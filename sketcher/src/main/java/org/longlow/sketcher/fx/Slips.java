@@ -32,6 +32,14 @@ final class Slips {
     }
   }
 
+  /**
+   * Gives what is shown its place at once: a click that follows a key is not to meet it without.
+   */
+  void layOut() {
+    middle.applyCss();
+    middle.layout();
+  }
+
   /** Whether one is shown. */
   boolean areShown() {
     return all.stream().anyMatch(Node::isVisible);

@@ -317,6 +317,7 @@ final class Window extends StackPane {
     if (desk.shown().isPresent()) {
       over(slip);
       begin.run();
+      slips.layOut();
     }
   }
 

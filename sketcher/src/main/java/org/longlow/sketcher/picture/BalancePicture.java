@@ -32,12 +32,16 @@ public final class BalancePicture {
       "thick: sways; thin: leans or turns without swaying; above the middle line it grows, below it"
           + " dies out; upright chain lines: from and up to where it balances by itself";
 
-  private static final double WIDE_MM = 110;
-  private static final double RATES_MM = 60;
-  private static final double SWAYS_MM = 30;
+  private static final double WIDE_MM = 76;
+  private static final double RATES_MM = 42;
+  private static final double SWAYS_MM = 24;
   private static final double BETWEEN_MM = 14;
-  private static final double LETTERS_MM = 2.5;
-  private static final double SMALL_MM = 2.1;
+
+  /** As wide as the words of a speed are, with what keeps them apart. */
+  private static final double SPEED_MM = 14;
+
+  private static final double LETTERS_MM = 2.7;
+  private static final double SMALL_MM = 2.4;
 
   /** What grows or dies out faster is cut off, 1/s. */
   private static final double MOST_RATE = 10;
@@ -108,8 +112,8 @@ public final class BalancePicture {
       axes.add(
           Mark.Words.level(speed(ms), x(ms), low - 2.8, SMALL_MM, Anchor.TOP_MIDDLE, Tone.INK));
     }
-    model.weaveSpeedMs().ifPresent(this::upright);
-    model.capsizeSpeedMs().ifPresent(this::upright);
+    model.weaveSpeedMs().ifPresent(ms -> upright(ms, 0));
+    model.capsizeSpeedMs().ifPresent(ms -> upright(ms, lineFor(ms)));
   }
 
   private void frame(double low, double high) {
@@ -121,13 +125,20 @@ public final class BalancePicture {
     axes.add(Mark.Words.level(words, -1.5, at, SMALL_MM, Anchor.CENTRE_END, Tone.INK));
   }
 
-  private void upright(double ms) {
+  /** Words that stand too near to those of the first chain line take the next line, mm lower. */
+  private double lineFor(double ms) {
+    boolean near = model.weaveSpeedMs().stream().anyMatch(w -> Math.abs(x(w) - x(ms)) < SPEED_MM);
+    return near ? 1.5 * SMALL_MM : 0;
+  }
+
+  private void upright(double ms, double lower) {
     if (ms <= mostMs) {
       Style chain = Style.line(Tone.PENCIL, 0.18).withLine(LineType.CHAIN);
       // not through its words, which stand between
       axes.add(line(chain, x(ms), -BETWEEN_MM - SWAYS_MM, x(ms), -BETWEEN_MM));
       axes.add(line(chain, x(ms), 0, x(ms), RATES_MM));
-      axes.add(Mark.Words.level(speed(ms), x(ms), -2, SMALL_MM, Anchor.TOP_MIDDLE, Tone.INK));
+      axes.add(
+          Mark.Words.level(speed(ms), x(ms), -2 - lower, SMALL_MM, Anchor.TOP_MIDDLE, Tone.INK));
     }
   }
 

@@ -41,7 +41,7 @@ final class DeskHands {
     return new FindingWork(
         owner::add,
         e -> {
-          throw e;
+          throw new AssertionError(e);
         },
         rests);
   }

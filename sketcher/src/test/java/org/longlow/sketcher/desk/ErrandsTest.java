@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class ErrandsTest {
 
   private final BlockingQueue<Runnable> owner = new LinkedBlockingQueue<>();
-  private final List<RuntimeException> wrong = new ArrayList<>();
+  private final List<Throwable> wrong = new ArrayList<>();
   private final Errands errands = new Errands(owner::add, wrong::add);
   private final List<String> came = new ArrayList<>();
 
@@ -78,9 +78,10 @@ class ErrandsTest {
   @Test
   void whatFailsIsToldOnTheOwnersThreadAndCountsAsBack() throws InterruptedException {
     RuntimeException fault = new IllegalStateException("no");
+    Error deep = new StackOverflowError();
     errands.ask(
         () -> {
-          throw fault;
+          throw deep;
         });
     errands.queue(
         () -> {
@@ -89,7 +90,7 @@ class ErrandsTest {
     assertThat(wrong).isEmpty();
     bring();
     bring();
-    assertThat(wrong).containsExactly(fault, fault);
+    assertThat(wrong).containsExactly(deep, fault);
     assertThat(errands.isIdle()).isTrue();
   }
 }

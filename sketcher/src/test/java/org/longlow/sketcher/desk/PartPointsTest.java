@@ -67,6 +67,20 @@ class PartPointsTest {
   }
 
   @Test
+  void whatNeedsAPointSaysSoWhereNoneIsPicked() throws Exception {
+    open();
+    Layout before = hands.desk().shown().get().layout();
+    points.pick(-1);
+    List<Runnable> all = List.of(points::takeOut, points::smooth, () -> points.symmetrical(false));
+    for (Runnable one : all) {
+      hands.desk().dropNotice("point");
+      one.run();
+      assertThat(hands.desk().notices()).anyMatch(n -> n.text().contains("Pick a point first"));
+    }
+    assertThat(hands.desk().session().get().layout()).isSameAs(before);
+  }
+
+  @Test
   void pointsArePickedOneAfterTheOther() throws Exception {
     open();
     assertThat(points.isThere()).isTrue();

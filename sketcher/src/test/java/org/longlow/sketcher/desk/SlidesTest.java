@@ -124,9 +124,9 @@ class SlidesTest {
     assertThat(slides.slide()).isEmpty();
   }
 
-  /** Whoever saw the machine as drawn before sees it so again; a stance chosen meanwhile stays. */
+  /** The machine is seen again as it was before; a stance chosen meanwhile stays. */
   @Test
-  void closingComesBackToTheMachineAsDrawn() throws InterruptedException {
+  void closingComesBackToTheMachineAsItWasSeen() throws InterruptedException {
     for (Kind first : Kind.values()) {
       look(s -> s.in(Optional.empty(), s.options()));
       List<Occupant> seated = hands.desk().options().seated();
@@ -147,7 +147,7 @@ class SlidesTest {
       open(Kind.TRAVEL);
       slides.close();
       hands.until(() -> true);
-      assertThat(shown().condition()).as("not from as drawn").isEqualTo(BUMP);
+      assertThat(shown().condition()).as("as before").isEqualTo(BUMP);
     }
   }
 

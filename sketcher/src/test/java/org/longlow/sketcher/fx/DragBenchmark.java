@@ -42,6 +42,11 @@ public final class DragBenchmark {
   private final CountDownLatch done = new CountDownLatch(1);
   private double[] answer;
   private double[] gap;
+
+  /** Processor time of each frame, of all three threads together, ms. */
+  private double[] work;
+
+  private long workSoFar;
   private int frame;
   private int pin = -1;
   private long asked;
@@ -134,6 +139,8 @@ public final class DragBenchmark {
     spent = spent();
     tiles = window.board().tilesPainted();
     gap = new double[n];
+    work = new double[n];
+    workSoFar = Arrays.stream(spent).sum();
     if (!desk.drags().grab(name)) {
       throw new IllegalStateException(name + " cannot be dragged");
     }
@@ -156,6 +163,9 @@ public final class DragBenchmark {
       return;
     }
     waiting = false;
+    long all = Arrays.stream(spent()).sum();
+    work[frame] = (all - workSoFar) / 1e6;
+    workSoFar = all;
     answer[frame++] = (System.nanoTime() - asked) / 1e6;
     if (frame == answer.length) {
       if (!warming) {
@@ -171,7 +181,7 @@ public final class DragBenchmark {
       System.out.printf(
           Locale.ROOT,
           "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s   %26s%n%-16s %8s %9s %9s  "
-              + " %8s %9s %9s   %8s %8s %8s %8s%n",
+              + " %8s %9s %9s   %8s %8s %8s %8s %8s %8s%n",
           pins.size(),
           FRAMES,
           "",
@@ -188,16 +198,20 @@ public final class DragBenchmark {
           "worker",
           "window",
           "painter",
+          "99 %",
+          "worst",
           "tiles");
     }
     long[] now = spent();
     double[] a = answer.clone();
     double[] g = Arrays.stream(gap).filter(v -> v > 0).toArray();
+    double[] w = work.clone();
     Arrays.sort(a);
     Arrays.sort(g);
+    Arrays.sort(w);
     System.out.printf(
         Locale.ROOT,
-        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f   %8.1f %8.1f %8.1f %8.1f%n",
+        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f   %8.1f %8.1f %8.1f %8.1f %8.1f %8.1f%n",
         name,
         at(a, 0.5),
         at(a, 0.99),
@@ -208,6 +222,8 @@ public final class DragBenchmark {
         (now[0] - spent[0]) / 1e6 / answer.length,
         (now[1] - spent[1]) / 1e6 / answer.length,
         (now[2] - spent[2]) / 1e6 / answer.length,
+        at(w, 0.99),
+        at(w, 1),
         (double) (window.board().tilesPainted() - tiles) / answer.length);
   }
 

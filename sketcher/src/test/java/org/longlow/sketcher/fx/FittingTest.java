@@ -35,19 +35,25 @@ class FittingTest {
     return Fitting.of(drawing(names), card, MARGIN, letters, letters, true);
   }
 
+  private static Layer body(String subject) {
+    Mark mark =
+        new Mark.Shape(subject, Planar.rectangle(200, 100, 600, 900), Style.area(Tone.WOOD, 1));
+    return new Layer("bodies", "Bodies", List.of(mark));
+  }
+
   @Test
-  void somebodyIsCutOffOnceSomeOfThemIsOutOfTheCard() {
+  void whatReachesOutOfTheCardIsCutOff() {
     ViewFrame frame = new ViewFrame(0.5, 100, 500);
-    Drawing empty = drawing();
-    Drawing seated =
-        drawing(
-            new Mark.Shape(
-                "person:Ada", Planar.rectangle(200, 100, 600, 900), Style.area(Tone.WOOD, 1)));
-    // she is from 200 to 400 px across and from 50 to 450 px down
-    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(200, 50, 200, 400))).isFalse();
-    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(200, 60, 200, 400))).isTrue();
-    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(210, 50, 200, 400))).isTrue();
-    assertThat(Fitting.cutsSomebodyOff(empty, frame, new Spots.Box(0, 0, 1, 1))).isFalse();
+    Drawing bare = new Drawing("bare", List.of());
+    Drawing seated = new Drawing("seated", List.of(body("person:Ada")));
+    Drawing part = new Drawing("part", List.of(body("part:box")));
+    // it is from 200 to 400 px across and from 50 to 450 px down
+    assertThat(Fitting.cutsOff(seated, frame, new Spots.Box(200, 50, 200, 400))).isFalse();
+    assertThat(Fitting.cutsOff(seated, frame, new Spots.Box(200, 60, 200, 400))).isTrue();
+    assertThat(Fitting.cutsOff(seated, frame, new Spots.Box(210, 50, 200, 400))).isTrue();
+    assertThat(Fitting.cutsOff(part, frame, new Spots.Box(200, 50, 200, 400))).isFalse();
+    assertThat(Fitting.cutsOff(part, frame, new Spots.Box(200, 50, 190, 400))).isTrue();
+    assertThat(Fitting.cutsOff(bare, frame, new Spots.Box(0, 0, 1, 1))).isFalse();
   }
 
   /** 568 px of width are to 268 px of height as the machine is, so nothing is left over. */

@@ -72,7 +72,16 @@ class PaperWalkTest extends Walk {
   @Test
   void enterWhileSheetsAreLaidOutWritesThemOnceTheyAreThere() throws IOException {
     assertThat(hands.find("paper-slip")).as("nobody has asked for it").isEmpty();
-    hands.press(KeyCode.SHORTCUT, KeyCode.M);
+    double high =
+        Hands.onFx(
+            () -> {
+              hands.window().deeds().stream()
+                  .filter(d -> d.keys().equals("Ctrl M"))
+                  .forEach(d -> d.run().run());
+              return hands.node("paper-part-tank", CheckBox.class).getHeight();
+            });
+    assertThat(high).as("it has its place before a click that follows").isPositive();
+    hands.settle();
     untilSaid("paper-words", "templates on ");
     Path into = folder.resolve("made");
     CheckBox tank = hands.node("paper-part-tank", CheckBox.class);

@@ -31,6 +31,10 @@ class SeenWhateverItsSizeWalkTest extends Walk {
     hands.settle();
   }
 
+  private boolean isViewOffered(String word) {
+    return Hands.onFx(() -> hands.node("aspect-" + word, Node.class).isVisible());
+  }
+
   private boolean isTicketSeen() {
     return Hands.onFx(() -> hands.node("bench-ticket", Node.class).isVisible());
   }
@@ -48,7 +52,10 @@ class SeenWhateverItsSizeWalkTest extends Walk {
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
     assertThat(isTicketSeen()).as("both have room").isTrue();
     hands.press(KeyCode.ESCAPE);
+    letters(150);
+    assertThat(isViewOffered("front")).as("the window has room for it").isTrue();
     letters(200);
+    assertThat(isViewOffered("front")).isFalse();
     assertThat(isTicketSeen()).isTrue();
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
     assertThat(isTicketSeen()).as("it stands aside").isFalse();

@@ -16,13 +16,17 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.PinDrag;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Tone;
 import org.testfx.api.FxToolkit;
 
@@ -186,5 +190,15 @@ class TilesTest {
       }
     }
     return most;
+  }
+
+  /** Its box is that of where it lies, or what was painted there would stay. */
+  @Test
+  void whatIsPickedTooSaysHowFarItReachesOnTheRoad() {
+    Geometry outline = Planar.rectangle(100, 200, 300, 250);
+    assertThat(outline.getEnvelopeInternal().getMinY()).isEqualTo(200);
+    Ground low = new Ground(new PointMm(0, -40), new PointMm(1600, -40));
+    assertThat(Picking.onRoad(low, outline).getEnvelopeInternal())
+        .isEqualTo(new Envelope(100, 300, 240, 290));
   }
 }

@@ -21,6 +21,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Wren;
 
@@ -146,6 +147,16 @@ class TwoWheelsWalkTest extends Walk {
     assertThat(((Placing) hand).words()).noneMatch(w -> w.contains("nothing here"));
     hands.press(KeyCode.H);
     assertThat(((Placing) hand).words()).anyMatch(w -> w.startsWith("hangs on frontWheel"));
+
+    // arrows are drawn to what is near as the pointer is, and go on from there
+    PointMm spot = hands.shown().places().pin("frontAxle");
+    hands.moveTo(hands.at(spot.x() - 100, spot.z() + 100));
+    hands.press(KeyCode.SHIFT, KeyCode.RIGHT);
+    assertThat(((Placing) hand).words()).noneMatch(w -> w.startsWith("axle of frontWheel"));
+    hands.press(KeyCode.SHIFT, KeyCode.DOWN);
+    assertThat(((Placing) hand).words()).anyMatch(w -> w.startsWith("axle of frontWheel"));
+    hands.press(KeyCode.SHIFT, KeyCode.DOWN);
+    assertThat(((Placing) hand).words()).noneMatch(w -> w.startsWith("axle of frontWheel"));
   }
 
   private Hand pen() {
@@ -223,6 +234,6 @@ class TwoWheelsWalkTest extends Walk {
   private boolean cut(ViewFrame frame) {
     Board board = hands.window().board();
     Spots.Box card = new Spots.Box(0, 0, board.getWidth(), board.getHeight());
-    return Fitting.cutsSomebodyOff(hands.shown().drawing(), frame, card);
+    return Fitting.cutsOff(hands.shown().drawing(), frame, card);
   }
 }

@@ -28,8 +28,8 @@ class BalancePictureTest {
           List.of(List.of(0.0, 76.59734589573222), List.of(0.0, 2.65431523794604)),
           9.81);
 
-  /** 40 km/h over 110 mm. */
-  private static final double MM_FOR_EACH_MS = 110 / (40 / 3.6);
+  /** 40 km/h over 76 mm. */
+  private static final double MM_FOR_EACH_MS = 76 / (40 / 3.6);
 
   private static final Drawing CHART = BalancePicture.of("benchmark", BENCHMARK, Units.MM);
 
@@ -48,10 +48,10 @@ class BalancePictureTest {
 
   @Test
   void curvesGoThroughThePublishedEigenvalues() {
-    // 60 mm from -10 to 10 1/s; below, from 44 mm under that, 30 mm for 5 Hz
-    double weave = 30 + 3 * -0.77534188219585;
-    double capsize = 30 + 3 * -0.32286642900409;
-    double often = -44 + 6 * 4.46486771378823 / (2 * Math.PI);
+    // 42 mm from -10 to 10 1/s; below, from 38 mm under that, 24 mm for 5 Hz
+    double weave = 21 + 2.1 * -0.77534188219585;
+    double capsize = 21 + 2.1 * -0.32286642900409;
+    double often = -38 + 4.8 * 4.46486771378823 / (2 * Math.PI);
     // the fourth, -14.078 1/s, is cut off
     assertThat(heightsAt(5)).hasSize(3);
     assertThat(heightsAt(5)).anySatisfy(y -> assertThat(y).isCloseTo(weave, within(1e-6)));
