@@ -2,15 +2,19 @@ package org.longlow.constraints.start;
 
 import static org.longlow.constraints.start.Draft.text;
 
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.lock.SteeringAxis;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.start.Parts.At;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
@@ -28,6 +32,14 @@ final class Fittings {
 
   /** So far ahead of the bars, at full lock they keep off knees, mm. */
   private static final double SIGNAL_AHEAD_MM = 90;
+
+  private static final double MOST_SIGNAL_AHEAD_MM = 240;
+  private static final double SIGNAL_STEP_MM = 8;
+
+  private static final double REFLECTOR_LONG_MM = 40;
+
+  /** A reflector is no larger than a ball of this radius, mm. */
+  private static final double REFLECTOR_MM = 28;
 
   private static final double SIGNAL_OVER_HEAD_MM = 45;
   private static final double MOST_SIGNAL_OVER_HEAD_MM = 330;
@@ -91,16 +103,20 @@ final class Fittings {
 
   /** At the ends of the indicators, where nothing hides them from the side, or below those. */
   private void reflectors(PointMm signals) {
-    double z = Math.min(signals.z(), HIGHEST_REFLECTOR_MM);
-    PointMm at = new PointMm(signals.x() - SIGNAL_DEPTH_MM / 2, z);
+    PointMm at = reflectorAt(signals);
     nailed("frontReflectorPin", at.x(), at.z());
     lamp(
         bought("frontReflectors", 0.1, "frontSignals").steered(),
         LampPart.Kind.SIDE_REFLECTOR,
         "frontReflectorPin",
         signalYMm() + SIGNAL_HALF_MM + 4,
-        new Size(4, 18, 40),
+        new Size(4, 18, REFLECTOR_LONG_MM),
         LampPart.Colour.AMBER);
+  }
+
+  private static PointMm reflectorAt(PointMm signals) {
+    return new PointMm(
+        signals.x() - SIGNAL_DEPTH_MM / 2, Math.min(signals.z(), HIGHEST_REFLECTOR_MM));
   }
 
   /** Where a leg of the fork is at a height, from the front axle. */
@@ -128,7 +144,34 @@ final class Fittings {
         break;
       }
     }
-    return new PointMm(Math.rint(at.x() + SIGNAL_AHEAD_MM - room.wheelbaseMm), Math.rint(at.z()));
+    double ahead = SIGNAL_AHEAD_MM;
+    while (ahead < MOST_SIGNAL_AHEAD_MM && !turnsPastLegs(at.plus(new PointMm(ahead, 0)))) {
+      ahead += SIGNAL_STEP_MM;
+    }
+    return new PointMm(Math.rint(at.x() + ahead - room.wheelbaseMm), Math.rint(at.z()));
+  }
+
+  /** Whether the reflectors at the ends of the indicators keep off all legs at full lock. */
+  private boolean turnsPastLegs(PointMm at) {
+    SteeringAxis axis =
+        SteeringAxis.through(
+            rolling.headBottom(room.wheelbaseMm), rolling.headTop(room.wheelbaseMm));
+    double lock = Draft.mmOf(Demands.Key.LOCK);
+    double out = signalYMm() + SIGNAL_HALF_MM + REFLECTOR_MM / 2;
+    PointMm middle = reflectorAt(at).minus(new PointMm(REFLECTOR_LONG_MM / 2, 0));
+    double ahead = axis.aheadMm(middle);
+    PointMm turned =
+        axis.point(ahead * Math.cos(lock) - out * Math.sin(lock), axis.alongMm(middle));
+    PointMm pan = room.of(PointMm.ORIGIN);
+    Prism reflector =
+        Prism.ball(turned.minus(pan), out * Math.cos(lock) + ahead * Math.sin(lock), REFLECTOR_MM);
+    double gap = Draft.mmOf(Demands.Key.PERSON_GAP);
+    return room.posed.sittings().stream()
+        .allMatch(
+            s ->
+                new Solid("reflector", List.of(reflector))
+                        .to(new Solid("person", s.finePrisms()), gap)
+                    == null);
   }
 
   /** Outside of the bars. */
