@@ -130,6 +130,30 @@ final class PartRules {
     if (front.type() != null && !telescopic && front.pivot().isEmpty()) {
       at.fault("pivot", "", "is missing", "add the pin that the link turns about");
     }
+    if (front.type() != null) {
+      upright(front, at);
+    }
+  }
+
+  private static void upright(FrontPart front, Spot at) {
+    boolean two = front.type().twoLinks();
+    if (two && front.links().pins().isEmpty()) {
+      at.fault("links", "", "is missing", "say which pins hold the upright");
+    }
+    if (!two && !front.links().pins().isEmpty()) {
+      at.fault("links", "", "is only for parallelogram and hub-centre", "take it out");
+    }
+    if (two && front.brakeRod()) {
+      at.fault("brakeRod", "true", "has no use: the upright holds the brake", "take it out");
+    }
+    if (front.type() == FrontPart.Kind.HUB_CENTRE
+        && (front.postTop().isEmpty() || front.postBottom().isEmpty())) {
+      at.fault(
+          "postTop",
+          "",
+          "is missing: bars cannot turn about an axis in the hub",
+          "add both pins of the axis that they turn about");
+    }
   }
 
   static void drawnTube(TubePart tube, Spot at) {

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
@@ -22,6 +23,11 @@ final class Lengthwise {
 
   /** The widest boot reaches so far in from the edge of its board, mm. */
   private static final double BOOT_IN_MM = 9;
+
+  /**
+   * At full lock a leg that reaches ahead to a trailing link comes so much nearer to a shank, mm.
+   */
+  private static final double LEGS_BACK_MM = 12;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -148,7 +154,8 @@ final class Lengthwise {
     double knees = posed.aheadMm(Set.of("thigh"), rolling.headHeightMm - 10) + stem;
     double legs = posed.aheadMm(Posed.LEGS, top.z() - BAR_BELOW_MM) + Rails.BAR_ROOM_MM;
     double ahead = Math.max(knees, legs);
-    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead - top.x();
+    double link = brief.front() == FrontPart.Kind.TRAILING_LINK ? LEGS_BACK_MM : 0;
+    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead + link - top.x();
   }
 
   /** The shortest wheelbase with which the turned wheel passes feet, and the boards they are on. */
