@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.Electric;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Occupant;
@@ -120,6 +121,17 @@ final class PartRules {
             + " mm",
         "measure the radius from the axle to the tread, or give the wheel the \"width\" or"
             + " \"crown\" that its tyre has");
+  }
+
+  /** Only what is in it can take a current. */
+  static void currentless(WheelPart wheel, Spot at) {
+    if (!wheel.driven() && !wheel.electric().equals(Electric.NOT_SAID)) {
+      at.fault(
+          "electric",
+          "",
+          "is said of a wheel without a motor",
+          "add the motor to what sits inside it, or take this out");
+    }
   }
 
   static void linked(FrontPart front, Spot at) {

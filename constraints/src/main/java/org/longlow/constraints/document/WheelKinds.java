@@ -174,7 +174,8 @@ final class WheelKinds {
             new Type.ListOf<>(new Type.Nested<>(HUB_BODY), 0, MAX_INSIDE),
             List.of(),
             WheelPart::inside,
-            "What sits about its axle and is not drawn as a part: hub motor, brakes, sprocket."));
+            "What sits about its axle and is not drawn as a part: hub motor, brakes, sprocket."),
+        ElectricKinds.said(s, WheelPart::electric));
   }
 
   static FrontPart front(Source<FrontPart> s) {

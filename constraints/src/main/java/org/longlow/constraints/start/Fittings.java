@@ -33,7 +33,7 @@ final class Fittings {
   /** So far ahead of the bars, at full lock they keep off knees, mm. */
   private static final double SIGNAL_AHEAD_MM = 90;
 
-  private static final double MOST_SIGNAL_AHEAD_MM = 240;
+  private static final double PAST_LAMP_MM = 50;
   private static final double SIGNAL_STEP_MM = 8;
 
   private static final double REFLECTOR_LONG_MM = 40;
@@ -89,7 +89,7 @@ final class Fittings {
         0,
         new Size(15, 8, 20),
         LampPart.Colour.WHITE);
-    PointMm signals = signals();
+    PointMm signals = signals(x);
     nailed("frontSignalPin", signals.x(), signals.z());
     lamp(
         bought("frontSignals", 0.4).steered(),
@@ -133,7 +133,7 @@ final class Fittings {
   }
 
   /** On the riser of the bars, from the front axle: as low as feet and shanks let them be. */
-  private PointMm signals() {
+  private PointMm signals(double lampAheadMm) {
     PointMm top = rolling.headTop(room.wheelbaseMm);
     PointMm rise = draft.at("barRise");
     PointMm at = top;
@@ -145,7 +145,9 @@ final class Fittings {
       }
     }
     double ahead = SIGNAL_AHEAD_MM;
-    while (ahead < MOST_SIGNAL_AHEAD_MM && !turnsPastLegs(at.plus(new PointMm(ahead, 0)))) {
+    // farther ahead they would hide the lamps from the side
+    double most = lampAheadMm + room.wheelbaseMm + PAST_LAMP_MM - at.x();
+    while (ahead < most && !turnsPastLegs(at.plus(new PointMm(ahead, 0)))) {
       ahead += SIGNAL_STEP_MM;
     }
     return new PointMm(Math.rint(at.x() + ahead - room.wheelbaseMm), Math.rint(at.z()));

@@ -167,11 +167,11 @@ final class Lengthwise {
     feet.add(FACTORY.createLineString(board).buffer(SeatKit.REST_THICK_MM / 2));
     double boards = posed.kit().feetYMm - SeatKit.REST_WIDE_MM / 2;
     double pastFeet = pastTurned(FACTORY.buildGeometry(feet), boards - BOOT_IN_MM, leastMm);
-    PointMm stay = of(spots().board().towards(spots().boardFront(), RiderPlace.STAY_BACK));
+    PointMm stay = of(spots().board().towards(spots().boardFront(), Rails.STAY_BACK));
     Coordinate[] down = new Coordinate[] {at(stay), new Coordinate(stay.x(), Rolling.FLOOR_MM)};
     return pastTurned(
         FACTORY.createLineString(down).buffer(Rails.STAY_MM / 2),
-        boards - RiderPlace.STAY_BESIDE_MM - Rails.STAY_MM,
+        boards - Rails.STAY_BESIDE_MM - Rails.STAY_MM,
         pastFeet);
   }
 

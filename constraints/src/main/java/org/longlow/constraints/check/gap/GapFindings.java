@@ -181,7 +181,7 @@ public final class GapFindings {
     Clearing clearing = clearing(still, moved, limitMm);
     return Words.of(
         Advice.move(moved, clearing),
-        new Nudged(layout, this, List.of()).within(moved, Advice.moves(clearing)),
+        Moved.said(Advice.moves(clearing), m -> made(moved, m.by()), "; but ", ""),
         (rules.saidToTouch(pair.a(), pair.b())
             ? "; or drop the limit, since they are said to touch"
             : rules.demand(pair.a(), pair.b()) == Demands.Key.HOT_GAP
@@ -215,17 +215,17 @@ public final class GapFindings {
    * Returns the least gap to another part that is too small, and smaller than now, once a part is
    * moved so as drawn, in any stance.
    */
-  Optional<Nudged.Made> made(String part, UnaryOperator<Solid> move) {
-    List<Nudged.Made> made = new ArrayList<>();
+  Optional<Moved.Made> made(String part, UnaryOperator<Solid> move) {
+    List<Moved.Made> made = new ArrayList<>();
     for (String other : drawn.keySet()) {
       if (!other.equals(part) && rules.mayNotTouch(part, other)) {
         double limit = rules.limitMm(part, other, rules.demand(part, other));
         for (Clearing.Position p : positions(other, part)) {
-          Nudged.made(p, move, limit).ifPresent(made::add);
+          Moved.made(p, move, limit).ifPresent(made::add);
         }
       }
     }
-    return Nudged.worst(made);
+    return Moved.worst(made);
   }
 
   GapRules rules() {

@@ -1,21 +1,17 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
-import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.gap.Moved.Made;
+import org.longlow.constraints.check.gap.Moved.Move;
 import org.longlow.constraints.gap.Clearing;
-import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
-import org.longlow.constraints.gap.Tenths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
-/** Says what a part comes too near once it is moved as some advice has it, all else left. */
+/** Says what a part comes too near, or whom, once it is moved as some advice has it. */
 public final class Nudged {
 
   private final Layout layout;
@@ -32,86 +28,28 @@ public final class Nudged {
     this.people = people;
   }
 
-  /**
-   * A way to move something.
-   *
-   * @param done as said once it is done, such as {@code raised so}
-   * @param by what it does to the body as drawn
-   */
-  public record Move(String done, UnaryOperator<Solid> by) {
-
-    /** Returns a move straight up by so much, in tenths of a millimetre as it is told. */
-    public static Move up(double mm) {
-      PointMm by = new PointMm(0, Tenths.away(mm));
-      return new Move("raised so", s -> s.moved(Solid.by(by)));
-    }
-
-    /** Returns both sides so much farther in, likewise. */
-    public static Move in(double mm) {
-      return new Move("brought in so", s -> s.apart(-Tenths.away(mm)));
-    }
-  }
-
-  /** A gap that is too small after a move, and smaller than before. */
-  record Made(String other, double gapMm, double limitMm) {}
-
-  static Optional<Made> made(Clearing.Position p, UnaryOperator<Solid> move, double limitMm) {
-    Gap then = move.apply(p.moved()).to(p.still(), limitMm);
-    if (then == null) {
-      return Optional.empty();
-    }
-    Gap now = p.moved().to(p.still(), limitMm);
-    return now != null && now.gapMm() <= then.gapMm() + GapFindings.EASE_MM
-        ? Optional.empty()
-        : Optional.of(new Made(p.still().name(), then.gapMm(), limitMm));
-  }
-
-  static Optional<Made> worst(List<Made> made) {
-    return made.stream().min(Comparator.comparingDouble(m -> m.gapMm() - m.limitMm()));
-  }
-
   /** Returns a sentence on what these moves of a part make, found when it is read. */
   public Words but(String part, List<Move> moves) {
-    return Words.later(() -> said(part, moves, " But ", "."));
+    return layout.parts().containsKey(part)
+        ? Words.later(() -> Moved.said(moves, move -> made(part, move), " But ", "."))
+        : Words.NONE; // somebody, whom nothing moves but the seat
   }
 
-  /** Returns the same to go on within a sentence. */
-  Words within(String part, List<Move> moves) {
-    return said(part, moves, "; but ", "");
-  }
-
-  private Words said(String part, List<Move> moves, String before, String after) {
-    Part moved = layout.parts().get(part);
-    if (moved == null) {
-      return Words.NONE; // somebody, whom nothing moves but the seat
+  private Optional<Made> made(String part, Move move) {
+    List<Made> made = new ArrayList<>(gaps.made(part, move.by()).stream().toList());
+    if (gaps.rules().clearOfPeople(part)) {
+      people.forEach(person -> made(part, person, move).ifPresent(made::add));
     }
-    List<Words> said = new ArrayList<>();
-    for (Move move : moves) {
-      List<Made> made = new ArrayList<>(gaps.made(part, move.by()).stream().toList());
-      for (PersonBody person : people) {
-        if (gaps.rules().clearOfPeople(part)) {
-          Solid body = person.clearOf(moved, gaps.rules());
-          made(
-                  new Clearing.Position(body, gaps.drawn(part)),
-                  move.by(),
-                  gaps.rules().limitMm(part, person.sitting()))
-              .map(m -> new Made(person.sitting().occupant().words(), m.gapMm(), m.limitMm()))
-              .ifPresent(made::add);
-        }
-      }
-      worst(made).ifPresent(m -> said.add(said(move, m)));
-    }
-    return said.isEmpty() ? Words.NONE : Words.of(before, Words.join("; ", said), after);
+    return Moved.worst(made);
   }
 
-  private static Words said(Move move, Made made) {
-    return made.gapMm() > 0
-        ? Words.of(
-            move.done() + " it is ",
-            Say.mm(made.gapMm()),
-            " from " + made.other() + ", where ",
-            Words.atLeast(made.limitMm()),
-            " are asked")
-        : Words.of(move.done() + " it runs into " + made.other());
+  private Optional<Made> made(String name, PersonBody person, Move move) {
+    Part part = layout.parts().get(name);
+    Solid body = person.clearOf(part, gaps.rules());
+    return Moved.made(
+            new Clearing.Position(body, gaps.drawn(name)),
+            move.by(),
+            gaps.rules().limitMm(name, person.sitting()))
+        .map(m -> new Made(person.sitting().occupant().words(), m.gapMm(), m.limitMm()));
   }
 }
