@@ -33,7 +33,7 @@ final class Fittings {
   /** So far ahead of the bars, at full lock they keep off knees, mm. */
   private static final double SIGNAL_AHEAD_MM = 90;
 
-  private static final double PAST_LAMP_MM = 50;
+  private static final double PAST_LAMP_MM = 66;
   private static final double SIGNAL_STEP_MM = 8;
 
   private static final double REFLECTOR_LONG_MM = 40;
@@ -136,21 +136,29 @@ final class Fittings {
   private PointMm signals(double lampAheadMm) {
     PointMm top = rolling.headTop(room.wheelbaseMm);
     PointMm rise = draft.at("barRise");
-    PointMm at = top;
+    PointMm low = null;
     for (double up = SIGNAL_OVER_HEAD_MM; up < MOST_SIGNAL_OVER_HEAD_MM; up += 5) {
       PointMm bar = top.towards(rise, Math.min(1, up / (rise.z() - top.z())));
-      at = new PointMm(bar.x() + SIGNAL_DEPTH_MM, top.z() + up);
-      if (awayFromLegs(at) > Draft.mmOf(Demands.Key.PERSON_GAP) + 4) {
-        break;
+      PointMm at = new PointMm(bar.x() + SIGNAL_DEPTH_MM + SIGNAL_AHEAD_MM, top.z() + up);
+      PointMm straight = new PointMm(bar.x() + SIGNAL_DEPTH_MM, at.z());
+      if (awayFromLegs(straight) <= Draft.mmOf(Demands.Key.PERSON_GAP) + 4) {
+        continue;
+      }
+      low = low == null ? at : low;
+      // farther ahead they would hide the lamps from the side
+      double most = Math.max(at.x() + 1, lampAheadMm + room.wheelbaseMm + PAST_LAMP_MM);
+      for (double x = at.x(); x < most; x += SIGNAL_STEP_MM) {
+        if (turnsPastLegs(new PointMm(x, at.z()))) {
+          return rounded(new PointMm(x, at.z()));
+        }
       }
     }
-    double ahead = SIGNAL_AHEAD_MM;
-    // farther ahead they would hide the lamps from the side
-    double most = lampAheadMm + room.wheelbaseMm + PAST_LAMP_MM - at.x();
-    while (ahead < most && !turnsPastLegs(at.plus(new PointMm(ahead, 0)))) {
-      ahead += SIGNAL_STEP_MM;
-    }
-    return new PointMm(Math.rint(at.x() + ahead - room.wheelbaseMm), Math.rint(at.z()));
+    return rounded(low == null ? top.plus(new PointMm(SIGNAL_AHEAD_MM, 0)) : low);
+  }
+
+  /** From the front axle. */
+  private PointMm rounded(PointMm at) {
+    return new PointMm(Math.rint(at.x() - room.wheelbaseMm), Math.rint(at.z()));
   }
 
   /** Whether the reflectors at the ends of the indicators keep off all legs at full lock. */
