@@ -59,18 +59,18 @@ final class Advice {
   }
 
   /** Returns the moves that {@link #move} tells, in its order. */
-  static List<Moved.Move> moves(Clearing clearing) {
+  static List<AfterMove.Move> moves(Clearing clearing) {
     Optional<PointMm> shift = clearing.elevationInTenths();
     double elevation = shift.map(PointMm::length).orElse(clearing.elevationMm());
     double across = Tenths.away(clearing.acrossMm());
     double apart = Tenths.away(clearing.apartMm());
     double aside = Math.min(Math.abs(across), Math.abs(apart));
-    List<Moved.Move> moves = new ArrayList<>();
+    List<AfterMove.Move> moves = new ArrayList<>();
     boolean first = shift.isPresent() && elevation <= aside;
     if (Double.isFinite(aside) && (!first || aside <= SENSIBLE_MM)) {
       boolean whole = Math.abs(across) <= Math.abs(apart);
       moves.add(
-          new Moved.Move(
+          new AfterMove.Move(
               "set so across the machine", s -> whole ? s.across(across) : s.apart(apart)));
     }
     shift
@@ -79,7 +79,7 @@ final class Advice {
             by ->
                 moves.add(
                     first ? 0 : moves.size(),
-                    new Moved.Move("moved so in side view", s -> s.moved(Solid.by(by)))));
+                    new AfterMove.Move("moved so in side view", s -> s.moved(Solid.by(by)))));
     return moves;
   }
 

@@ -181,7 +181,7 @@ public final class GapFindings {
     Clearing clearing = clearing(still, moved, limitMm);
     return Words.of(
         Advice.move(moved, clearing),
-        Moved.said(Advice.moves(clearing), m -> made(moved, m.by()), "; but ", ""),
+        AfterMove.said(Advice.moves(clearing), m -> made(moved, m.by()), "; but ", ""),
         (rules.saidToTouch(pair.a(), pair.b())
             ? "; or drop the limit, since they are said to touch"
             : rules.demand(pair.a(), pair.b()) == Demands.Key.HOT_GAP
@@ -215,17 +215,17 @@ public final class GapFindings {
    * Returns the least gap to another part that is too small, and smaller than now, once a part is
    * moved so as drawn, in any stance.
    */
-  Optional<Moved.Made> made(String part, UnaryOperator<Solid> move) {
-    List<Moved.Made> made = new ArrayList<>();
+  Optional<AfterMove.Made> made(String part, UnaryOperator<Solid> move) {
+    List<AfterMove.Made> made = new ArrayList<>();
     for (String other : drawn.keySet()) {
       if (!other.equals(part) && rules.mayNotTouch(part, other)) {
         double limit = rules.limitMm(part, other, rules.demand(part, other));
         for (Clearing.Position p : positions(other, part)) {
-          Moved.made(p, move, limit).ifPresent(made::add);
+          AfterMove.made(p, move, limit).ifPresent(made::add);
         }
       }
     }
-    return Moved.worst(made);
+    return AfterMove.worst(made);
   }
 
   GapRules rules() {

@@ -3,8 +3,8 @@ package org.longlow.constraints.check.gap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.check.gap.Moved.Made;
-import org.longlow.constraints.check.gap.Moved.Move;
+import org.longlow.constraints.check.gap.AfterMove.Made;
+import org.longlow.constraints.check.gap.AfterMove.Move;
 import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
@@ -31,7 +31,7 @@ public final class Nudged {
   /** Returns a sentence on what these moves of a part make, found when it is read. */
   public Words but(String part, List<Move> moves) {
     return layout.parts().containsKey(part)
-        ? Words.later(() -> Moved.said(moves, move -> made(part, move), " But ", "."))
+        ? Words.later(() -> AfterMove.said(moves, move -> made(part, move), " But ", "."))
         : Words.NONE; // somebody, whom nothing moves but the seat
   }
 
@@ -40,13 +40,13 @@ public final class Nudged {
     if (gaps.rules().clearOfPeople(part)) {
       people.forEach(person -> made(part, person, move).ifPresent(made::add));
     }
-    return Moved.worst(made);
+    return AfterMove.worst(made);
   }
 
   private Optional<Made> made(String name, PersonBody person, Move move) {
     Part part = layout.parts().get(name);
     Solid body = person.clearOf(part, gaps.rules());
-    return Moved.made(
+    return AfterMove.made(
             new Clearing.Position(body, gaps.drawn(name)),
             move.by(),
             gaps.rules().limitMm(name, person.sitting()))

@@ -153,7 +153,7 @@ public final class PersonGaps {
     Clearing clearing = parts.clearingOf(part, body, limitMm);
     return Words.of(
         Advice.move(part, clearing),
-        Moved.said(Advice.moves(clearing), m -> parts.made(part, m.by()), "; but ", ""));
+        AfterMove.said(Advice.moves(clearing), m -> parts.made(part, m.by()), "; but ", ""));
   }
 
   /** Own cushions may be touched, so those are told of only where somebody is in them. */

@@ -12,7 +12,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
-import org.longlow.constraints.check.gap.Moved;
+import org.longlow.constraints.check.gap.AfterMove;
 import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -90,7 +90,7 @@ public final class GroundFindings {
                         Words.atLeast(limit - least),
                         ".",
                         nudged
-                            .map(n -> n.but(part, List.of(Moved.Move.up(limit - least))))
+                            .map(n -> n.but(part, List.of(AfterMove.Move.up(limit - least))))
                             .orElse(Words.NONE))
                     : ".")))
         .at(lowest.at());

@@ -16,7 +16,7 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.check.gap.Moved;
+import org.longlow.constraints.check.gap.AfterMove;
 import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -242,7 +242,11 @@ public final class LeanFindings {
         Words.atLeast(in),
         " farther in.",
         nudged
-            .map(n -> n.but(touch.thing().name(), List.of(Moved.Move.up(up), Moved.Move.in(in))))
+            .map(
+                n ->
+                    n.but(
+                        touch.thing().name(),
+                        List.of(AfterMove.Move.up(up), AfterMove.Move.in(in))))
             .orElse(Words.NONE));
   }
 

@@ -15,9 +15,12 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /** Moves of a part as some advice has them, and what a part then comes too near. */
-public final class Moved {
+public final class AfterMove {
 
-  private Moved() {}
+  /** Less than by this a gap is as it was, mm. */
+  private static final double LESS_MM = 0.001;
+
+  private AfterMove() {}
 
   /**
    * A way to move something.
@@ -48,7 +51,7 @@ public final class Moved {
       return Optional.empty();
     }
     Gap now = p.moved().to(p.still(), limitMm);
-    return now != null && now.gapMm() <= then.gapMm() + GapFindings.EASE_MM
+    return now != null && now.gapMm() <= then.gapMm() + LESS_MM
         ? Optional.empty()
         : Optional.of(new Made(p.still().name(), then.gapMm(), limitMm));
   }
