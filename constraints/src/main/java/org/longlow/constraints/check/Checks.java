@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
@@ -21,6 +22,7 @@ import org.longlow.constraints.check.gap.HeatFindings;
 import org.longlow.constraints.check.gap.HubFindings;
 import org.longlow.constraints.check.gap.JointFindings;
 import org.longlow.constraints.check.gap.LockFindings;
+import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
@@ -173,6 +175,7 @@ public final class Checks {
     findings.addAll(joints.all(gaps));
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
+    Optional<Nudged> nudged = Optional.of(new Nudged(layout, gaps, people));
     List<Solid> lines = LineFindings.bodies(layout, wheels, placed.places());
     findings.addAll(
         new HeatFindings(layout, rules, gaps, placed.places(), lines, true).all(people, standings));
@@ -207,7 +210,7 @@ public final class Checks {
     weights.finding().ifPresent(findings::add);
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
-    add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings, nudged));
     findings.addAll(HubFindings.of(layout, placed.places(), shapes));
     findings.addAll(TyreFindings.grown(placed));
     ElectricFindings.of(layout, placed.places()).ifPresent(findings::add);
@@ -217,7 +220,7 @@ public final class Checks {
       add(
           findings,
           LeanFindings.LEAN,
-          () -> new LeanFindings(layout, wheels).of(standings, progress));
+          () -> new LeanFindings(layout, wheels, nudged).of(standings, progress));
       add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
       findings.addAll(AimFindings.of(layout, standings));

@@ -65,7 +65,11 @@ final class MeasuredAxes {
     List<Between> all = new ArrayList<>();
     if (part instanceof FrontPart front) {
       all.add(new Between("the steering axis", front.bottom(), front.top()));
-      front.pivot().ifPresent(p -> all.add(new Between("the link", p, front.axle())));
+      if (front.pivot().isPresent()) {
+        front.pieces().stream()
+            .filter(p -> !p.from().equals(front.bottom()))
+            .forEach(p -> all.add(new Between("the " + p.what(), p.from(), p.to())));
+      }
       front
           .postBottom()
           .flatMap(p -> front.postTop().map(q -> new Between("the bars' axis", p, q)))

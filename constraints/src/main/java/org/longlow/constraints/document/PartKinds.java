@@ -77,7 +77,8 @@ final class PartKinds {
     all.put(
         "wheel",
         part("wheel", "A wheel with its tyre. A layout has one at each end.", WheelKinds::wheel)
-            .rule(PartRules::sized));
+            .rule(PartRules::sized)
+            .rule(PartRules::currentless));
     all.put(
         "front",
         part("front", "The front system, from the steering axis to the axle.", WheelKinds::front)

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.Electric;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Occupant;
@@ -122,6 +123,17 @@ final class PartRules {
             + " \"crown\" that its tyre has");
   }
 
+  /** Only what is in it can take a current. */
+  static void currentless(WheelPart wheel, Spot at) {
+    if (!wheel.driven() && !wheel.electric().equals(Electric.NOT_SAID)) {
+      at.fault(
+          "electric",
+          "",
+          "is said of a wheel without a motor",
+          "add the motor to what sits inside it, or take this out");
+    }
+  }
+
   static void linked(FrontPart front, Spot at) {
     boolean telescopic = front.type() == FrontPart.Kind.TELESCOPIC;
     if (telescopic && front.pivot().isPresent()) {
@@ -129,6 +141,30 @@ final class PartRules {
     }
     if (front.type() != null && !telescopic && front.pivot().isEmpty()) {
       at.fault("pivot", "", "is missing", "add the pin that the link turns about");
+    }
+    if (front.type() != null) {
+      upright(front, at);
+    }
+  }
+
+  private static void upright(FrontPart front, Spot at) {
+    boolean two = front.type().twoLinks();
+    if (two && front.links().pins().isEmpty()) {
+      at.fault("links", "", "is missing", "say which pins hold the upright");
+    }
+    if (!two && !front.links().pins().isEmpty()) {
+      at.fault("links", "", "is only for parallelogram and hub-centre", "take it out");
+    }
+    if (two && front.brakeRod()) {
+      at.fault("brakeRod", "true", "has no use: the upright holds the brake", "take it out");
+    }
+    if (front.type() == FrontPart.Kind.HUB_CENTRE
+        && (front.postTop().isEmpty() || front.postBottom().isEmpty())) {
+      at.fault(
+          "postTop",
+          "",
+          "is missing: bars cannot turn about an axis in the hub",
+          "add both pins of the axis that they turn about");
     }
   }
 

@@ -88,6 +88,31 @@ final class WheelKinds {
                 }
               });
 
+  static final Kind<FrontPart.Links> LINKS =
+      Kind.of(
+              "links",
+              "What holds the upright of a front with two links.",
+              (Source<FrontPart.Links> s) ->
+                  new FrontPart.Links(
+                      s.may(
+                          "joint",
+                          Type.ref(Referent.PIN),
+                          FrontPart.Links::joint,
+                          "The pin at which the lower link or the arm holds the upright, such as"
+                              + " the axle's; it goes with the front wheel."),
+                      s.may(
+                          "rodPivot",
+                          Type.ref(Referent.PIN),
+                          FrontPart.Links::rodPivot,
+                          "The pin that the upper link or the rod turns about, beside \"pivot\"."),
+                      s.may(
+                          "rodJoint",
+                          Type.ref(Referent.PIN),
+                          FrontPart.Links::rodJoint,
+                          "The pin at which that holds the upright; it goes with the front"
+                              + " wheel.")))
+          .together("joint", "rodPivot", "rodJoint");
+
   private WheelKinds() {}
 
   /** What a new body about an axle begins with. */
@@ -149,7 +174,8 @@ final class WheelKinds {
             new Type.ListOf<>(new Type.Nested<>(HUB_BODY), 0, MAX_INSIDE),
             List.of(),
             WheelPart::inside,
-            "What sits about its axle and is not drawn as a part: hub motor, brakes, sprocket."));
+            "What sits about its axle and is not drawn as a part: hub motor, brakes, sprocket."),
+        ElectricKinds.said(s, WheelPart::electric));
   }
 
   static FrontPart front(Source<FrontPart> s) {
@@ -174,7 +200,8 @@ final class WheelKinds {
             "pivot",
             Type.ref(Referent.PIN),
             FrontPart::pivot,
-            "Link pivot; not for a telescopic fork."),
+            "Link pivot; not for a telescopic fork. Of two links the pivot of the lower one, or of"
+                + " the arm."),
         s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
         s.need("tube", PartSizes.SIZE, FrontPart::tube, "Diameter of stanchion, stem or link."),
         s.need(
@@ -195,7 +222,14 @@ final class WheelKinds {
             "brakeRod",
             FrontPart::brakeRod,
             "True if a rod beside the link, as long and as level, holds the brake; else it swings with"
-                + " the link, which a leading one lifts and a trailing one presses down while braking."));
+                + " the link, which a leading one lifts and a trailing one presses down while braking."),
+        s.or(
+            "links",
+            new Type.Nested<>(LINKS),
+            FrontPart.Links.NONE,
+            FrontPart::links,
+            "What holds the upright of a parallelogram or hub-centre front: where the lower link,"
+                + " or the arm, meets it, and the upper link, or the rod."));
   }
 
   static SwingarmPart swingarm(Source<SwingarmPart> s) {

@@ -21,6 +21,7 @@ import org.longlow.constraints.layout.Traits.Make;
  *     disc to 1 for a thin ring; for balance
  * @param rimInside radius of what is free inside its rim, from the axle
  * @param inside what sits about its axle and is no part of its own
+ * @param electric what the motor among that takes from the electrics
  */
 public record WheelPart(
     PartBase base,
@@ -33,11 +34,17 @@ public record WheelPart(
     Optional<Formula> pressure,
     Optional<Formula> spread,
     Optional<Formula> rimInside,
-    List<HubBody> inside)
+    List<HubBody> inside,
+    Electric electric)
     implements Part.AtEnd {
 
   public WheelPart {
     inside = List.copyOf(inside);
+  }
+
+  /** Whether a motor sits in its hub. */
+  public boolean driven() {
+    return inside.stream().anyMatch(body -> body.what() == HubBody.What.MOTOR);
   }
 
   @Override

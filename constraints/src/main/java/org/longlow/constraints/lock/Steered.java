@@ -40,7 +40,10 @@ public record Steered(SteeringAxis head, SteeringAxis bars, Map<String, Steering
     Map<String, SteeringAxis> axisOf = new LinkedHashMap<>();
     for (Part part : layout.parts().values()) {
       boolean wheel = part instanceof WheelPart w && w.end() == Part.End.FRONT;
-      boolean atWheel = wheel || part.equals(fork) || allAtWheel(layout, fork, part.pins());
+      boolean atWheel =
+          wheel
+              || part.equals(fork) && fork.type().turns()
+              || allAtWheel(layout, fork, part.pins());
       if (atWheel) {
         axisOf.put(part.name(), head.get());
       } else if (part.base().steered()) {

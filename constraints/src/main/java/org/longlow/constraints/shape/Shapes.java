@@ -70,8 +70,7 @@ public final class Shapes {
     @Override
     public PartShape front(FrontPart front) {
       double d = places.value(front.tube());
-      List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
-      Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
+      Geometry outline = Curves.rounded(lines(front, places), d);
       List<Prism> prisms = frontBody(front, places);
       return new PartShape(
           front, outline, prisms, FillMass.mass(front, 0, places), Filled.centre(outline), 0);
@@ -223,8 +222,8 @@ public final class Shapes {
   }
 
   /**
-   * Returns what lies on the steering axis of a front system: the first of its prisms, the others
-   * are its legs.
+   * Returns what lies on the steering axis of a front system, if that is not in the hub: the first
+   * of its prisms, the others are its legs.
    */
   public static Prism stem(FrontPart front, Places places) {
     double d = places.value(front.tube());
@@ -235,10 +234,11 @@ public final class Shapes {
     double d = places.value(front.tube());
     double y = places.value(front.y());
     List<Prism> prisms = new ArrayList<>();
-    prisms.add(stem(front, places));
-    List<PointMm> path = legs(front, places);
-    for (int i = 1; i < path.size(); i++) {
-      Prism bar = bar(path.get(i - 1), path.get(i), y, d);
+    if (front.type().turns()) {
+      prisms.add(stem(front, places));
+    }
+    for (FrontPart.Piece piece : front.pieces()) {
+      Prism bar = bar(places.pin(piece.from()), places.pin(piece.to()), y, d);
       prisms.add(bar);
       prisms.add(bar.mirrored());
     }
@@ -254,12 +254,14 @@ public final class Shapes {
         List.of(new Rod(from, to, y, radius, true, true)));
   }
 
-  /** Returns the line of the legs of a front system in side view, down to the axle. */
-  public static List<PointMm> legs(FrontPart front, Places places) {
-    PointMm axle = places.pin(front.axle());
-    return front.pivot().isPresent()
-        ? List.of(places.pin(front.bottom()), places.pin(front.pivot().get()), axle)
-        : List.of(places.pin(front.top()), axle);
+  /** Stem, legs and links in side view, down to the axle; a king pin in the hub is in the wheel. */
+  private static List<List<PointMm>> lines(FrontPart front, Places places) {
+    List<List<PointMm>> lines = new ArrayList<>();
+    if (front.type().turns()) {
+      lines.add(List.of(places.pin(front.top()), places.pin(front.bottom())));
+    }
+    front.lines().forEach(line -> lines.add(line.stream().map(places::pin).toList()));
+    return lines;
   }
 
   /** Returns the bent centre line of a tube, as seen from the side. */

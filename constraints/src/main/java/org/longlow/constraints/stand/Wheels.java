@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.ride.LinkedPath;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
 import org.longlow.constraints.shape.PartShape;
@@ -82,7 +83,9 @@ public record Wheels(
     SwingarmPart arm = last(layout.parts(SwingarmPart.class));
     List<Fault> faults = new ArrayList<>();
     Suspension atFront =
-        front == null ? null : suspension(fork, Wheels::path, front, drawn, faults);
+        front == null
+            ? null
+            : suspension(fork, (f, at) -> path(layout, f, at), front, drawn, faults);
     Suspension atRear = rear == null ? null : suspension(arm, Wheels::path, rear, drawn, faults);
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(new Fault(WHEELS, notApart(front, rear, drawn)));
@@ -137,8 +140,17 @@ public record Wheels(
     return WheelPath.swingarm(drawn.pin(arm.pivot()), drawn.pin(arm.axle()));
   }
 
-  private static WheelPath path(FrontPart fork, Places drawn) {
+  private static WheelPath path(Layout layout, FrontPart fork, Places drawn) {
     PointMm axle = drawn.pin(fork.axle());
+    if (fork.type().twoLinks() && fork.links().whole() && fork.pivot().isPresent()) {
+      goWithWheel(layout, fork);
+      return new LinkedPath(
+          drawn.pin(fork.pivot().get()),
+          drawn.pin(fork.links().joint().get()),
+          drawn.pin(fork.links().rodPivot().get()),
+          drawn.pin(fork.links().rodJoint().get()),
+          axle);
+    }
     if (fork.type() == FrontPart.Kind.TELESCOPIC || fork.pivot().isEmpty()) {
       PointMm up = drawn.pin(fork.top()).minus(drawn.pin(fork.bottom()));
       return WheelPath.telescopic(axle, Math.atan2(-up.x(), up.z()));
@@ -147,6 +159,28 @@ public record Wheels(
     return fork.type() == FrontPart.Kind.LEADING_LINK
         ? WheelPath.leadingLink(pivot, axle)
         : WheelPath.trailingLink(pivot, axle);
+  }
+
+  /** What the upright holds moves with it, and nothing else of the front. */
+  private static void goWithWheel(Layout layout, FrontPart fork) {
+    List<String> go = new ArrayList<>();
+    go.add(fork.links().joint().orElseThrow());
+    go.add(fork.links().rodJoint().orElseThrow());
+    List<String> stay = new ArrayList<>();
+    stay.add(fork.pivot().orElseThrow());
+    stay.add(fork.links().rodPivot().orElseThrow());
+    (fork.type().turns() ? stay : go).addAll(List.of(fork.top(), fork.bottom()));
+    for (String pin : go) {
+      if (!pin.equals(fork.axle()) && !layout.pins().get(pin).with().equals(Pin.FRONT_WHEEL)) {
+        throw new OutOfRange(
+            "pin " + pin + " is on the upright; write \"with\": \"front-wheel\" for it");
+      }
+    }
+    for (String pin : stay) {
+      if (pin.equals(fork.axle()) || layout.pins().get(pin).with().equals(Pin.FRONT_WHEEL)) {
+        throw new OutOfRange("pin " + pin + " moves with the wheel and must stay with the frame");
+      }
+    }
   }
 
   private static Suspension suspension(Part.Carrier carrier, WheelPath path, Places drawn) {
@@ -306,9 +340,9 @@ public record Wheels(
   double riseShare(Part.End end, PartShape shape) {
     List<String> pins = shape.part().pins();
     double x = pins.size() == 1 ? drawn.pin(pins.get(0)).x() : shape.centre().x();
-    return suspension(end).path() instanceof WheelPath.Arc arc
-        ? (x - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
-        : 1;
+    WheelPath path = suspension(end).path();
+    PointMm axle = path.axle(0);
+    return 1 + path.turnPerMm(axle) * (x - axle.x()) / path.directionAt(axle).z();
   }
 
   private Suspension suspension(Part.End end) {

@@ -89,7 +89,9 @@ public final class AnswerReader {
       case TRACING -> {
         // read last, since the box says how long it is
       }
-      case FRONT -> oneOf(question, text, words(FrontPart.Kind.values()), answers::front);
+      case FRONT ->
+          oneOf(
+              question, text, words(Answers.FRONTS.toArray(FrontPart.Kind[]::new)), answers::front);
       case LAW -> law(text);
     }
   }

@@ -1,5 +1,6 @@
 package org.longlow.constraints.start;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.FrontPart;
@@ -35,6 +36,18 @@ public record Answers(
     Optional<Tracing> tracing,
     Optional<FrontPart.Kind> front,
     Optional<List<String>> law) {
+
+  /**
+   * How the front wheel of a first machine may be carried: what has an upright is drawn by hand.
+   */
+  public static final List<FrontPart.Kind> FRONTS =
+      Arrays.stream(FrontPart.Kind.values()).filter(kind -> !kind.twoLinks()).toList();
+
+  public Answers {
+    if (front.filter(FrontPart.Kind::twoLinks).isPresent()) {
+      throw new IllegalArgumentException("a first machine has no front like " + front.get());
+    }
+  }
 
   /** Nothing said. */
   public static final Answers NONE = new Builder().answers();

@@ -24,7 +24,7 @@ final class Chassis {
   private static final double STRUT = 0.6;
 
   /** Thighs hang beside the second pan, so the rails under it keep off, mm. */
-  private static final double UNDER_PILLION_MM = 15;
+  private static final double UNDER_PILLION_MM = 19;
 
   private final Lengthwise room;
   private final Rolling rolling;

@@ -2,15 +2,19 @@ package org.longlow.constraints.start;
 
 import static org.longlow.constraints.start.Draft.text;
 
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.lock.SteeringAxis;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.start.Parts.At;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
@@ -28,6 +32,14 @@ final class Fittings {
 
   /** So far ahead of the bars, at full lock they keep off knees, mm. */
   private static final double SIGNAL_AHEAD_MM = 90;
+
+  private static final double PAST_LAMP_MM = 66;
+  private static final double SIGNAL_STEP_MM = 8;
+
+  private static final double REFLECTOR_LONG_MM = 40;
+
+  /** A reflector is no larger than a ball of this radius, mm. */
+  private static final double REFLECTOR_MM = 28;
 
   private static final double SIGNAL_OVER_HEAD_MM = 45;
   private static final double MOST_SIGNAL_OVER_HEAD_MM = 330;
@@ -77,7 +89,7 @@ final class Fittings {
         0,
         new Size(15, 8, 20),
         LampPart.Colour.WHITE);
-    PointMm signals = signals();
+    PointMm signals = signals(x);
     nailed("frontSignalPin", signals.x(), signals.z());
     lamp(
         bought("frontSignals", 0.4).steered(),
@@ -91,16 +103,20 @@ final class Fittings {
 
   /** At the ends of the indicators, where nothing hides them from the side, or below those. */
   private void reflectors(PointMm signals) {
-    double z = Math.min(signals.z(), HIGHEST_REFLECTOR_MM);
-    PointMm at = new PointMm(signals.x() - SIGNAL_DEPTH_MM / 2, z);
+    PointMm at = reflectorAt(signals);
     nailed("frontReflectorPin", at.x(), at.z());
     lamp(
         bought("frontReflectors", 0.1, "frontSignals").steered(),
         LampPart.Kind.SIDE_REFLECTOR,
         "frontReflectorPin",
         signalYMm() + SIGNAL_HALF_MM + 4,
-        new Size(4, 18, 40),
+        new Size(4, 18, REFLECTOR_LONG_MM),
         LampPart.Colour.AMBER);
+  }
+
+  private static PointMm reflectorAt(PointMm signals) {
+    return new PointMm(
+        signals.x() - SIGNAL_DEPTH_MM / 2, Math.min(signals.z(), HIGHEST_REFLECTOR_MM));
   }
 
   /** Where a leg of the fork is at a height, from the front axle. */
@@ -117,18 +133,55 @@ final class Fittings {
   }
 
   /** On the riser of the bars, from the front axle: as low as feet and shanks let them be. */
-  private PointMm signals() {
+  private PointMm signals(double lampAheadMm) {
     PointMm top = rolling.headTop(room.wheelbaseMm);
     PointMm rise = draft.at("barRise");
-    PointMm at = top;
+    PointMm low = null;
     for (double up = SIGNAL_OVER_HEAD_MM; up < MOST_SIGNAL_OVER_HEAD_MM; up += 5) {
       PointMm bar = top.towards(rise, Math.min(1, up / (rise.z() - top.z())));
-      at = new PointMm(bar.x() + SIGNAL_DEPTH_MM, top.z() + up);
-      if (awayFromLegs(at) > Draft.mmOf(Demands.Key.PERSON_GAP) + 4) {
-        break;
+      PointMm at = new PointMm(bar.x() + SIGNAL_DEPTH_MM + SIGNAL_AHEAD_MM, top.z() + up);
+      PointMm straight = new PointMm(bar.x() + SIGNAL_DEPTH_MM, at.z());
+      if (awayFromLegs(straight) <= Draft.mmOf(Demands.Key.PERSON_GAP) + 4) {
+        continue;
+      }
+      low = low == null ? at : low;
+      // farther ahead they would hide the lamps from the side
+      double most = Math.max(at.x() + 1, lampAheadMm + room.wheelbaseMm + PAST_LAMP_MM);
+      for (double x = at.x(); x < most; x += SIGNAL_STEP_MM) {
+        if (turnsPastLegs(new PointMm(x, at.z()))) {
+          return rounded(new PointMm(x, at.z()));
+        }
       }
     }
-    return new PointMm(Math.rint(at.x() + SIGNAL_AHEAD_MM - room.wheelbaseMm), Math.rint(at.z()));
+    return rounded(low == null ? top.plus(new PointMm(SIGNAL_AHEAD_MM, 0)) : low);
+  }
+
+  /** From the front axle. */
+  private PointMm rounded(PointMm at) {
+    return new PointMm(Math.rint(at.x() - room.wheelbaseMm), Math.rint(at.z()));
+  }
+
+  /** Whether the reflectors at the ends of the indicators keep off all legs at full lock. */
+  private boolean turnsPastLegs(PointMm at) {
+    SteeringAxis axis =
+        SteeringAxis.through(
+            rolling.headBottom(room.wheelbaseMm), rolling.headTop(room.wheelbaseMm));
+    double lock = Draft.mmOf(Demands.Key.LOCK);
+    double out = signalYMm() + SIGNAL_HALF_MM + REFLECTOR_MM / 2;
+    PointMm middle = reflectorAt(at).minus(new PointMm(REFLECTOR_LONG_MM / 2, 0));
+    double ahead = axis.aheadMm(middle);
+    PointMm turned =
+        axis.point(ahead * Math.cos(lock) - out * Math.sin(lock), axis.alongMm(middle));
+    PointMm pan = room.of(PointMm.ORIGIN);
+    Prism reflector =
+        Prism.ball(turned.minus(pan), out * Math.cos(lock) + ahead * Math.sin(lock), REFLECTOR_MM);
+    double gap = Draft.mmOf(Demands.Key.PERSON_GAP);
+    return room.posed.sittings().stream()
+        .allMatch(
+            s ->
+                new Solid("reflector", List.of(reflector))
+                        .to(new Solid("person", s.finePrisms()), gap)
+                    == null);
   }
 
   /** Outside of the bars. */

@@ -1,21 +1,35 @@
 package org.longlow.constraints.start;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
 /** Where everything is along the machine, mm ahead of the rear contact point. */
 final class Lengthwise {
 
-  /** Room for the front wheel to turn to full lock, from its tyre to the rails behind it, mm. */
-  static final double STEER_ROOM_MM = 99;
-
   /** A rail from the pivot to the back that reaches farther ahead would lie too flat, mm. */
   private static final double FLATTEST_BACK_RAIL_MM = 170;
 
   /** Legs lower than this under the top of the head are in no way of the bars, mm. */
   private static final double BAR_BELOW_MM = 60;
+
+  /** The widest boot reaches so far in from the edge of its board, mm. */
+  private static final double BOOT_IN_MM = 9;
+
+  /**
+   * At full lock a leg that reaches ahead to a trailing link comes so much nearer to a shank, mm.
+   */
+  private static final double LEGS_BACK_MM = 12;
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private static final double USUAL_WHEELBASE_MM = 1500;
 
@@ -82,8 +96,9 @@ final class Lengthwise {
         cargo.ahead().isEmpty()
             ? floorKnotMm + 60
             : aheadFromMm + Cargo.lengthMm(cargo.ahead()) + Rolling.RAIL_MM / 2;
-    double steer = rolling.front.freeRadiusMm() + STEER_ROOM_MM;
-    leastWheelbaseMm = Math.ceil(Math.max(aheadTo + steer, beforeLegs()) / 10) * 10;
+    double steer = rolling.front.freeRadiusMm() + SteerRoom.mm(rolling, brief.front());
+    double farEnough = Math.max(aheadTo + steer, beforeLegs());
+    leastWheelbaseMm = Math.ceil(besideFeet(farEnough) / 10) * 10;
     wheelbaseMm =
         Double.isNaN(brief.wheelbaseMm())
             ? Math.max(USUAL_WHEELBASE_MM, leastWheelbaseMm) + tuning.longerMm()
@@ -139,7 +154,33 @@ final class Lengthwise {
     double knees = posed.aheadMm(Set.of("thigh"), rolling.headHeightMm - 10) + stem;
     double legs = posed.aheadMm(Posed.LEGS, top.z() - BAR_BELOW_MM) + Rails.BAR_ROOM_MM;
     double ahead = Math.max(knees, legs);
-    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead - top.x();
+    double link = brief.front() == FrontPart.Kind.TRAILING_LINK ? LEGS_BACK_MM : 0;
+    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead + link - top.x();
+  }
+
+  /** The shortest wheelbase with which the turned wheel passes feet, and the boards they are on. */
+  private double besideFeet(double leastMm) {
+    Coordinate[] board = new Coordinate[] {at(of(spots().board())), at(of(spots().boardFront()))};
+    List<Geometry> feet = new ArrayList<>(posed.outlines(Set.of("foot")));
+    feet.replaceAll(
+        g -> AffineTransformation.translationInstance(seatXMm, posed.seatHeightMm()).transform(g));
+    feet.add(FACTORY.createLineString(board).buffer(SeatKit.REST_THICK_MM / 2));
+    double boards = posed.kit().feetYMm - SeatKit.REST_WIDE_MM / 2;
+    double pastFeet = pastTurned(FACTORY.buildGeometry(feet), boards - BOOT_IN_MM, leastMm);
+    PointMm stay = of(spots().board().towards(spots().boardFront(), Rails.STAY_BACK));
+    Coordinate[] down = new Coordinate[] {at(stay), new Coordinate(stay.x(), Rolling.FLOOR_MM)};
+    return pastTurned(
+        FACTORY.createLineString(down).buffer(Rails.STAY_MM / 2),
+        boards - Rails.STAY_BESIDE_MM - Rails.STAY_MM,
+        pastFeet);
+  }
+
+  private double pastTurned(Geometry beside, double fromYMm, double leastMm) {
+    return SteerRoom.axleAheadMm(rolling, brief.front(), beside, fromYMm, leastMm);
+  }
+
+  private static Coordinate at(PointMm p) {
+    return new Coordinate(p.x(), p.z());
   }
 
   /** Where the back's rail takes up the slope of the back, from the pan's rear end. */

@@ -139,12 +139,19 @@ record Posed(
         .orElse(Double.NEGATIVE_INFINITY);
   }
 
-  /** Returns how far something is from everybody's legs, seen from the side, mm. */
-  double awayFromLegsMm(Geometry thing) {
+  /** Returns some limbs of everybody, seen from the side. */
+  List<Geometry> outlines(Set<String> limbs) {
     return sittings.stream()
         .flatMap(s -> s.flesh().stream())
-        .filter(f -> LEGS.contains(f.name()))
-        .mapToDouble(f -> f.outline().distance(thing))
+        .filter(f -> limbs.contains(f.name()))
+        .map(f -> (Geometry) f.outline())
+        .toList();
+  }
+
+  /** Returns how far something is from everybody's legs, seen from the side, mm. */
+  double awayFromLegsMm(Geometry thing) {
+    return outlines(LEGS).stream()
+        .mapToDouble(limb -> limb.distance(thing))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }

@@ -55,6 +55,12 @@ final class Rails {
   /** Tube of the stays that hold boards and head rest, mm. */
   static final double STAY_MM = 18;
 
+  /** A stay of a board ends so far inside of it, clear of the widest boot, mm. */
+  static final double STAY_BESIDE_MM = 22.5;
+
+  /** Where ahead of the rails, it holds the board under the heel: so far from its rear end. */
+  static final double STAY_BACK = 0.12;
+
   private Rails() {}
 
   /** Where the back's rail takes up the slope of the back, from the pan's rear end. */

@@ -34,9 +34,6 @@ final class RiderPlace {
   /** A stay ends so far under the middle of its board, clear of the sole, mm. */
   private static final double STAY_UNDER_MM = 16;
 
-  /** And so far inside of it, clear of the widest boot, mm. */
-  private static final double STAY_BESIDE_MM = 22.5;
-
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private final Lengthwise room;
@@ -131,7 +128,7 @@ final class RiderPlace {
     PointMm middle = room.of(board.towards(front, 0.4).plus(under));
     if (middle.x() + 20 > room.floorFrontMm - 40) {
       // the board is ahead of the rails: a stay from behind goes under the heel
-      middle = room.of(board.towards(front, 0.12).plus(under));
+      middle = room.of(board.towards(front, Rails.STAY_BACK).plus(under));
     }
     PointMm foot = stayFoot(middle);
     draft.pin("boardMiddle", middle);
@@ -154,7 +151,7 @@ final class RiderPlace {
             room.posed.kit().feetYMm
                 - SeatKit.REST_WIDE_MM / 2
                 - Rails.STAY_MM / 2
-                - STAY_BESIDE_MM,
+                - Rails.STAY_BESIDE_MM,
             true,
             "stayFoot",
             "boardMiddle"));

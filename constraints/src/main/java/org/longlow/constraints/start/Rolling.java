@@ -89,15 +89,19 @@ final class Rolling {
   /** The lowest that the head can be over the wheel and its guard at full bump. */
   private double headHeight(Brief brief) {
     double clear = front.freeRadiusMm() + GUARD_OFF_MM + 4 + FORK_TUBE_MM / 2 + 10;
-    double tan = Math.tan(Math.toRadians(RAKE_DEG));
-    boolean slides = brief.front() == FrontPart.Kind.TELESCOPIC;
-    double back = slides ? BUMP_MM * tan : 12;
-    PointMm wheel = new PointMm(-back, front.freeRadiusMm() + BUMP_MM);
+    PointMm wheel = bumped(brief.front());
     double z = front.freeRadiusMm();
     while (wheel.distance(new PointMm(axisAheadMm(z), z)) < clear || z < wheel.z()) {
       z++;
     }
     return Math.ceil(z / 5) * 5;
+  }
+
+  /** Returns about where the front axle is at full bump, from where it is drawn over the road. */
+  PointMm bumped(FrontPart.Kind kind) {
+    boolean slides = kind == FrontPart.Kind.TELESCOPIC;
+    double back = slides ? BUMP_MM * Math.tan(Math.toRadians(RAKE_DEG)) : 12;
+    return new PointMm(-back, front.freeRadiusMm() + BUMP_MM);
   }
 
   /** Returns how far ahead of the front axle the steering axis is at a height, mm. */

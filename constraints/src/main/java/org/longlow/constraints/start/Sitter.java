@@ -43,6 +43,11 @@ final class Sitter {
   /** Bent enough to follow a grip to full lock, deg; the band of comfort begins at 100. */
   private static final double EASY_ELBOW_DEG = 115;
 
+  /** A joint far outside of its band. */
+  private static final double UNEASY_COST = 1;
+
+  private static final double LOW_BOARD_DEG = 45;
+
   private static final double LOCK = Draft.mmOf(Demands.Key.LOCK);
 
   /** Discomfort of a square millimetre that a grip is out of reach at full lock. */
@@ -89,12 +94,12 @@ final class Sitter {
   /** Seats everybody; the head rest last, for it alone decides how the head is held. */
   Spots settle() {
     Spots spots = guess();
-    double[] feet =
-        Seek.least(
-            new double[] {spots.board().x(), spots.board().z(), spots.boardDeg()},
-            new double[] {40, 40, 8},
-            new double[] {5, 5, 2},
-            x -> feetCost(guess().withFeet(new PointMm(x[0], x[1]), x[2])));
+    double[] feet = feetFrom(spots.board().x(), spots.board().z(), spots.boardDeg());
+    if (feetCost(feet) > UNEASY_COST) {
+      // a low head holds the boards down, and from there only another place is better
+      double[] other = feetFrom(spots.board().x(), leastBoardMm - seatHeightMm, LOW_BOARD_DEG);
+      feet = feetCost(other) < feetCost(feet) ? other : feet;
+    }
     spots = spots.withFeet(new PointMm(Math.rint(feet[0]), Math.rint(feet[1])), Math.rint(feet[2]));
     Spots withFeet = spots;
     double[] hands =
@@ -105,6 +110,15 @@ final class Sitter {
             x -> handCost(withFeet.withGrip(new PointMm(x[0], x[1]))));
     spots = spots.withGrip(new PointMm(Math.rint(hands[0]), Math.rint(hands[1])));
     return kit.head.isEmpty() ? spots : heads(spots);
+  }
+
+  private double[] feetFrom(double x, double z, double deg) {
+    return Seek.least(
+        new double[] {x, z, deg}, new double[] {40, 40, 8}, new double[] {5, 5, 2}, this::feetCost);
+  }
+
+  private double feetCost(double[] at) {
+    return feetCost(guess().withFeet(new PointMm(at[0], at[1]), at[2]));
   }
 
   /** Limbs of the shortest, who must reach as well, at middling angles. */

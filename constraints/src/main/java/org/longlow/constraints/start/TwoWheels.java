@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.layout.Electric;
 import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part.End;
@@ -110,6 +111,7 @@ final class TwoWheels {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            inside));
+            inside,
+            Electric.NOT_SAID));
   }
 }

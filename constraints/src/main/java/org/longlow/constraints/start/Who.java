@@ -76,7 +76,7 @@ public record Who(
     return values[k - 1] + share * (values[k] - values[k - 1]);
   }
 
-  /** Returns them as crew, in helmet and boots; riding clothes are for them to say. */
+  /** Returns them as crew, in helmet, boots and riding clothes. */
   Person on(String name, String seat) {
     Map<String, Formula> own = new LinkedHashMap<>();
     measuredMm.forEach((measure, mm) -> own.put(measure, Draft.mm(mm)));
@@ -89,7 +89,7 @@ public record Who(
         List.of(seat),
         true,
         true,
-        false,
+        true,
         years.stream().mapToObj(y -> Formula.of(y, Unit.NONE)).findFirst(),
         rucksackKg.stream().mapToObj(Draft::kg).findFirst(),
         Person.USUAL_RUCKSACK,

@@ -80,8 +80,11 @@ class RoundPartsTest {
     double y = PLACES.value(front.y());
     List<PointMm> stem = List.of(PLACES.pin(front.top()), PLACES.pin(front.bottom()));
     List<double[]> cloud = new ArrayList<>(BarCloud.of(stem, true, 0, r, 4));
-    cloud.addAll(BarCloud.of(Shapes.legs(front, PLACES), true, y, r, 4));
-    cloud.addAll(BarCloud.of(Shapes.legs(front, PLACES), true, -y, r, 4));
+    for (List<String> line : front.lines()) {
+      List<PointMm> legs = line.stream().map(PLACES::pin).toList();
+      cloud.addAll(BarCloud.of(legs, true, y, r, 4));
+      cloud.addAll(BarCloud.of(legs, true, -y, r, 4));
+    }
     reaches(front.name(), cloud, r);
   }
 }

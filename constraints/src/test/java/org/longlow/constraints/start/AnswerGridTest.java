@@ -78,15 +78,14 @@ class AnswerGridTest {
     assertThat(study.placed().report().status()).as(said.toString()).isEqualTo(SolveStatus.SOLVED);
     assertThat(study.sittings()).as(said.toString()).isNotEmpty();
     assertThat(study.sittings()).allMatch(s -> s.posture().isPresent());
+    // people ride dressed, and nothing is met on the way to the lock that is asked
+    assertThat(study.layout().crew().values())
+        .allMatch(p -> p.helmet() && p.boots() && p.clothes());
     List<Finding> fails =
         study.findings().stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
     assertThat(fails)
         .as(said.toString())
-        .allMatch(
-            f ->
-                f.kind() == LockFindings.LOCK
-                    || f.kind() == HandFindings.HANDS
-                    || leftByTheRest(study, f));
+        .allMatch(f -> f.kind() == HandFindings.HANDS || leftByTheRest(study, f));
     // a back far down takes hands off at full lock: what fails is then the first that is said
     assertThat(made.yours().subList(0, fails.size()))
         .as(said.toString())
@@ -100,6 +99,13 @@ class AnswerGridTest {
         .noneMatch(f -> f.basis().stream().anyMatch(Basis::decidesFromMemory));
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
     sprung(said, study);
+  }
+
+  /** Reflectors may come a little nearer to a foot than is asked, where no place keeps it all. */
+  private static boolean hardlyMet(Finding f) {
+    return f.kind() == LockFindings.LOCK
+        && f.about().path().contains("frontReflectors")
+        && f.margin() > -2;
   }
 
   private static void bendable(String said, FirstMachine.Made made) {

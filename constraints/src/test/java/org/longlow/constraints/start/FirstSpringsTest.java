@@ -43,7 +43,7 @@ class FirstSpringsTest {
   /** Whoever is heaviest presses the wheels to where they are drawn; nobody leaves a little sag. */
   @Test
   void wheelsAreDrawnWhereTheHeaviestPressesThem() {
-    for (FrontPart.Kind kind : FrontPart.Kind.values()) {
+    for (FrontPart.Kind kind : Answers.FRONTS) {
       for (int seats = 1; seats <= 2; seats++) {
         Study study = study(kind, seats);
         String name = kind + " " + seats;
@@ -106,7 +106,7 @@ class FirstSpringsTest {
 
   @Test
   void noSpringIsAStop() {
-    for (FrontPart.Kind kind : FrontPart.Kind.values()) {
+    for (FrontPart.Kind kind : Answers.FRONTS) {
       Study study = study(kind, 2);
       FrontPart fork = study.layout().parts(FrontPart.class).findFirst().orElseThrow();
       SwingarmPart arm = study.layout().parts(SwingarmPart.class).findFirst().orElseThrow();

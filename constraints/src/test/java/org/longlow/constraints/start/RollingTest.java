@@ -38,7 +38,7 @@ class RollingTest {
         new String[][] {
           {"110/80-16", "140/70-16"}, {"90/90-14", "110/80-14"}, {"120/70 R17", "180/55 R17"}
         }) {
-      for (FrontPart.Kind front : FrontPart.Kind.values()) {
+      for (FrontPart.Kind front : Answers.FRONTS) {
         all.add(Arguments.of(brief(tyres[0], tyres[1], Place.BEFORE, 0, front)));
       }
       all.add(Arguments.of(brief(tyres[0], tyres[1], Place.HUB, 120, FrontPart.Kind.TELESCOPIC)));

@@ -153,11 +153,14 @@ final class PartInk implements Part.Visitor<Void> {
     PointMm bottom = places.pin(front.bottom());
     PointMm axle = places.pin(front.axle());
     if (front.pivot().isPresent()) {
-      PointMm pivot = places.pin(front.pivot().get());
-      bar(Curves.bar(top, bottom, d), tone);
-      bar(Curves.bar(bottom, pivot, d), tone);
-      bar(Curves.bar(pivot, axle, d), tone);
-      pivot(pivot, d);
+      if (front.type().turns()) {
+        bar(Curves.bar(top, bottom, d), tone);
+      }
+      for (FrontPart.Piece piece : front.pieces()) {
+        bar(Curves.bar(places.pin(piece.from()), places.pin(piece.to()), d), tone);
+      }
+      pivot(places.pin(front.pivot().get()), d);
+      front.links().pins().forEach(pin -> pivot(places.pin(pin), d));
     } else {
       // stanchion from the yokes, slider from half way down
       bar(Curves.bar(top, axle, d), tone);

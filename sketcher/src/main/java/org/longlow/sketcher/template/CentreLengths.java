@@ -18,12 +18,9 @@ final class CentreLengths {
     List<String> lines = new ArrayList<>();
     if (part instanceof FrontPart front) {
       lines.add(length("steering axis", front.top(), front.bottom(), places, figures));
-      if (front.pivot().isPresent()) {
-        String pivot = front.pivot().get();
-        lines.add(length("legs", front.bottom(), pivot, places, figures));
-        lines.add(length("links", pivot, front.axle(), places, figures));
-      } else {
-        lines.add(length("legs", front.top(), front.axle(), places, figures));
+      for (FrontPart.Piece p : front.pieces()) {
+        String what = front.type().twoLinks() ? p.what() : p.what() + "s";
+        lines.add(length(what, p.from(), p.to(), places, figures));
       }
       lines.add(
           "Ø"

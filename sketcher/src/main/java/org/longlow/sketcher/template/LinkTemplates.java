@@ -29,10 +29,9 @@ final class LinkTemplates {
       return List.of();
     }
     FrontPart front = (FrontPart) part;
-    String pivot = front.pivot().get();
-    return List.of(
-        drawn(front, "leg", front.bottom(), pivot, places, figures),
-        drawn(front, "link", pivot, front.axle(), places, figures));
+    return front.pieces().stream()
+        .map(p -> drawn(front, p.what(), p.from(), p.to(), places, figures))
+        .toList();
   }
 
   private static NamedDrawing drawn(
@@ -67,6 +66,9 @@ final class LinkTemplates {
     lines.add(CutWords.line(allowance, figures));
     lines.addAll(CutWords.side(allowance, figures));
     return sheet.with(
-        TemplateWords.fileName(front.name()) + "-" + what, front.name(), lines, List.of());
+        TemplateWords.fileName(front.name()) + "-" + what.replace(' ', '-'),
+        front.name(),
+        lines,
+        List.of());
   }
 }

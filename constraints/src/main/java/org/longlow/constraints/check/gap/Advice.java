@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Fouling;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.gap.StraightCut;
 import org.longlow.constraints.gap.Tenths;
 import org.longlow.rider.geom.PointMm;
@@ -55,6 +56,31 @@ final class Advice {
                 "; no move in side view of less than ",
                 Words.atMost(Math.floor(elevation)),
                 " helps")));
+  }
+
+  /** Returns the moves that {@link #move} tells, in its order. */
+  static List<AfterMove.Move> moves(Clearing clearing) {
+    Optional<PointMm> shift = clearing.elevationInTenths();
+    double elevation = shift.map(PointMm::length).orElse(clearing.elevationMm());
+    double across = Tenths.away(clearing.acrossMm());
+    double apart = Tenths.away(clearing.apartMm());
+    double aside = Math.min(Math.abs(across), Math.abs(apart));
+    List<AfterMove.Move> moves = new ArrayList<>();
+    boolean first = shift.isPresent() && elevation <= aside;
+    if (Double.isFinite(aside) && (!first || aside <= SENSIBLE_MM)) {
+      boolean whole = Math.abs(across) <= Math.abs(apart);
+      moves.add(
+          new AfterMove.Move(
+              "set so across the machine", s -> whole ? s.across(across) : s.apart(apart)));
+    }
+    shift
+        .filter(by -> first || elevation <= SENSIBLE_MM)
+        .ifPresent(
+            by ->
+                moves.add(
+                    first ? 0 : moves.size(),
+                    new AfterMove.Move("moved so in side view", s -> s.moved(Solid.by(by)))));
+    return moves;
   }
 
   /**

@@ -105,8 +105,11 @@ final class ForkOnAxle {
     double tube = drawn.value(fork.tube());
     double beside = drawn.value(fork.y()) - tube / 2 - half;
     if (beside < askedMm) {
-      worst(ring, shape, s -> new Solid(fork.name(), s.prisms().subList(1, s.prisms().size())))
+      worst(ring, shape, this::legs)
           .ifPresent(w -> findings.add(legs(w, beside, half + askedMm + tube / 2)));
+    }
+    if (!fork.type().turns()) {
+      return findings; // it is about an axis in the hub
     }
     // a stem is never inside a rim, so the whole disc is in its way
     Solid disc =
@@ -119,6 +122,11 @@ final class ForkOnAxle {
     worst(disc, shape, s -> new Solid(fork.name(), s.prisms().subList(0, 1)))
         .ifPresent(w -> findings.add(stem(w, disc)));
     return findings;
+  }
+
+  private Solid legs(PartShape shape) {
+    int stem = fork.type().turns() ? 1 : 0;
+    return new Solid(fork.name(), shape.prisms().subList(stem, shape.prisms().size()));
   }
 
   private Optional<Worst> worst(Solid wheelBody, PartShape shape, Shown shown) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -177,8 +178,10 @@ public final class GapFindings {
   private Words advice(Pair pair, double limitMm) {
     String moved = movesFirst(pair) ? pair.a() : pair.b();
     String still = movesFirst(pair) ? pair.b() : pair.a();
+    Clearing clearing = clearing(still, moved, limitMm);
     return Words.of(
-        Advice.move(moved, clearing(still, moved, limitMm)),
+        Advice.move(moved, clearing),
+        AfterMove.said(Advice.moves(clearing), m -> made(moved, m.by()), "; but ", ""),
         (rules.saidToTouch(pair.a(), pair.b())
             ? "; or drop the limit, since they are said to touch"
             : rules.demand(pair.a(), pair.b()) == Demands.Key.HOT_GAP
@@ -188,6 +191,11 @@ public final class GapFindings {
 
   /** Everything that the two bodies must be clear in, the second to be moved. */
   private Clearing clearing(String still, String moved, double limitMm) {
+    return new Clearing(
+        positions(still, moved), limitMm + CurveCare.mm(layout, still, moved) + EASE_MM);
+  }
+
+  private List<Clearing.Position> positions(String still, String moved) {
     Solid body = drawn.get(moved);
     List<Clearing.Position> positions = new ArrayList<>();
     positions.add(new Clearing.Position(drawn.get(still), body));
@@ -200,7 +208,28 @@ public final class GapFindings {
       RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
       positions.add(new Clearing.Position(in(stance, still).moved(back), there.moved(back)));
     }
-    return new Clearing(positions, limitMm + CurveCare.mm(layout, still, moved) + EASE_MM);
+    return positions;
+  }
+
+  /**
+   * Returns the least gap to another part that is too small, and smaller than now, once a part is
+   * moved so as drawn, in any stance.
+   */
+  Optional<AfterMove.Made> made(String part, UnaryOperator<Solid> move) {
+    List<AfterMove.Made> made = new ArrayList<>();
+    for (String other : drawn.keySet()) {
+      if (!other.equals(part) && rules.mayNotTouch(part, other)) {
+        double limit = rules.limitMm(part, other, rules.demand(part, other));
+        for (Clearing.Position p : positions(other, part)) {
+          AfterMove.made(p, move, limit).ifPresent(made::add);
+        }
+      }
+    }
+    return AfterMove.worst(made);
+  }
+
+  GapRules rules() {
+    return rules;
   }
 
   private Solid in(Map<String, PartShape> stance, String part) {

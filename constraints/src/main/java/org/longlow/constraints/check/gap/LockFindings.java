@@ -2,6 +2,7 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ import org.longlow.constraints.lock.SteeringAxis;
 import org.longlow.constraints.lock.TurnSweep;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -62,6 +64,7 @@ public final class LockFindings {
   private final Map<About, Fouled> worst = new LinkedHashMap<>();
 
   private final NearestAtLock clear = new NearestAtLock();
+  private final Map<Places, Steered> moved = new IdentityHashMap<>();
 
   /** Two that do not keep their gap, in the stance in which it is worst. */
   private record Fouled(
@@ -126,9 +129,18 @@ public final class LockFindings {
                 + " steering axis has two ends."));
   }
 
-  private void pastParts(Steered steered) {
+  /** What turns in a stance: an axis in the hub goes with the wheel. */
+  private Steered in(State state, Steered drawn) {
+    return wheels.fork().type().turns()
+        ? drawn
+        : moved.computeIfAbsent(
+            state.places(), p -> Steered.of(layout, wheels.fork(), p).orElse(drawn));
+  }
+
+  private void pastParts(Steered drawn) {
     Set<List<SpaceBody>> done = new HashSet<>();
     for (State state : bodies.states()) {
+      Steered steered = in(state, drawn);
       for (String part : steered.axisOf().keySet()) {
         for (String other : layout.parts().keySet()) {
           boolean both = steered.turns(other);
@@ -197,12 +209,12 @@ public final class LockFindings {
       String part = steered.turns(joint.a()) ? joint.a() : joint.b();
       String other = part.equals(joint.a()) ? joint.b() : joint.a();
       double reach = joints.reachMm(layout.parts().get(part), layout.parts().get(other));
-      SteeringAxis axis = steered.axisOf().get(part);
       Set<List<SpaceBody>> done = new HashSet<>();
       for (State state : bodies.states()) {
         if (!done.add(List.of(bodies.body(state, part), bodies.body(state, other)))) {
           continue;
         }
+        SteeringAxis axis = in(state, steered).axisOf().get(part);
         List<PointMm> pins = joint.pins().stream().map(state.places()::pin).toList();
         known
             .beyond(
@@ -244,7 +256,6 @@ public final class LockFindings {
     Sitting sitting = person.sitting();
     for (String name : steered.axisOf().keySet()) {
       Part part = layout.parts().get(name);
-      SteeringAxis axis = steered.axisOf().get(name);
       double limit = rules.limitMm(name, sitting);
       double curves = CurveCare.mm(layout, name);
       Basis source = rules.source(name, GapRules.RIDER, rules.demandOfPeople(name));
@@ -253,6 +264,7 @@ public final class LockFindings {
         if (!done.add(bodies.body(state, name))) {
           continue;
         }
+        SteeringAxis axis = in(state, steered).axisOf().get(name);
         SpaceBody body = bodies.body(state, name);
         for (SpaceBody limb : person.limbsBeside(part, rules, body)) {
           About about =

@@ -122,7 +122,7 @@ public final class PersonGaps {
                       SeatFindings.who(sitting),
                       gap.gapMm(),
                       limit,
-                      () -> Advice.move(part, clearing(part, person, limit))))
+                      () -> away(part, person, limit)))
               .at(gap.where());
       findings.add(CurveCare.held(f, CurveCare.mm(layout, part)));
     }
@@ -148,9 +148,12 @@ public final class PersonGaps {
     return verdicts;
   }
 
-  private Clearing clearing(String part, PersonBody person, double limitMm) {
+  private Words away(String part, PersonBody person, double limitMm) {
     Solid body = person.clearOf(layout.parts().get(part), rules);
-    return parts.clearingOf(part, body, limitMm);
+    Clearing clearing = parts.clearingOf(part, body, limitMm);
+    return Words.of(
+        Advice.move(part, clearing),
+        AfterMove.said(Advice.moves(clearing), m -> parts.made(part, m.by()), "; but ", ""));
   }
 
   /** Own cushions may be touched, so those are told of only where somebody is in them. */

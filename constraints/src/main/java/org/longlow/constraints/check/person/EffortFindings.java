@@ -68,6 +68,11 @@ public final class EffortFindings {
           "drag of heads and limbs (from memory) on what stands over cowls and screens ahead: an"
               + " estimate");
 
+  private static final Basis WAKE =
+      Basis.judgement(
+          "that the air behind a cowl or screen is still for %.0f of its breadths is judgement"
+              .formatted(Shelter.CLOSES));
+
   private static final Basis ALL_DAY =
       Basis.published(
           Known.TRANSCRIBED,
@@ -159,6 +164,7 @@ public final class EffortFindings {
     all.stream().map(Held::muscles).distinct().map(m -> strength(m, all)).forEach(basis::add);
     basis.addAll(
         List.of(worst.brief() ? FORCE : ALL_DAY, PRACTICE, windless(region) ? AIR.aside() : AIR));
+    basis.add(WAKE);
     basis.addAll(demands);
     return made(
             region,

@@ -15,7 +15,6 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
-import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.ride.StaticSag;
@@ -212,9 +211,7 @@ public final class DiveFindings {
 
   /** Whether the brake swings with a link. */
   private boolean swings() {
-    return wheels.fork() != null
-        && wheels.fork().type() != FrontPart.Kind.TELESCOPIC
-        && !wheels.fork().brakeRod();
+    return wheels.fork() != null && wheels.fork().type().oneLink() && !wheels.fork().brakeRod();
   }
 
   /** Whether the brake brings the wheel to its lower stop, which it is off without. */

@@ -12,6 +12,8 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.gap.AfterMove;
+import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
@@ -31,17 +33,25 @@ public final class GroundFindings {
 
   private GroundFindings() {}
 
+  /** Without what a part comes near when it is raised as is advised. */
   public static List<Finding> of(Layout layout, List<Standing> standings) {
+    return of(layout, standings, Optional.empty());
+  }
+
+  /**
+   * @param nudged tells what a part comes near when it is raised as is advised
+   */
+  public static List<Finding> of(Layout layout, List<Standing> standings, Optional<Nudged> nudged) {
     List<Finding> findings = new ArrayList<>();
     Finding laden = null;
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.LADEN) {
-        Finding f = lowest(layout, standing, "laden", Demands.Key.GROUND_CLEARANCE);
+        Finding f = lowest(layout, standing, "laden", Demands.Key.GROUND_CLEARANCE, nudged);
         if (f != null && (laden == null || f.value() < laden.value())) {
           laden = f;
         }
       } else if (standing.kind() == Stance.Kind.FULL_BUMP) {
-        Finding f = lowest(layout, standing, "bump", Demands.Key.BUMP_CLEARANCE);
+        Finding f = lowest(layout, standing, "bump", Demands.Key.BUMP_CLEARANCE, nudged);
         if (f != null) {
           findings.add(f);
         }
@@ -54,7 +64,7 @@ public final class GroundFindings {
   }
 
   private static Finding lowest(
-      Layout layout, Standing standing, String state, Demands.Key demand) {
+      Layout layout, Standing standing, String state, Demands.Key demand, Optional<Nudged> nudged) {
     Lowest lowest = Lowest.of(standing.ground(), standing.shapes().values()).orElse(null);
     if (lowest == null) {
       return null;
@@ -75,7 +85,13 @@ public final class GroundFindings {
                 Words.atLeast(limit),
                 " are asked " + demand.meaning(),
                 (limit - least > ON_THE_ROAD_MM
-                    ? Words.of(": raise it ", Words.atLeast(limit - least), ".")
+                    ? Words.of(
+                        ": raise it ",
+                        Words.atLeast(limit - least),
+                        ".",
+                        nudged
+                            .map(n -> n.but(part, List.of(AfterMove.Move.up(limit - least))))
+                            .orElse(Words.NONE))
                     : ".")))
         .at(lowest.at());
   }

@@ -16,6 +16,8 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.AfterMove;
+import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.RestPart;
@@ -68,6 +70,7 @@ public final class LeanFindings {
 
   private final Layout layout;
   private final Wheels wheels;
+  private final Optional<Nudged> nudged;
   private final double askedRad;
   private final Undersides toLeft = new Undersides(true);
   private final Undersides toRight = new Undersides(false);
@@ -125,9 +128,18 @@ public final class LeanFindings {
   /** The touches that come first, by finding; in the order in which they were met. */
   private final Map<Key, Touch> worst = new LinkedHashMap<>();
 
+  /** Without what a part comes near when it is moved as is advised. */
   public LeanFindings(Layout layout, Wheels wheels) {
+    this(layout, wheels, Optional.empty());
+  }
+
+  /**
+   * @param nudged tells what a part comes near when it is moved as is advised
+   */
+  public LeanFindings(Layout layout, Wheels wheels, Optional<Nudged> nudged) {
     this.layout = layout;
     this.wheels = wheels;
+    this.nudged = nudged;
     this.askedRad = wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN));
   }
 
@@ -194,7 +206,7 @@ public final class LeanFindings {
         .measured(Figures.only(Double.NaN, FigureUnit.DEG));
   }
 
-  private static Words words(Touch touch, boolean headline, double limit) {
+  private Words words(Touch touch, boolean headline, double limit) {
     String name =
         touch.thing().name() + (touch.thing().pressed() ? ", worked as far as it goes," : "");
     Words roll = Say.deg(touch.deg());
@@ -220,13 +232,22 @@ public final class LeanFindings {
   }
 
   /** What brings it up to the road at the lean that is asked, each thing alone. */
-  private static Words room(Touch touch, double askedRad) {
+  private Words room(Touch touch, double askedRad) {
+    double up = touch.underMm() / Math.cos(askedRad);
+    double in = touch.underMm() / Math.sin(askedRad);
     return Words.of(
         ": raise it ",
-        Words.atLeast(touch.underMm() / Math.cos(askedRad)),
+        Words.atLeast(up),
         " or bring it ",
-        Words.atLeast(touch.underMm() / Math.sin(askedRad)),
-        " farther in, and see what it then comes near.");
+        Words.atLeast(in),
+        " farther in.",
+        nudged
+            .map(
+                n ->
+                    n.but(
+                        touch.thing().name(),
+                        List.of(AfterMove.Move.up(up), AfterMove.Move.in(in))))
+            .orElse(Words.NONE));
   }
 
   private static Words turn(double idealRad) {

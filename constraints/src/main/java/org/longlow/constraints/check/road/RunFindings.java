@@ -80,6 +80,12 @@ public final class RunFindings {
   private static void of(
       List<Finding> findings, Placed placed, String name, Tie tie, List<Standing> standings) {
     Layout layout = placed.layout();
+    Optional<Finding> nested =
+        standings.stream().flatMap(s -> nested(name, tie, s).stream()).findFirst();
+    if (nested.isPresent()) {
+      findings.add(nested.get());
+      return;
+    }
     Places drawn = standings.get(0).places();
     Wrap wrap = Wrap.of(tie, placed, standings);
     findings.add(wrap.finding(name));
@@ -143,6 +149,36 @@ public final class RunFindings {
       }
     }
     findings.add(run(layout, name, worst));
+  }
+
+  /** Two of its wheels of which one lies in the other, so that nothing can run between them. */
+  private static Optional<Finding> nested(String name, Tie tie, Standing standing) {
+    return Runs.of(tie, standing.places())
+        .nested()
+        .map(
+            n -> {
+              String one = tie.pins().get(n.first());
+              String other = tie.pins().get(n.second());
+              String which =
+                  one.equals(other)
+                      ? "the two wheels about " + one
+                      : "the wheels about " + one + " and " + other;
+              return new Finding(
+                      RUN,
+                      About.thing(name, name),
+                      Optional.of(standing.condition()),
+                      Verdict.FAIL,
+                      Figures.NONE,
+                      List.of(Wrap.HOW),
+                      Words.of(
+                          name + " cannot run between " + which + ": their centres are ",
+                          Say.mm(n.apartMm()),
+                          " apart, and it takes more than ",
+                          Say.mm(n.needMm()),
+                          " for it to leave the one and meet the other. Move one of them, or"
+                              + " leave it out."))
+                  .at(standing.places().pin(one));
+            });
   }
 
   /** Whether a part holds one of its wheels; an arm has the run at its side all the same. */

@@ -56,7 +56,8 @@ public record SpringCare(List<String> carriers, List<String> hung) {
                 "How far the springs of "
                     + names
                     + " are pressed at rest is not known, since the rate at the wheel is missing:"
-                    + " give rate and preload. "
+                    + " write it as \"rate\", such as \"12 N/mm\", and how far the spring is"
+                    + " pressed before it moves as \"preload\", such as \"200 N\". "
                     + hung.stream()
                         .map(
                             h ->

@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
@@ -159,7 +160,8 @@ public final class ElectricFindings {
   }
 
   private static boolean isMotor(Part part) {
-    return part instanceof SolidPart solid && solid.type() == SolidPart.Kind.MOTOR;
+    return part instanceof SolidPart solid && solid.type() == SolidPart.Kind.MOTOR
+        || part instanceof WheelPart wheel && wheel.driven();
   }
 
   /** Whether such a part takes something, whatever it says. */

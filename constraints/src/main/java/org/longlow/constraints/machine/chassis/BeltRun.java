@@ -2,6 +2,7 @@ package org.longlow.constraints.machine.chassis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.machine.Values;
 import org.longlow.rider.geom.PointMm;
 
@@ -77,6 +78,33 @@ public record BeltRun(List<Wheel> wheels, boolean left) {
     return wheels.stream().mapToDouble(w -> w.back() ? -within : within).toArray();
   }
 
+  /**
+   * Two wheels, the second after the first, that no straight stretch leads between.
+   *
+   * @param needMm more than this must be between their centres, mm
+   */
+  public record Nested(int first, int second, double apartMm, double needMm) {}
+
+  /** Returns the first two between which it cannot run. */
+  public Optional<Nested> nested() {
+    double[] side = sides();
+    for (int i = 0; i < side.length; i++) {
+      int next = (i + 1) % side.length;
+      Wheel a = wheels.get(i);
+      Wheel b = wheels.get(next);
+      double apart = a.at().distance(b.at());
+      double across = side[next] * b.radiusMm() - side[i] * a.radiusMm();
+      if (!leads(apart, across)) {
+        return Optional.of(new Nested(i, next, apart, Math.abs(across)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean leads(double apartMm, double acrossMm) {
+    return apartMm > Math.abs(acrossMm);
+  }
+
   /** Returns its straight stretches: from each wheel to the next, from the last to the first. */
   public List<Straight> straights() {
     double[] side = sides();
@@ -87,7 +115,7 @@ public record BeltRun(List<Wheel> wheels, boolean left) {
       Wheel b = wheels.get(next);
       double apart = a.at().distance(b.at());
       double across = side[next] * b.radiusMm() - side[i] * a.radiusMm();
-      if (!(apart > Math.abs(across))) {
+      if (!leads(apart, across)) {
         throw Values.refused(
             "centre distance mm",
             apart,

@@ -88,7 +88,7 @@ public record StaticSag(
     private double alongPathN(Load load, PointMm axle) {
       PointMm way = load.placement.turn(suspension.path().directionAt(axle));
       double unsprungN = unsprung.massKg() * Values.STANDARD_GRAVITY_MS2;
-      double turn = load.braking.swings ? suspension.path().turnPerMm() : 0;
+      double turn = load.braking.swings ? suspension.path().turnPerMm(axle) : 0;
       double contact = way.x() + freeRadiusMm * turn;
       return (load.roadN - unsprungN) * load.factor * way.z()
           - load.brakeN * contact

@@ -9,7 +9,7 @@ import org.longlow.rider.geom.PointMm;
  * <p>Travel is measured along the path from the drawn position, bump positive: for a fork it is
  * what the sliders move, for a link or swingarm the arc of the axle.
  */
-public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
+public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc, LinkedPath {
 
   /** Returns the axle at a travel within {@link #leastTravelMm} and {@link #mostTravelMm}. */
   PointMm axle(double travelMm);
@@ -28,8 +28,10 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
   /**
    * Returns how far what holds the axle turns for each mm of bump, rad, from ahead upwards: nothing
    * on a slide. A brake held by it turns the wheel as far.
+   *
+   * @param axle where the axle is
    */
-  double turnPerMm();
+  double turnPerMm(PointMm axle);
 
   /**
    * Returns where a point that is fixed to what holds the axle goes: with a slider it shifts, with
@@ -113,7 +115,7 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
-    public double turnPerMm() {
+    public double turnPerMm(PointMm axle) {
       return 0;
     }
 
@@ -190,7 +192,7 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
-    public double turnPerMm() {
+    public double turnPerMm(PointMm axle) {
       return sense() / lengthMm;
     }
 

@@ -112,6 +112,34 @@ class RunFindingsTest {
         .orElseThrow();
   }
 
+  /** Between wheels of 30 and 60 mm on one side of it, a run needs more than 30 mm. */
+  @ParameterizedTest
+  @CsvSource({"0, true", "29.9, true", "30.1, false"})
+  void wheelsInEachOtherAreNamedWithWhatTheyNeed(double apart, boolean nested) {
+    Finding f =
+        TestMachine.tourer()
+            .pin("idler", 800 - apart, 400)
+            .pin("shaft", 800, 400)
+            .with(
+                "ties",
+                "second",
+                "{'tie': 'belt-length', 'pins': ['shaft', 'rearAxle', 'idler'], 'radii':"
+                    + " ['60 mm', '100 mm', '30 mm'], 'across': ['92 mm', '92 mm', '92 mm'],"
+                    + " 'width': '15 mm', 'idlers': ['idler'], 'is': 'chainLength + 5000 mm'}")
+            .finding("run.second")
+            .orElseThrow();
+    assertThat(
+            f.verdict() == Verdict.FAIL
+                && f.text().contains("cannot run between the wheels about idler and shaft"))
+        .as(f.text())
+        .isEqualTo(nested);
+    if (nested) {
+      assertThat(f.text())
+          .contains("it takes more than 30 mm", "apart")
+          .doesNotContain("allowed is");
+    }
+  }
+
   @Test
   void anIdlerIsTouchedOrTold() {
     assertThat(idle("wrap", 300, "").verdict()).isEqualTo(Verdict.PASS);

@@ -96,7 +96,9 @@ class ShockFindingsTest {
         .contains("less than 0.1 N/mm at the wheel, which carries nothing: look at its rate")
         .doesNotContain("write that");
     assertThat(of(soft, "sag.unknown").text())
-        .contains("since the rate at the wheel is missing", "The shock of swingarm says its own")
+        .contains(
+            "since the rate at the wheel is missing: write it as \"rate\"",
+            "The shock of swingarm says its own")
         .doesNotContain("the rate is missing");
   }
 

@@ -82,6 +82,24 @@ class ElectricFindingsTest {
     assertThat(f.text(Units.IN)).contains("84 mi at 56 mph").doesNotContain("km");
   }
 
+  /** What sits in a hub drives as well as one that is drawn, and its wheel says what it takes. */
+  @Test
+  void aMotorInAHubRunsForHours() {
+    TestMachine hub =
+        lit("runabout")
+            .part("headlamp", "electric", "{'power': '20'}")
+            .part("motor", "electric", "{'power': '0'}")
+            .part("battery", "electric", "{'energy': '3000'}")
+            .part(
+                "rearWheel",
+                "inside",
+                "[{'what': 'motor', 'radius': '90 mm', 'width': '80 mm', 'y': '0 mm'}]");
+    assertThat(of(hub).text()).contains("what rearWheel takes is not known");
+    Finding f = of(hub.part("rearWheel", "electric", "{'power': '1950'}"));
+    assertThat(f.value()).isCloseTo(3000.0 / (1950 + 20 + 30), within(1e-9));
+    assertThat(f.text()).contains("135 km at 90 km/h");
+  }
+
   @Test
   void aMotorThatSaysNothingIsNotPassedOver() {
     Finding f =

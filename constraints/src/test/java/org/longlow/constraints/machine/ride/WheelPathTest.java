@@ -22,7 +22,98 @@ class WheelPathTest {
         WheelPath.leadingLink(new PointMm(1370, 310), FRONT),
         WheelPath.trailingLink(new PointMm(1620, 360), FRONT),
         WheelPath.swingarm(new PointMm(560, 390), REAR),
-        WheelPath.rigid(REAR));
+        WheelPath.rigid(REAR),
+        UNLIKE,
+        new LinkedPath(
+            new PointMm(1230, 640),
+            new PointMm(1310, 625),
+            new PointMm(1190, 760),
+            new PointMm(1265, 765),
+            FRONT));
+  }
+
+  /** An arm and a rod that are neither level with each other nor as long. */
+  private static final LinkedPath UNLIKE =
+      new LinkedPath(
+          new PointMm(1010, 330),
+          new PointMm(1480, 290),
+          new PointMm(1100, 450),
+          new PointMm(1470, 395),
+          FRONT);
+
+  /** A link that ends in the axle carries it about its own pivot, whatever the rod does. */
+  @Test
+  void anArmToTheAxleIsAnArcAndTheRodTurnsTheUpright() {
+    PointMm pivot = new PointMm(1010, 330);
+    PointMm rodPivot = new PointMm(1100, 450);
+    PointMm rodJoint = new PointMm(1470, 395);
+    WheelPath linked = new LinkedPath(pivot, FRONT, rodPivot, rodJoint, FRONT);
+    WheelPath arc = WheelPath.leadingLink(pivot, FRONT);
+    for (double travel : new double[] {-55, -1e-3, 0, 0.4, 17, 70}) {
+      PointMm axle = arc.axle(travel);
+      assertThat(linked.axle(travel).distance(axle)).isLessThan(1e-8);
+      assertThat(linked.directionAt(axle).distance(arc.directionAt(axle))).isLessThan(1e-9);
+      // both bars stay as long as they are
+      PointMm there = linked.carried(rodJoint, travel);
+      assertThat(there.distance(rodPivot)).isCloseTo(rodJoint.distance(rodPivot), within(1e-8));
+      assertThat(there.distance(axle)).isCloseTo(rodJoint.distance(FRONT), within(1e-8));
+    }
+  }
+
+  /** Links that are level with each other and as long shift what they hold and never turn it. */
+  @Test
+  void aParallelogramOnlyShifts() {
+    PointMm link = new PointMm(80, -12);
+    PointMm pivot = new PointMm(1230, 640);
+    PointMm rodPivot = new PointMm(1190, 760);
+    WheelPath linked =
+        new LinkedPath(pivot, pivot.plus(link), rodPivot, rodPivot.plus(link), FRONT);
+    WheelPath arc = WheelPath.leadingLink(FRONT.minus(link), FRONT);
+    for (double travel : new double[] {-30, 12, 55}) {
+      PointMm axle = arc.axle(travel);
+      assertThat(linked.axle(travel).distance(axle)).isLessThan(1e-8);
+      assertThat(linked.turnPerMm(axle)).isCloseTo(0, within(1e-12));
+      PointMm shifted = linked.carried(pivot, travel).minus(pivot);
+      assertThat(shifted.distance(axle.minus(FRONT))).isLessThan(1e-8);
+    }
+  }
+
+  /** At each moment an upright turns about where the lines of both links meet. */
+  @Test
+  void anUprightTurnsAboutItsInstantCentre() {
+    for (double travel : new double[] {-40, 0, 60}) {
+      PointMm joint = UNLIKE.carried(new PointMm(1480, 290), travel);
+      PointMm rodJoint = UNLIKE.carried(new PointMm(1470, 395), travel);
+      PointMm link = joint.minus(new PointMm(1010, 330));
+      PointMm rod = rodJoint.minus(new PointMm(1100, 450));
+      PointMm centre = joint.plus(link.times(rodJoint.minus(joint).cross(rod) / link.cross(rod)));
+      PointMm axle = UNLIKE.axle(travel);
+      WheelPath arc =
+          axle.x() > centre.x()
+              ? WheelPath.leadingLink(centre, axle)
+              : WheelPath.trailingLink(centre, axle);
+      assertThat(UNLIKE.directionAt(axle).distance(arc.direction(0))).isLessThan(1e-9);
+      assertThat(UNLIKE.turnPerMm(axle)).isCloseTo(arc.turnPerMm(axle), within(1e-11));
+      assertThat(Math.abs(UNLIKE.turnPerMm(axle))).isGreaterThan(1e-4);
+    }
+  }
+
+  @Test
+  void linksReachNoFartherThanTheirDeadPoints() {
+    assertThatThrownBy(() -> UNLIKE.axle(UNLIKE.mostTravelMm() + 1))
+        .hasMessageContaining("within the reach of the links");
+    assertThatThrownBy(() -> UNLIKE.travelForRiseMm(-900))
+        .hasMessageContaining("within the reach of the links");
+    PointMm pivot = new PointMm(1500, 500);
+    assertThatThrownBy(
+            () ->
+                new LinkedPath(
+                    pivot,
+                    FRONT,
+                    pivot.plus(new PointMm(-60, 0)),
+                    FRONT.plus(new PointMm(-60, 0)),
+                    FRONT))
+        .hasMessageContaining("rise of the axle");
   }
 
   @Test
