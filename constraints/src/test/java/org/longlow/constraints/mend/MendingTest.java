@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -323,6 +324,7 @@ class MendingTest {
 
   /** Its sentence ends "or farther in, or ask for less lock". */
   @Test
+  @Tag("long")
   void whatTheSentenceSaysToChangeIsAmongTheOffers() {
     Study study = grips(310).study();
     assertThat(finding(study, "hands.Joss.lock").value()).isBetween(14.5, 15.0);

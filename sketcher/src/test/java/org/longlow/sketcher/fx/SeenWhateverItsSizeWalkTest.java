@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -42,6 +43,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
 
   /** The window is 1280 px wide: at 200 % a list and a ticket are as wide as the card. */
   @Test
+  @Tag("long")
   void listAndTicketTogetherLeaveTheMachineToBeSeen() throws Exception {
     begin(Demos.layout("heron"));
     pick("part:engine");
@@ -86,6 +88,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void eachPartCanBePickedByAKeyAlone() throws Exception {
     begin(Wren.layout());
     List<String> parts = List.copyOf(hands.layout().parts().keySet());
