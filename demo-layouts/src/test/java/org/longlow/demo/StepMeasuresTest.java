@@ -18,13 +18,13 @@ import org.longlow.rider.geom.PointMm;
 /**
  * Steps every given length of every shipped machine 20 mm up and back down again, as a builder
  * turning a figure over would: nothing leaps to a mirror image on the way, and it ends where it
- * began. By default every third length is stepped.
+ * began. By default every seventh length is stepped.
  */
 class StepMeasuresTest {
 
   private static final int STEPS_MM = 20;
 
-  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 3;
+  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 7;
 
   /** A millimetre more of one figure moves no pin farther; a flip would by tens of millimetres. */
   private static final double LEAP_MM = 5;

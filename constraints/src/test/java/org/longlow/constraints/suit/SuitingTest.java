@@ -213,6 +213,7 @@ class SuitingTest {
 
   /** A woman of 1480 mm and a man of 1980 mm, and only the grips may move. */
   @Test
+  @Tag("long")
   void wherePeopleAreTooUnlikeWhatEachStillLacksIsSaid() {
     Layout unlike = noPlaceForBoth().withPerson(person("Tor", "1980 mm", "105 kg"));
     SuitReport report = Suiting.of(unlike, List.of("grips"), SETTINGS);
