@@ -33,7 +33,7 @@ class FormTest {
   private static final int MOST = LONG ? Integer.MAX_VALUE : 1;
 
   /** Of those that are unlike, each so manieth. */
-  private static final int EACH = LONG ? 1 : 3;
+  private static final int EACH = LONG ? 1 : 5;
 
   /** Lists of one sentence are grown in so many entries. */
   private static final int MOST_GROWN = LONG ? Integer.MAX_VALUE : 2;
@@ -154,7 +154,7 @@ class FormTest {
           Layout back = Typing.typed(typed, row.text(), row.path());
           assertThat(LayoutWriter.toJson(back)).as(row.path() + " " + other).isEqualTo(written);
         });
-    assertThat(sound[0]).isGreaterThan(LONG ? 400 : 35);
+    assertThat(sound[0]).isGreaterThan(LONG ? 400 : 20);
   }
 
   /** The form that has the row at a path. */

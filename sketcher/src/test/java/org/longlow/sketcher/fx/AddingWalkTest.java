@@ -175,6 +175,7 @@ class AddingWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void severalArePickedMovedCopiedNailedAndTakenOutAsOneStepEach() {
     Layout before = hands.layout();
     hands.press(KeyCode.F).click("bench-away");

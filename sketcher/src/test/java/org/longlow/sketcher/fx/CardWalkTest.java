@@ -56,6 +56,7 @@ class CardWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theCardKeepsItsPlaceWhateverCanBeTakenBack() {
     size(1024, 700);
     Bounds before = at(hands.window().board());

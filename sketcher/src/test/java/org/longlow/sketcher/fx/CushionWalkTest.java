@@ -62,6 +62,7 @@ class CushionWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anEdgeIsDraggedLiveAndIsOneStep() {
     hands.click("cushion-open");
     Layout before = hands.layout();

@@ -55,6 +55,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theKeyboardIsSeenFromTheStartPageOnAndNeverOnWhatIsHidden() {
     hands.settle();
     assertThat(Called.of(focused())).isEqualTo("open-path");
@@ -387,6 +388,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatContradictsIsLetGoOfBesideItsFieldAsOneStep() {
     hands.click("machine-wren");
     Layout before = hands.layout();

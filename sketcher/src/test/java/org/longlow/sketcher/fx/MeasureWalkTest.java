@@ -144,6 +144,7 @@ class MeasureWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theOtherButtonHangsWhatIsAddedOnWhatIsThere() {
     hands.press(KeyCode.A);
     hands.until("the drawer", () -> hands.find("gallery-slip").get().isVisible());

@@ -51,6 +51,7 @@ class OutlineWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void pointsAreDraggedAddedTakenOutAndSmoothed() {
     Layout before = hands.layout();
     // the corner at 590, 650 dragged to a free spot, on the grid

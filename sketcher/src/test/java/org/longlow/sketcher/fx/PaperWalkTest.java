@@ -153,6 +153,7 @@ class PaperWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aPrinterIsMeasuredAndADrawingIsSetByKeys() {
     hands.press(KeyCode.SHORTCUT, KeyCode.F);
     hands.write("paper printer").press(KeyCode.ENTER);

@@ -342,6 +342,7 @@ class PhotoWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anOutlineIsTakenFromAPathOfAnSvgFileAndSeenWhereItLies() throws Exception {
     Path svg =
         Files.writeString(

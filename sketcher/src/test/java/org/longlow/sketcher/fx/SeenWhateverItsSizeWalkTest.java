@@ -143,6 +143,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
 
   /** By hand: 390 mm are 15.354 in, which is 15 3/8 to the sixteenth; 48 kg are 105.8 lb. */
   @Test
+  @Tag("long")
   void aFirstMachineIsSpokenOfInTheUnitsShownLast() throws Exception {
     begin(Wren.layout());
     hands.press(KeyCode.U);

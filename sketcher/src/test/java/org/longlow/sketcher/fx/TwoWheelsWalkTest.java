@@ -110,6 +110,7 @@ class TwoWheelsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aRailIsDrawnPointByPointAndAGhostSaysWhatItCanHangOn() {
     pickOnCard("");
     hands.press(KeyCode.P);

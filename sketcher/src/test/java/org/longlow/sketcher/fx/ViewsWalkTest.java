@@ -145,6 +145,7 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void itLeansFromAheadAndSteersFromAbove() {
     hands.press(KeyCode.X).press(KeyCode.V);
     Slide.Mark first = slide().sides(true, 1).get(0);

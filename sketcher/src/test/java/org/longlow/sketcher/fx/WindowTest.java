@@ -94,6 +94,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aThingIsRenamedWhereverItIsNamedAndTakenOutOnceItWasSaidWhatGoesWithIt() {
     hands.click("machine-wren");
     Layout before = hands.layout();
@@ -422,6 +423,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void thePersonOnTheSeatIsSwitchedAndStanceSteppedByPointerAndKeys() {
     hands.click("machine-wren");
     assertThat(hands.desk().options().person()).isEqualTo("Mara");
