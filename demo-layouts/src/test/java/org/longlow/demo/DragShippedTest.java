@@ -31,7 +31,7 @@ class DragShippedTest {
 
   private static final boolean LONG = Boolean.getBoolean("longlow.long");
 
-  private static final int EACH = LONG ? 1 : 7;
+  private static final int EACH = LONG ? 1 : 11;
 
   private static final double RADIUS_MM = 100;
   private static final int ROUND = (int) Math.ceil(2 * Math.PI * RADIUS_MM);

@@ -18,11 +18,13 @@ import org.longlow.rider.geom.PointMm;
 /**
  * Steps every given length of every shipped machine 20 mm up and back down again, as a builder
  * turning a figure over would: nothing leaps to a mirror image on the way, and it ends where it
- * began.
+ * began. By default every seventh length is stepped.
  */
 class StepMeasuresTest {
 
   private static final int STEPS_MM = 20;
+
+  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 7;
 
   /** A millimetre more of one figure moves no pin farther; a flip would by tens of millimetres. */
   private static final double LEAP_MM = 5;
@@ -41,10 +43,14 @@ class StepMeasuresTest {
   void everyLengthStepsThereAndBack(String name) {
     Layout layout = Demos.layout(name);
     Map<String, PointMm> start = Placer.place(layout).places().pins();
+    int given = 0;
     int stepped = 0;
     for (Map.Entry<String, Measure> e : layout.measures().entrySet()) {
       Measure measure = e.getValue();
       if (!measure.dim().equals(Dim.LENGTH) || measure.free() || !measure.is().names().isEmpty()) {
+        continue;
+      }
+      if (given++ % EACH != 0) {
         continue;
       }
       double value = measure.is().evaluate(n -> Double.NaN);
@@ -62,7 +68,7 @@ class StepMeasuresTest {
       assertThat(farthest(before, start)).as("%s there and back", e.getKey()).isLessThan(BACK_MM);
       stepped++;
     }
-    assertThat(stepped).isGreaterThan(5);
+    assertThat(stepped).isGreaterThan(5 / EACH);
   }
 
   private static double farthest(Map<String, PointMm> a, Map<String, PointMm> b) {

@@ -22,6 +22,9 @@ import org.longlow.rider.geom.OutOfRange;
 /** Entries put in once more, under other names. */
 class CopiesTest {
 
+  /** Of the entries of plank each so manieth is copied. */
+  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 3;
+
   private final Layout plank = Plank.layout();
 
   private static Layout copied(Layout layout, List<Entry> entries) {
@@ -33,13 +36,14 @@ class CopiesTest {
   /** Wheels and measures apart: of those there may be no second, or none that anything uses. */
   @Test
   void everyEntryCanBeCopiedAndReadBack() {
+    int met = 0;
     int seen = 0;
     for (var field : Document.LAYOUT.fields()) {
       if (!(field.type() instanceof Type.Group) || field.key().equals("measures")) {
         continue;
       }
       for (String name : Entries.of(plank, field.key()).keySet()) {
-        if (name.endsWith("Wheel")) {
+        if (name.endsWith("Wheel") || met++ % EACH != 0) {
           continue;
         }
         Layout after = copied(plank, List.of(new Entry(field.key(), name)));
@@ -53,7 +57,7 @@ class CopiesTest {
         seen++;
       }
     }
-    assertThat(seen).isGreaterThan(50);
+    assertThat(seen).isGreaterThan(50 / EACH);
   }
 
   @Test

@@ -39,7 +39,7 @@ class LayoutFaultsTest {
           "2000 m");
 
   /** Of the quantities each field gets one in so many, the next field the next ones. */
-  private static final int STEP = Boolean.getBoolean("longlow.long") ? 1 : 3;
+  private static final int STEP = Boolean.getBoolean("longlow.long") ? 1 : 7;
 
   private static final List<String> PINS = List.of("nowhere", "lowA", "");
 
@@ -80,8 +80,10 @@ class LayoutFaultsTest {
           same(plank.withPart(with(kind, part, field, value)));
         }
       } else if (old instanceof String) {
-        for (String pin : PINS) {
-          same(plank.withPart(with(kind, part, field, pin)));
+        turn++;
+        int step = Math.min(STEP, PINS.size());
+        for (int i = turn % step; i < PINS.size(); i += step) {
+          same(plank.withPart(with(kind, part, field, PINS.get(i))));
         }
       }
     }

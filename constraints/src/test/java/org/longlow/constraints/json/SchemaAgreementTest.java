@@ -37,7 +37,7 @@ class SchemaAgreementTest {
   }
 
   static LongStream seeds() {
-    return LongStream.range(0, Boolean.getBoolean("longlow.long") ? 20 : 3);
+    return LongStream.range(0, Boolean.getBoolean("longlow.long") ? 20 : 1);
   }
 
   @Test

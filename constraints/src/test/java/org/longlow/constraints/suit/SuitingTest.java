@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -38,7 +39,7 @@ import org.longlow.rider.words.Words;
 class SuitingTest {
 
   /** Of the grid of pegs that are tried out, each a study. */
-  private static final int CELL_MM = Boolean.getBoolean("longlow.long") ? 10 : 14;
+  private static final int CELL_MM = Boolean.getBoolean("longlow.long") ? 10 : 21;
 
   /** Half the starts and steps of what people get, which is for the long sweeps. */
   private static final SuitSettings SETTINGS =
@@ -139,7 +140,7 @@ class SuitingTest {
 
   @Test
   void theSameLayoutGivesTheSameAnswerWhateverTheThreads() throws Exception {
-    SuitSettings few = new SuitSettings(3, 6, 150, 3, true, 1500);
+    SuitSettings few = new SuitSettings(3, 6, 150, 3, true, 700);
     SuitReport here = Suiting.of(trestle, MOVES, few);
     ForkJoinPool one = new ForkJoinPool(1);
     SuitReport there;
@@ -174,6 +175,7 @@ class SuitingTest {
   }
 
   @Test
+  @Tag("long")
   void whereNoPlaceSuitsBothTheLeastTravelThatDoesIsFound() {
     SuitReport report = Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), SETTINGS);
     assertThat(report.best().orElseThrow().study().failing()).isPositive();
@@ -211,6 +213,7 @@ class SuitingTest {
 
   /** A woman of 1480 mm and a man of 1980 mm, and only the grips may move. */
   @Test
+  @Tag("long")
   void wherePeopleAreTooUnlikeWhatEachStillLacksIsSaid() {
     Layout unlike = noPlaceForBoth().withPerson(person("Tor", "1980 mm", "105 kg"));
     SuitReport report = Suiting.of(unlike, List.of("grips"), SETTINGS);

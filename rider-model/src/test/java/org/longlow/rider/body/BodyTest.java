@@ -135,9 +135,10 @@ class BodyTest {
       "stature", "weightkg", "sittingheight", "d_thighlink", "d_elbowtogrip", "thighclearance"
     };
     int n = 8000;
+    var people = LongStream.range(0, n).mapToObj(men::person).toList();
     for (String name : names) {
       MeasureStats stats = Anthropometry.survey().measures(Sex.MALE).get(name);
-      double[] values = LongStream.range(0, n).mapToDouble(i -> men.person(i).get(name)).toArray();
+      double[] values = people.stream().mapToDouble(p -> p.get(name)).toArray();
       double mean = java.util.Arrays.stream(values).average().orElseThrow();
       double variance =
           java.util.Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum() / (n - 1);

@@ -60,6 +60,9 @@ class ComparisonTest {
   /** Else a kind that was changed in one layout is not changed again in the next. */
   private static final boolean LONG = Boolean.getBoolean("longlow.long");
 
+  /** Of the kinds of fields each so manieth, told by its words and so the same in every build. */
+  private static final int EACH = LONG ? 1 : 3;
+
   /** Fields of one kind are alike: one edit of a layout's is enough, of so many tried. */
   private static final int MOST_OF_A_KIND = LONG ? 8 : 3;
 
@@ -99,6 +102,9 @@ class ComparisonTest {
       Set<String> done = new TreeSet<>(LONG ? Set.of() : seen);
       Collections.shuffle(leaves, random);
       for (List<String> path : leaves) {
+        if (Math.floorMod(kind(json, path).hashCode(), EACH) != 0) {
+          continue;
+        }
         all.add(kind(json, path));
         if (done.contains(kind(json, path))
             || !LONG && needsMore(kind(json, path))
@@ -120,7 +126,7 @@ class ComparisonTest {
       }
       seen.addAll(done);
     }
-    assertThat(listed).isGreaterThan(LONG ? 200 : 100);
+    assertThat(listed).isGreaterThan(LONG ? 200 : 35);
     all.removeAll(seen);
     assertThat(all)
         .allMatch(ComparisonTest::needsMore, "kinds of fields that were never changed: " + all);

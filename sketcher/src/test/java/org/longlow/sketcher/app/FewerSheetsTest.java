@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -28,8 +31,14 @@ import org.longlow.svg.page.TemplateSettings;
 class FewerSheetsTest {
 
   /** Sheets on A4 before plain pieces, turns, shifts and shared sheets, counted then. */
+  static Stream<Arguments> taken() {
+    return Stream.of(
+            Arguments.of("heron", 175), Arguments.of("dunlin", 91), Arguments.of("curlew", 90))
+        .filter(a -> Shipped.isSampled((String) a.get()[0]));
+  }
+
   @ParameterizedTest
-  @CsvSource({"heron, 175", "dunlin, 91", "curlew, 90"})
+  @MethodSource("taken")
   void atMostHalfAndNothingIsLost(String machine, int before) {
     Study study = Shipped.study(machine);
     TemplateSet set =

@@ -48,7 +48,7 @@ class InchesTest {
   @TempDir Path folder;
 
   static List<String> machines() {
-    return Demos.names();
+    return Shipped.sample().toList();
   }
 
   /** The machine without what its owner wrote in words of their own. */

@@ -6,10 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -40,17 +41,17 @@ class ReadableSheetsTest {
   /** Something painted, in order. */
   private record Ink(int order, String layer, Mark mark, Envelope box) {}
 
+  static Stream<Arguments> papers() {
+    return Shipped.sample()
+        .flatMap(
+            machine ->
+                Stream.of(Paper.A4, Paper.LETTER).map(paper -> Arguments.of(machine, paper)));
+  }
+
   @ParameterizedTest
-  @CsvSource({
-    "heron, a4",
-    "heron, letter",
-    "dunlin, a4",
-    "dunlin, letter",
-    "curlew, a4",
-    "curlew, letter"
-  })
-  void noLineRunsThroughWordsOrBars(String machine, String paper) {
-    TemplateSettings settings = TemplateSettings.on(paper.equals("a4") ? Paper.A4 : Paper.LETTER);
+  @MethodSource("papers")
+  void noLineRunsThroughWordsOrBars(String machine, Paper paper) {
+    TemplateSettings settings = TemplateSettings.on(paper);
     TemplateSet set =
         TemplateSet.of(Shipped.study(machine), Set.of(), settings, StepWatch.NONE).orElseThrow();
     List<String> faults = new ArrayList<>();
@@ -64,7 +65,7 @@ class ReadableSheetsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"heron", "dunlin", "curlew"})
+  @MethodSource("org.longlow.sketcher.picture.Shipped#sample")
   void noLineRunsThroughDimensions(String machine) {
     for (Paper paper : List.of(Paper.A4.turned(), Paper.A3.turned(), Paper.TABLOID.turned())) {
       for (SheetInk ink : SheetInk.values()) {

@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
 import org.longlow.constraints.study.Study;
@@ -45,7 +45,7 @@ class WordsOffStripsTest {
   }
 
   @Test
-  @EnabledIfSystemProperty(named = "longlow.long", matches = "true")
+  @Tag("long")
   void noTemplateHasWordsOnAStrip() throws IOException {
     for (String machine : Demos.names()) {
       for (Paper paper : List.of(Paper.A4, Paper.LETTER, Paper.A3)) {

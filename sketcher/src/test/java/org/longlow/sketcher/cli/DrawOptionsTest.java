@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,6 +89,7 @@ class DrawOptionsTest {
   }
 
   @Test
+  @Tag("long")
   void layersAreDrawnAsNamedOrAllButThose() throws Exception {
     Set<String> all = layers(drawn("--view", "all"));
     assertThat(layers(drawn("--view", "all", "--layers", "wheels,dimensions")))
@@ -281,6 +283,7 @@ class DrawOptionsTest {
   }
 
   @Test
+  @Tag("long")
   void theReportBeginsWithWhomYouName() throws IOException {
     Path page = folder.resolve("x.html");
     Ran.of("report", file, "--out", page, "--who", "Bram,Runa");
@@ -311,6 +314,7 @@ class DrawOptionsTest {
 
   /** All five poses of the person asked for, nobody else; a wrong name is told who sits. */
   @Test
+  @Tag("long")
   void somebodyIsDrawnGettingIn() throws Exception {
     Path strip = drawn("--getting-in", "Bram");
     assertThat(people(strip)).containsExactly("Bram");

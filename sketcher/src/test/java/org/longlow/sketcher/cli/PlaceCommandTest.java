@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -33,6 +33,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Comfort;
+import org.longlow.sketcher.picture.Shipped;
 
 /** {@code longlow place}, on the shipped two-seater with its rider's seat spoiled. */
 class PlaceCommandTest {
@@ -98,10 +99,10 @@ class PlaceCommandTest {
 
   /** A dozen seconds of processor; {@code SuitingTest} puts a trestle right in every build. */
   @Test
-  @EnabledIfSystemProperty(named = "longlow.long", matches = "true")
+  @Tag("long")
   void aSpoiledHeronIsPutRightForBothOfItsCrew() throws IOException {
     Layout heron = Demos.layout("heron");
-    Study shipped = Study.of(heron);
+    Study shipped = Shipped.study("heron");
     Layout bad = spoiled(heron);
     Study before = Study.of(bad);
     assertThat(before.placed().holds()).isTrue();
@@ -141,9 +142,10 @@ class PlaceCommandTest {
 
   /** The search finds a place that costs the head a verdict; the file's own is better then. */
   @Test
+  @Tag("long")
   void whatIsSavedIsNoWorseThanWhatWasThere() throws IOException {
     Layout dunlin = Demos.layout("dunlin");
-    Study shipped = Study.of(dunlin);
+    Study shipped = Shipped.study("dunlin");
     Path out = folder.resolve("better.json");
     Ran ran = Ran.of("place", save(dunlin), "--move", "back", "--out", out);
     Study saved = Study.of(Loading.layout(out));

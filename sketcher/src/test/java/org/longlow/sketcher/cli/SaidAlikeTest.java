@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
@@ -50,6 +51,7 @@ class SaidAlikeTest {
   }
 
   @Test
+  @Tag("long")
   void placeSaysWhichPinsTheFileHadElsewhere() throws Exception {
     String text =
         Demos.text("dunlin")

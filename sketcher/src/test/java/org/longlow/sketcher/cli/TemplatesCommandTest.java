@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -154,6 +155,7 @@ class TemplatesCommandTest {
   }
 
   @Test
+  @Tag("long")
   void sheetsOfRenamedPartsAndOtherPaperAreTold() throws IOException {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));

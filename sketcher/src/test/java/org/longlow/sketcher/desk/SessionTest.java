@@ -11,10 +11,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
@@ -28,8 +29,12 @@ class SessionTest {
 
   @TempDir Path folder;
 
+  static LongStream seeds() {
+    return LongStream.of(1, 20, 300).limit(Boolean.getBoolean("longlow.long") ? 3 : 1);
+  }
+
   @ParameterizedTest(name = "seed {0}")
-  @ValueSource(longs = {1, 20, 300})
+  @MethodSource("seeds")
   void aThousandEditsUndoneAndRedoneEndWhereTheyBegan(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Layout first = Wren.layout();

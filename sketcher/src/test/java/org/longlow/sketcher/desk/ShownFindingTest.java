@@ -16,6 +16,10 @@ import org.longlow.svg.drawing.Mark;
 class ShownFindingTest {
 
   private static final Study STUDY = Shipped.study("heron");
+
+  /** A picture is drawn for each so manieth finding. */
+  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 7;
+
   private final Studio studio = new Studio();
 
   private BoardState shown(PictureOptions options, String finding) {
@@ -27,8 +31,9 @@ class ShownFindingTest {
     PictureOptions before = Looks.first(STUDY.layout(), PictureOptions.PLAIN);
     BoardState first = shown(before, "");
     int passengers = 0;
+    int met = 0;
     for (Finding f : STUDY.findings()) {
-      if (f.who().isPresent() && f.where().isPresent()) {
+      if (f.who().isPresent() && f.where().isPresent() && met++ % EACH == 0) {
         BoardState then = shown(first.optionsFor(f.id(), before), f.id());
         assertThat(then.isMarked(f.id())).as(f.id()).isTrue();
         assertThat(then.drawing().layers())
@@ -41,7 +46,7 @@ class ShownFindingTest {
         passengers += f.who().get().seat().equals("rider") ? 0 : 1;
       }
     }
-    assertThat(passengers).isGreaterThan(3);
+    assertThat(passengers).isGreaterThan(1);
   }
 
   @Test

@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.layout.LampPart;
@@ -74,6 +75,7 @@ class AddingWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void threePartsAreLaidOnByPointerAndOneByKeys() {
     Layout before = hands.layout();
     Point2D open = hands.at(200, 1150);
@@ -174,6 +176,7 @@ class AddingWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void severalArePickedMovedCopiedNailedAndTakenOutAsOneStepEach() {
     Layout before = hands.layout();
     hands.press(KeyCode.F).click("bench-away");

@@ -15,8 +15,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
@@ -132,7 +132,7 @@ class ByHandWalkTest extends Walk {
   }
 
   @Test
-  @EnabledIfSystemProperty(named = "longlow.long", matches = "true")
+  @Tag("long")
   void aWholeMachineIsMadeFromAnEmptyCard() throws Exception {
     wheelsAlone();
     chassis();

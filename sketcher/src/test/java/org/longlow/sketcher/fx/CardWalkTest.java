@@ -13,6 +13,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
@@ -55,6 +56,7 @@ class CardWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theCardKeepsItsPlaceWhateverCanBeTakenBack() {
     size(1024, 700);
     Bounds before = at(hands.window().board());
@@ -124,6 +126,7 @@ class CardWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aStepIsNamedInWholeWordsOrNotAtAll() {
     String pin = hands.layout().pins().keySet().iterator().next();
     boolean nailed = hands.layout().pins().get(pin).nailed();
@@ -151,6 +154,7 @@ class CardWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theCushionBenchScrollsWhereItsLettersAreTooLarge() {
     letters(200);
     pick("part:pan");
@@ -185,6 +189,7 @@ class CardWalkTest extends Walk {
 
   /** With large letters in a small window no figure is cut, nor under a tag. */
   @Test
+  @Tag("long")
   void dimensionsAreSeenWholeWithLargeLetters() {
     letters(200);
     hands.press(KeyCode.D);
@@ -212,6 +217,7 @@ class CardWalkTest extends Walk {
 
   /** Whoever picks something sees its first fields, however many tools stand over them. */
   @Test
+  @Tag("long")
   void theFirstFieldsOfATicketAreSeen() {
     for (int percent : new int[] {100, 150}) {
       letters(percent);
@@ -252,6 +258,7 @@ class CardWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void noBarIsLeftWhenLettersBecomeSmallAgain() {
     letters(200);
     size(700, 800);
@@ -267,6 +274,7 @@ class CardWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void figuresWithLargeLettersLeaveTheMachineToBeSeen() {
     double plain = Hands.onFx(() -> hands.window().board().frame().pxPerMm());
     hands.press(KeyCode.D);

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.sketcher.desk.Wren;
 
@@ -74,6 +75,7 @@ class CrowdWalkTest extends Walk {
 
   /** Where letters are twice as large too, all is read, nothing looks out, and no room is taken. */
   @Test
+  @Tag("long")
   void theSlipIsAsHighAsItsWordsAndHidesWholeTags() throws Exception {
     begin(Wren.layout());
     for (int percent : new int[] {100, 200}) {

@@ -8,6 +8,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.CushionPart;
@@ -61,6 +62,7 @@ class CushionWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anEdgeIsDraggedLiveAndIsOneStep() {
     hands.click("cushion-open");
     Layout before = hands.layout();
@@ -137,6 +139,7 @@ class CushionWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void allOfItIsDoneByKeysAlone() {
     hands.press(KeyCode.B);
     assertThat(isOpen()).isTrue();
@@ -190,6 +193,7 @@ class CushionWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void withNoCushionPickedItSaysWhatToPick() {
     pick("part:fork").press(KeyCode.B);
     assertThat(isOpen()).isFalse();

@@ -11,6 +11,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Wren;
@@ -66,6 +67,7 @@ class CutShortWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whileAnOutlineIsDrawn() throws Exception {
     hands.press(KeyCode.P);
     assertThat(Hands.onFx(() -> hands.window().hands().hand())).isInstanceOf(DrawHand.class);

@@ -12,6 +12,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.demo.Demos;
@@ -65,6 +66,7 @@ class EscapeWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void pinsPartsPointsSectionsSlidersSlipsAndTheCardItself() throws Exception {
     begin(Demos.layout("heron"));
     putBack("a pin", hands.pin("backTop"), -30, 20, () -> placed("backTop"));

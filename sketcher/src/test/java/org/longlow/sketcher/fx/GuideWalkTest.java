@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.sketcher.desk.Wren;
 
@@ -22,6 +23,7 @@ class GuideWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void chaptersAreFoundReadScrolledAndPutAway() throws Exception {
     begin(Wren.layout());
     hands.press(KeyCode.SLASH).write("manual").press(KeyCode.ENTER);

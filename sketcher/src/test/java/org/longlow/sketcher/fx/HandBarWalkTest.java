@@ -14,6 +14,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.FileChooser;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -41,6 +42,7 @@ class HandBarWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void pointsHolesAndMeasuresByThePointerAlone() throws Exception {
     begin(plate());
     pick("part:plate");

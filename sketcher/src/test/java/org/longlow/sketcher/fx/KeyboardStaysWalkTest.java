@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Wren;
@@ -49,6 +50,7 @@ class KeyboardStaysWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatGoesLeavesTheKeyboardToTheRestOfItsSlipOrToTheCard() {
     pick("part:headlamp");
     hands.click("take-out");
@@ -70,6 +72,7 @@ class KeyboardStaysWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void arrowsLookThroughAListAndEnterOrLeavingTakes() {
     pick("part:engine");
     Layout before = hands.layout();

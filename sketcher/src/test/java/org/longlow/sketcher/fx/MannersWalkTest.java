@@ -21,6 +21,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javafx.util.Duration;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
@@ -54,6 +55,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theKeyboardIsSeenFromTheStartPageOnAndNeverOnWhatIsHidden() {
     hands.settle();
     assertThat(Called.of(focused())).isEqualTo("open-path");
@@ -132,6 +134,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void everyControlShowsTheKeyboardByDayAndNight() {
     List<String> dark = new ArrayList<>(without());
     hands.click("machine-wren");
@@ -179,6 +182,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void keysWorkWhereverTheKeyboardIsUnlessItTypes() {
     hands.click("machine-wren");
     for (String id : List.of("night", "stature", "seat-Tor", "findings", "save-as")) {
@@ -252,6 +256,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void lettersGrowByKeysAreKeptAndNothingIsPushedOut() {
     hands.click("machine-wren");
     hands.press(KeyCode.SHORTCUT, KeyCode.EQUALS);
@@ -320,6 +325,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void manyPeopleWithLongNamesScrollAndPushNothingOut() throws Exception {
     StringBuilder more = new StringBuilder("\"crew\": {");
     String last = "";
@@ -382,6 +388,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatContradictsIsLetGoOfBesideItsFieldAsOneStep() {
     hands.click("machine-wren");
     Layout before = hands.layout();
@@ -402,6 +409,7 @@ class MannersWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anEmptyFieldTellsWhatStandsInAndTickingFreeAsksForARange() {
     hands.click("machine-wren");
     Layout before = hands.layout();

@@ -9,6 +9,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Dimension.Along;
@@ -79,6 +80,7 @@ class MeasureWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void keysAloneMeasureAndKeep() {
     // the pins in their order: rear, front
     hands.press(KeyCode.G).press(KeyCode.N).press(KeyCode.ENTER).press(KeyCode.N);
@@ -104,6 +106,7 @@ class MeasureWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void clicksOnOneSpotGoThroughWhatLiesThere() {
     Point2D axle = hands.pin("rear");
     hands.clickAt(axle);
@@ -141,6 +144,7 @@ class MeasureWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theOtherButtonHangsWhatIsAddedOnWhatIsThere() {
     hands.press(KeyCode.A);
     hands.until("the drawer", () -> hands.find("gallery-slip").get().isVisible());

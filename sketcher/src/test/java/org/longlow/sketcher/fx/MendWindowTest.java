@@ -13,6 +13,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
@@ -90,6 +91,7 @@ class MendWindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void keysDoTheSameAndANewerEditEndsTheSearch() {
     Layout before = hands.layout();
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.M);
@@ -153,6 +155,7 @@ class MendWindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aRowThatIsOpenedKeepsItsFirstLineInSight() {
     for (int i = 0; i < 3; i++) {
       ListCell<?> low = rows().stream().filter(this::isHeadSeen).reduce((a, b) -> b).orElseThrow();
@@ -168,6 +171,7 @@ class MendWindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatIsMendedGoesDownTheListAlone() {
     hands.click("mend");
     assertThat(offers()).isNotEmpty();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.json.LayoutReader;
@@ -83,6 +84,7 @@ class OtherStatesWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void listsAreShownAndWritten() throws Exception {
     begin(Wren.layout());
     hands.press(KeyCode.SHORTCUT, KeyCode.M).settle();

@@ -8,6 +8,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
@@ -50,6 +51,7 @@ class OutlineWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void pointsAreDraggedAddedTakenOutAndSmoothed() {
     Layout before = hands.layout();
     // the corner at 590, 650 dragged to a free spot, on the grid
@@ -101,6 +103,7 @@ class OutlineWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void keysStepMoveMeasureDrillAndMirror() {
     pickOnCard("part:plate").press(KeyCode.E).press(KeyCode.N);
     PointMm first = corners("plate").get(0);
@@ -166,6 +169,7 @@ class OutlineWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aNewPartIsDrawnAndARailIsBent() {
     // clear of the tags, the first of which says what such a machine lacks
     hands.press(KeyCode.P);

@@ -20,6 +20,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.sketcher.desk.Printers;
 import org.longlow.sketcher.desk.Wren;
@@ -118,6 +119,7 @@ class PaperWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatIsPickedIsSeenTurnedThroughAndWrittenAndNothingReplacedUnasked() throws IOException {
     pick("part:pan").press(KeyCode.SHORTCUT, KeyCode.M);
     untilSaid("paper-words", "templates on ");
@@ -160,6 +162,7 @@ class PaperWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aPrinterIsMeasuredAndADrawingIsSetByKeys() {
     hands.press(KeyCode.SHORTCUT, KeyCode.F);
     hands.write("paper printer").press(KeyCode.ENTER);

@@ -20,6 +20,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Photo;
@@ -217,6 +218,7 @@ class PhotoWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void byKeysAloneItIsLevelledPushedFadedAndHidden() throws Exception {
     putIn(photo(layout.resolveSibling("side.png")));
     seen();
@@ -284,6 +286,7 @@ class PhotoWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void filesFromElsewhereAreCopiedIfAgreedToAndWhatIsMissingOrNoPhotoIsTold() throws Exception {
     Path elsewhere = photo(Files.createDirectories(folder.resolve("phone")).resolve("side.png"));
     Path mine = Files.writeString(layout.resolveSibling("side.png"), "something of mine");
@@ -339,6 +342,7 @@ class PhotoWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anOutlineIsTakenFromAPathOfAnSvgFileAndSeenWhereItLies() throws Exception {
     Path svg =
         Files.writeString(

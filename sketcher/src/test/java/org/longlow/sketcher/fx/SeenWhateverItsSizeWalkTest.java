@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -46,6 +47,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
 
   /** The window is 1280 px wide: at 200 % a list and a ticket are as wide as the card. */
   @Test
+  @Tag("long")
   void listAndTicketTogetherLeaveTheMachineToBeSeen() throws Exception {
     begin(Demos.layout("heron"));
     pick("part:engine");
@@ -93,6 +95,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void eachPartCanBePickedByAKeyAlone() throws Exception {
     begin(Wren.layout());
     List<String> parts = List.copyOf(hands.layout().parts().keySet());
@@ -147,6 +150,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
 
   /** By hand: 390 mm are 15.354 in, which is 15 3/8 to the sixteenth; 48 kg are 105.8 lb. */
   @Test
+  @Tag("long")
   void aFirstMachineIsSpokenOfInTheUnitsShownLast() throws Exception {
     begin(Wren.layout());
     hands.press(KeyCode.U);

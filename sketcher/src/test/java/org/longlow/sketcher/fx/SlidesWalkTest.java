@@ -11,6 +11,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.demo.Demos;
@@ -82,6 +83,7 @@ class SlidesWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theWheelsGoUpTogetherAndApart() {
     hands.press(KeyCode.SHORTCUT, KeyCode.F).write("wheels travel").press(KeyCode.ENTER);
     slide();
@@ -125,6 +127,7 @@ class SlidesWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void travelIsSaidInTheUnitsShown() throws Exception {
     hands.abandon();
     hands = Hands.at(folder.resolve("inches"), List.of(Demos.layout("curlew").withUnits(Units.IN)));

@@ -7,6 +7,7 @@ import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Slider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.sketcher.desk.Wren;
 
@@ -28,6 +29,7 @@ class TicketStaysWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void itStaysForWhatItDoesNotHide() throws Exception {
     begin(Wren.layout());
     pick("part:engine");

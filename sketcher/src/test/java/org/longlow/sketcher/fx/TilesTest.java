@@ -15,13 +15,12 @@ import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.PinDrag;
 import org.longlow.sketcher.picture.ElevationPicture;
@@ -48,10 +47,10 @@ class TilesTest {
 
   /** Pins are dragged about, people and names go and come, the card is moved and enlarged. */
   @ParameterizedTest
-  @ValueSource(strings = {"heron", "dunlin", "curlew"})
+  @MethodSource("org.longlow.sketcher.picture.Shipped#sample")
   void pixelForPixel(String machine) {
-    Layout layout = Demos.layout(machine);
-    Study study = Study.of(layout);
+    Study study = org.longlow.sketcher.picture.Shipped.study(machine);
+    Layout layout = study.layout();
     PictureOptions look =
         PictureOptions.PLAIN.withNames(true).withDimensions(true).withDenominator(12);
     DrawingPainter painter = new DrawingPainter(Look.DAY.palette());

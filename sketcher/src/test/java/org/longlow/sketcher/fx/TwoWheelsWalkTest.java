@@ -13,6 +13,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -110,6 +111,7 @@ class TwoWheelsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aRailIsDrawnPointByPointAndAGhostSaysWhatItCanHangOn() {
     pickOnCard("");
     hands.press(KeyCode.P);
@@ -164,6 +166,7 @@ class TwoWheelsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aSecondPanIsForThePassengerAndSaysSo() {
     for (String pan : List.of("pan", "pan2")) {
       pickOnCard("");
@@ -184,6 +187,7 @@ class TwoWheelsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatIsTouchedButNotChangedIsNoStep() {
     Layout before = hands.layout();
     Slider mass = hands.node("mass", Slider.class);
@@ -207,6 +211,7 @@ class TwoWheelsWalkTest extends Walk {
 
   /** From the smallest to the tallest rider the fitted card makes room; one zoomed stays. */
   @Test
+  @Tag("long")
   void nobodyIsCutOffByWhoComesNext() throws Exception {
     hands.abandon();
     Layout wren = Wren.layout();

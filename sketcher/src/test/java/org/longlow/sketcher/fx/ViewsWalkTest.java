@@ -12,6 +12,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -69,6 +70,7 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aKeyGoesRoundAndPickingAThingPicksItInEach() {
     hands.press(KeyCode.X);
     assertThat(aspect()).isEqualTo(Aspect.FRONT);
@@ -99,6 +101,7 @@ class ViewsWalkTest extends Walk {
 
   /** Whatever is asked for while a view is worked out is done on it in the end. */
   @Test
+  @Tag("long")
   void theTicketOfTheWholeMachineStandsAsideAndASignSaysWhatIsAwaited() {
     hands.press(KeyCode.ESCAPE).press(KeyCode.X);
     assertThat(aspect()).isEqualTo(Aspect.FRONT);
@@ -142,6 +145,7 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void itLeansFromAheadAndSteersFromAbove() {
     hands.press(KeyCode.X).press(KeyCode.V);
     Slide.Mark first = slide().sides(true, 1).get(0);
@@ -170,6 +174,7 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void paperOffersTheViews() {
     hands.press(KeyCode.X).press(KeyCode.SHORTCUT, KeyCode.M).click("paper-drawing");
     ComboBox<?> views = hands.node("paper-views", ComboBox.class);

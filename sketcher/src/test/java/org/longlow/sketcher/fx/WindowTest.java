@@ -24,6 +24,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -93,6 +94,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aThingIsRenamedWhereverItIsNamedAndTakenOutOnceItWasSaidWhatGoesWithIt() {
     hands.click("machine-wren");
     Layout before = hands.layout();
@@ -117,6 +119,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whatStandsInTheFieldsAsAnExampleMakesAMachine() {
     List<String> asked =
         List.of("second", "wheelbase", "front-tyre", "rear-tyre", "recline", "box", "law", "rider");
@@ -187,6 +190,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anythingIsFoundByItsWordsAndFilledInOnItsTicket() {
     hands.click("machine-wren");
     hands.press(KeyCode.SHORTCUT, KeyCode.F).write("backlong").press(KeyCode.ENTER);
@@ -221,6 +225,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aPinGoesWhereItIsLetGoHoweverQuickTheHand() {
     hands.click("machine-wren");
     Point2D from = hands.pin("backTop");
@@ -248,6 +253,7 @@ class WindowTest extends Walk {
 
   /** Heron's notes: leaning the rider's back changes what is comfortable. */
   @Test
+  @Tag("long")
   void heronsBackRestIsDraggedAFindingChangesVerdictAndIsPickedInItsStance() throws Exception {
     hands.abandon();
     begin(Demos.layout("heron"));
@@ -272,6 +278,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theListOfFindingsStaysAwayOnceItIsPutAway() {
     hands.click("machine-wren");
     Node list = hands.node("findings-ticket", Node.class);
@@ -292,6 +299,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aSectionIsOpenedBySliderAndByHandAndStopsWhereItFirstComesTooClose() throws Exception {
     hands.abandon();
     begin(Demos.layout("heron"));
@@ -331,6 +339,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theCardShowsWhereThePinIsAndFollowsIt() {
     hands.click("machine-wren");
     Point2D before = hands.pin("backTop");
@@ -346,6 +355,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aLimitIsFeltAndNamed() {
     hands.click("machine-wren");
     // far beyond 60 degrees from vertical, where the limit of the back stops it
@@ -413,6 +423,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void thePersonOnTheSeatIsSwitchedAndStanceSteppedByPointerAndKeys() {
     hands.click("machine-wren");
     assertThat(hands.desk().options().person()).isEqualTo("Mara");
@@ -430,6 +441,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theStatureSliderIsSeenWhileItMovesAndIsOneStep() {
     hands.click("machine-wren");
     PointMm hip = hip();
@@ -561,6 +573,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void stepsThatComeQuickerThanAnswersAddUp() {
     hands.click("machine-wren");
     while (!hands.desk().options().chosen().equals("pin:pegPin")) {
@@ -587,6 +600,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aFileChangedByAnotherIsNoticed() throws Exception {
     Path file = Wren.file(folder);
     hands.typeInto("open-path", file.toString());
@@ -611,6 +625,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whileTheMachineIsWorkedOutTheWindowSaysSoAndADragIsRefusedInWords() {
     Hands.onFx(
         () -> {
@@ -651,6 +666,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aPressWhileTheLastMoveSettlesIsRefusedInWords() {
     hands.click("machine-wren");
     hands.drag("backTop", -40, 20);
@@ -666,6 +682,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void anotherThingIsReadFromItsNameDown() {
     hands.click("machine-wren");
     for (String subject : List.of("part:pan", "pin:backTop")) {
@@ -682,6 +699,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void theListOfFindingsIsWrittenAnewInTheUnitsTurnedTo() {
     hands.click("machine-wren");
     Hands.onFx(
@@ -708,6 +726,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void unitsAreSaidWhereFiguresAreBare() {
     assertThat(Rule.note(false, false)).isEmpty();
     assertThat(Rule.note(true, false)).isEqualTo("all dimensions in mm");

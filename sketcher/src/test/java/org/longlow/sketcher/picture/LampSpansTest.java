@@ -22,7 +22,7 @@ import org.longlow.svg.page.Scale;
 /** Lamps on the front view, against the findings and limits of the tables by hand. */
 class LampSpansTest {
 
-  private static final Study HERON = Study.of(Demos.layout("heron"));
+  private static final Study HERON = Shipped.study("heron");
 
   private static PictureOptions unladen(Study study) {
     return PictureOptions.PLAIN.withStance(

@@ -12,8 +12,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Style;
@@ -27,7 +25,7 @@ class SheetInkTest {
 
   private static final DimensionedElevation.Sheet COLOUR =
       ViewSheets.sheet(
-          Study.of(Demos.layout("heron")),
+          Shipped.study("heron"),
           PictureOptions.PLAIN,
           new Views(Views.Kind.ALL, Views.Projection.FIRST_ANGLE),
           Optional.empty(),

@@ -30,6 +30,16 @@ public final class Shipped {
     return Demos.names().stream().map(Shipped::study);
   }
 
+  /** Returns the names of those that a sweep is made over, by default one of them. */
+  public static Stream<String> sample() {
+    return Demos.names().stream().filter(Shipped::isSampled);
+  }
+
+  /** Returns whether a sweep is made over one of them too. */
+  public static boolean isSampled(String name) {
+    return Boolean.getBoolean("longlow.long") || name.equals("dunlin");
+  }
+
   /** Returns the report of one of them. */
   public static String report(String name) {
     return ANEW

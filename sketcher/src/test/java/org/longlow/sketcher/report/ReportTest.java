@@ -41,9 +41,9 @@ class ReportTest {
 
   private static final Study STUDY = Plover.study();
   private static final String HTML = Plover.report();
-  private static final Study CURLEW = Shipped.study("curlew");
+  private static final Study HERON = Shipped.study("heron");
   private static final Map<Study, String> PAGES =
-      new IdentityHashMap<>(Map.of(STUDY, HTML, CURLEW, Shipped.report("curlew")));
+      new IdentityHashMap<>(Map.of(STUDY, HTML, HERON, Shipped.report("heron")));
 
   /** Returns the page of a study, made once. */
   private static String page(Study study) {
@@ -99,7 +99,7 @@ class ReportTest {
   /** A kind that says that it is cut from stock has its row; what is bought or shaped has none. */
   @Test
   void theCutListHasARowForEveryPartThatIsCutFromStock() throws Exception {
-    for (Study each : List.of(STUDY, CURLEW)) {
+    for (Study each : List.of(STUDY, HERON)) {
       Set<String> rows = new TreeSet<>();
       for (Element table : all(parsed(page(each)), "table")) {
         if (table.getAttribute("class").equals("cut")) {
@@ -124,7 +124,7 @@ class ReportTest {
   @Test
   void theRowOfACushionSaysWhatTheFindingSays() throws Exception {
     int rows = 0;
-    for (Study each : List.of(STUDY, SOFT, CURLEW)) {
+    for (Study each : List.of(STUDY, SOFT, HERON)) {
       for (Element row : all(parsed(page(each)), "tr")) {
         Map<String, String> cells = new LinkedHashMap<>();
         NodeList tds = row.getElementsByTagName("td");
@@ -266,7 +266,7 @@ class ReportTest {
   /** What somebody must look at is never folded away; what passes always is, with its count. */
   @Test
   void whatPassesIsFoldedAwayByGroup() throws Exception {
-    for (Study each : List.of(STUDY, CURLEW)) {
+    for (Study each : List.of(STUDY, HERON)) {
       Document doc = parsed(page(each));
       Map<String, Long> folded = new TreeMap<>();
       for (Element fold : all(doc, "details")) {
@@ -311,7 +311,7 @@ class ReportTest {
   /** Each has their own figures on each seat; who only rides behind is told no road to see. */
   @Test
   void peopleHaveTheirOwnFiguresOnEachSeat() throws Exception {
-    Study heron = Shipped.study("heron");
+    Study heron = HERON;
     Map<String, String> seen = new LinkedHashMap<>();
     for (Element row : all(parsed(Shipped.report("heron")), "tr")) {
       Element table = (Element) row.getParentNode().getParentNode();

@@ -109,7 +109,7 @@ class ShopTest {
   @Test
   void listsAgreeWithTheStudyAndWithEachOther() {
     for (String name : Demos.names()) {
-      Study study = Study.of(Demos.layout(name));
+      Study study = Shipped.study(name);
       Shop shop = Shop.of(study);
       double mass = study.shapes().values().stream().mapToDouble(s -> s.massKg()).sum();
       assertThat(column(shop.tables().get(1), 4)).as(name).isCloseTo(mass, within(1e-9));
