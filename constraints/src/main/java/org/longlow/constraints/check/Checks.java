@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
@@ -149,20 +150,15 @@ public final class Checks {
     Layout layout = placed.layout();
     GapRules rules = new GapRules(layout, placed.places());
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
-    // a third of all the work, and nobody else asks for what it keeps: on a core of its own
+    // a good half of all the work, which needs nothing of the other half: for another core
+    ForkJoinTask<List<Finding>> onRoad =
+        beside(() -> onRoad(placed, shapes, sittings, wheels, standings, progress));
     ForkJoinTask<List<Finding>> lock =
-        ForkJoinTask.adapt(
-                () ->
-                    new LockFindings(
-                            layout,
-                            rules,
-                            joints,
-                            PersonBody.of(sittings),
-                            wheels,
-                            shapes,
-                            standings)
-                        .all())
-            .fork();
+        beside(
+            () ->
+                new LockFindings(
+                        layout, rules, joints, PersonBody.of(sittings), wheels, shapes, standings)
+                    .all());
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     findings.addAll(CrewFindings.of(layout, placed.places(), sittings));
     for (Sitting sitting : sittings) {
@@ -184,7 +180,7 @@ public final class Checks {
             .all());
     findings.addAll(OpenerFindings.of(layout, placed.places(), shapes, standings));
     findings.addAll(LineFindings.of(layout, wheels, placed.places(), standings));
-    findings.addAll(lock.join());
+    int turned = findings.size();
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     UnjudgedFindings.of(layout, sittings).ifPresent(findings::add);
     List<Finding> wayOuts = OpenerFindings.wayOuts(layout, placed.places(), shapes, standings);
@@ -201,12 +197,30 @@ public final class Checks {
     findings.addAll(FoldFindings.of(layout, placed.places()));
     findings.addAll(BendFindings.of(layout, placed.places()));
     findings.add(new CompletenessFindings(layout, wheels, gaps).of());
-    findings.addAll(ColdFindings.of(layout));
+    // the last first: what no other thread has begun is then worked out here
+    findings.addAll(turned, lock.join());
+    findings.addAll(onRoad.join());
+    return held(findings, Weights.of(shapes.values()), SpringCare.of(wheels), sittings);
+  }
+
+  /** Begins work that another thread may take; whoever joins it first does it where none has. */
+  private static <T> ForkJoinTask<T> beside(Callable<T> work) {
+    return ForkJoinTask.adapt(work).fork();
+  }
+
+  /** Returns what is found of the machine standing, leaning and in motion, and by the law. */
+  private static List<Finding> onRoad(
+      Placed placed,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      Wheels wheels,
+      List<Standing> standings,
+      Progress progress) {
+    Layout layout = placed.layout();
+    List<Finding> findings = new ArrayList<>(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));
-    Weights weights = Weights.of(shapes.values());
-    weights.finding().ifPresent(findings::add);
-    SpringCare springs = SpringCare.of(wheels);
-    springs.finding().ifPresent(findings::add);
+    Weights.of(shapes.values()).finding().ifPresent(findings::add);
+    SpringCare.of(wheels).finding().ifPresent(findings::add);
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     findings.addAll(HubFindings.of(layout, placed.places(), shapes));
     findings.addAll(TyreFindings.grown(placed));
@@ -228,7 +242,7 @@ public final class Checks {
     }
     loads(findings, layout, wheels, standings);
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
-    return held(findings, weights, springs, sittings);
+    return findings;
   }
 
   /** Adds what is found of the machine over ramps, braking, balancing and in side wind. */
