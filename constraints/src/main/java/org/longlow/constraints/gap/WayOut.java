@@ -85,7 +85,7 @@ record WayOut(boolean ofA, int edge, double depthMm) {
       double uz = e[i + 3] - e[i + 1];
       double vx = e[j + 2] - e[j];
       double vz = e[j + 3] - e[j + 1];
-      if (ux * vz - uz * vx < -NEAR * PointMm.length(ux, uz) * PointMm.length(vx, vz)) {
+      if (ux * vz - uz * vx < -NEAR * PointMm.norm(ux, uz) * PointMm.norm(vx, vz)) {
         return false;
       }
     }

@@ -70,7 +70,7 @@ public final class ConvexPieces {
       double vx = c.x - b.x;
       double vz = c.y - b.y;
       double cross = ux * vz - uz * vx;
-      if (cross < -STRAIGHT * PointMm.length(ux, uz) * PointMm.length(vx, vz)) {
+      if (cross < -STRAIGHT * PointMm.norm(ux, uz) * PointMm.norm(vx, vz)) {
         return false;
       }
       turned += Math.atan2(cross, ux * vx + uz * vz);

@@ -247,7 +247,7 @@ public record Unrolled(
 
   private static String point(List<double[]> points, Girth p) {
     for (int i = 0; i < points.size(); i++) {
-      if (PointMm.length(points.get(i)[0] - p.x(), points.get(i)[1] - p.z()) < 1e-6) {
+      if (PointMm.norm(points.get(i)[0] - p.x(), points.get(i)[1] - p.z()) < 1e-6) {
         return "point " + (i + 1);
       }
     }

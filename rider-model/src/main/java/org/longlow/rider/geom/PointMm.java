@@ -81,18 +81,18 @@ public record PointMm(double x, double z) {
   }
 
   public double length() {
-    return length(x, z);
+    return norm(x, z);
   }
 
   public double distance(PointMm other) {
-    return length(x - other.x, z - other.z);
+    return norm(x - other.x, z - other.z);
   }
 
   /**
    * Returns the length of a vector. Lengths of machines are far from where squares overflow, so
    * this is many times quicker than {@link Math#hypot} and as near the truth but for the last bit.
    */
-  public static double length(double x, double z) {
+  public static double norm(double x, double z) {
     return Math.sqrt(x * x + z * z);
   }
 

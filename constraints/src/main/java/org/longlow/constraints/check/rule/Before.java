@@ -43,7 +43,7 @@ record Before(String part, boolean opened, List<double[][]> rings, double[] low,
   /** Whether its box may stand between the rays of a point of the face. */
   boolean mayHide(double ahead, double out, double up, double lowRad, double highRad) {
     double far =
-        PointMm.length(high[0] - ahead, Math.max(Math.abs(low[1] - out), Math.abs(high[1] - out)));
+        PointMm.norm(high[0] - ahead, Math.max(Math.abs(low[1] - out), Math.abs(high[1] - out)));
     return high[0] > ahead + BESIDE_MM
         && low[2] - up <= Math.tan(highRad) * far
         && high[2] - up >= -Math.tan(lowRad) * far;

@@ -73,7 +73,7 @@ public record ParkedStability(
   }
 
   private static double distance(PlanMm a, PlanMm b) {
-    return PointMm.length(a.xMm - b.xMm, a.yMm - b.yMm);
+    return PointMm.norm(a.xMm - b.xMm, a.yMm - b.yMm);
   }
 
   /** Returns the tip angle over the edge front contact to foot, rad; negative if it tips. */
