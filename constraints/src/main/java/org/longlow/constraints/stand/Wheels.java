@@ -304,7 +304,7 @@ public record Wheels(
    * axle. What hangs on one pin goes with that, what has several turns with the arm.
    */
   double riseShare(Part.End end, PartShape shape) {
-    List<String> pins = shape.part().pins();
+    List<String> pins = shape.pins();
     double x = pins.size() == 1 ? drawn.pin(pins.get(0)).x() : shape.centre().x();
     return suspension(end).path() instanceof WheelPath.Arc arc
         ? (x - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
