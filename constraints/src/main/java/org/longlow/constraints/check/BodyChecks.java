@@ -170,11 +170,13 @@ public final class BodyChecks {
     List<Finding> findings = new ArrayList<>(Checks.ofPerson(layout, sitting, standings, places));
     findings.addAll(HandFindings.of(wheels, List.of(sitting), standings));
     findings.addAll(Checks.controlAndWays(reached, List.of(sitting), standings, wayOuts));
-    Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
-    Checks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
-    Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    MachineChecks.add(
+        findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    MachineChecks.add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
+    MachineChecks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
     if (wheels.stands()) {
-      Checks.add(findings, TyreFindings.TYRE_LOAD, () -> TyreFindings.indexed(wheels, standings));
+      MachineChecks.add(
+          findings, TyreFindings.TYRE_LOAD, () -> TyreFindings.indexed(wheels, standings));
     }
     List<PersonBody> people = PersonBody.of(List.of(sitting));
     findings.addAll(

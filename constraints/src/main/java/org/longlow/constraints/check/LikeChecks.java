@@ -106,9 +106,9 @@ public final class LikeChecks {
           Checks.controlAndWays(
               new Checks.Reached(layout, shapes, wheels), theirs, standings, wayOuts));
     }
-    if (Checks.MOVING.contains(f.kind())) {
+    if (MachineChecks.MOVING.contains(f.kind())) {
       if (wheels.stands()) {
-        Checks.moving(findings, placed, shapes, wheels, standings);
+        MachineChecks.moving(findings, placed, shapes, wheels, standings);
       }
       return held(findings);
     }
@@ -118,10 +118,12 @@ public final class LikeChecks {
               s -> findings.addAll(Checks.ofPerson(layout, s, standings, placed.places())));
       case GAPS, OPENING -> gaps(f.group(), findings, ways);
       case LAW ->
-          Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
-      case LOADS -> Checks.loads(findings, layout, wheels, standings);
+          MachineChecks.add(
+              findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
+      case LOADS -> MachineChecks.loads(findings, layout, wheels, standings);
       case CLEARANCE -> {
-        Checks.add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+        MachineChecks.add(
+            findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
         findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
       }
       default -> {
@@ -150,16 +152,19 @@ public final class LikeChecks {
     Layout layout = placed.layout();
     switch (group) {
       case SAG -> {
-        Checks.add(into, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
+        MachineChecks.add(into, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
         into.addAll(AimFindings.of(layout, standings));
-        Checks.add(into, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
+        MachineChecks.add(into, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
       }
       case LEAN ->
-          Checks.add(into, LeanFindings.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
+          MachineChecks.add(
+              into, LeanFindings.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
       case STAND ->
-          Checks.add(into, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+          MachineChecks.add(
+              into, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
       case STEERING -> {
-        Checks.add(into, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
+        MachineChecks.add(
+            into, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
         TurningFindings.of(wheels, standings).ifPresent(into::add);
       }
       default -> {

@@ -113,10 +113,10 @@ record Contact(
     double[] e = other.ends;
     int k = 4 * edge;
     if (share <= 0) {
-      return Math.hypot(x - e[k], z - e[k + 1]);
+      return PointMm.norm(x - e[k], z - e[k + 1]);
     }
     if (share >= 1) {
-      return Math.hypot(x - e[k + 2], z - e[k + 3]);
+      return PointMm.norm(x - e[k + 2], z - e[k + 3]);
     }
     return Edges.offLine(e, k, x, z);
   }

@@ -306,7 +306,7 @@ public final class Solid {
   private static double nearestMm(Coordinate corner, List<PointMm> points) {
     double least = Double.POSITIVE_INFINITY;
     for (PointMm p : points) {
-      least = Math.min(least, Math.hypot(corner.x - p.x(), corner.y - p.z()));
+      least = Math.min(least, PointMm.norm(corner.x - p.x(), corner.y - p.z()));
     }
     return least;
   }

@@ -2,6 +2,7 @@ package org.longlow.constraints.gap;
 
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * The shortest way by which one of two overlapping outlines leaves the other, straight across one
@@ -84,7 +85,7 @@ record WayOut(boolean ofA, int edge, double depthMm) {
       double uz = e[i + 3] - e[i + 1];
       double vx = e[j + 2] - e[j];
       double vz = e[j + 3] - e[j + 1];
-      if (ux * vz - uz * vx < -NEAR * Math.hypot(ux, uz) * Math.hypot(vx, vz)) {
+      if (ux * vz - uz * vx < -NEAR * PointMm.norm(ux, uz) * PointMm.norm(vx, vz)) {
         return false;
       }
     }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.longlow.rider.geom.PointMm;
 
 /** The cells of the plane that an outline reaches into; some twice. */
 final class ReachedCells {
@@ -47,7 +48,7 @@ final class ReachedCells {
     for (int i = 0; i + 1 < ring.length; i++) {
       double dx = ring[i + 1].x - ring[i].x;
       double dz = ring[i + 1].y - ring[i].y;
-      int steps = (int) Math.ceil(2 * Math.hypot(dx, dz) / CELL_MM) + 1;
+      int steps = (int) Math.ceil(2 * PointMm.norm(dx, dz) / CELL_MM) + 1;
       for (int k = 0; k <= steps; k++) {
         mark(
             (int) Math.floor((ring[i].x + dx * k / steps) / CELL_MM),

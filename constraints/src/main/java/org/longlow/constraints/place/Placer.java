@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.SolveReport;
+import org.longlow.constraints.solve.SolveSession;
 import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.SolverSettings;
@@ -52,7 +53,8 @@ public final class Placer {
   /** What was said gives way, as all else does, only where it must. */
   private static SolveReport report(LayoutProblem problem, List<AsWritten> said) {
     Problem all = problem.problem();
-    SolveReport nearest = Solver.solve(all, SolverSettings.DEFAULT);
+    SolveSession session = new SolveSession(all, SolverSettings.DEFAULT);
+    SolveReport nearest = session.solve();
     if (!nearest.status().holds() || !all.wishes().isEmpty()) {
       return nearest;
     }
@@ -63,7 +65,7 @@ public final class Placer {
       }
       SolveReport kept = Solver.solve(all.holding(held), SolverSettings.DEFAULT);
       if (kept.status().holds()) {
-        return Solver.solve(all.withStart(kept.x()), SolverSettings.DEFAULT);
+        return session.solve(all.withStart(kept.x()));
       }
     }
     return nearest;

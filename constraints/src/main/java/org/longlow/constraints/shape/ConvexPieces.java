@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * Outlines cut into convex pieces: triangles by ear clipping, then put together again over every
@@ -69,7 +70,7 @@ public final class ConvexPieces {
       double vx = c.x - b.x;
       double vz = c.y - b.y;
       double cross = ux * vz - uz * vx;
-      if (cross < -STRAIGHT * Math.hypot(ux, uz) * Math.hypot(vx, vz)) {
+      if (cross < -STRAIGHT * PointMm.norm(ux, uz) * PointMm.norm(vx, vz)) {
         return false;
       }
       turned += Math.atan2(cross, ux * vx + uz * vz);

@@ -34,6 +34,8 @@ public record PartShape(
   private static final ByThing<PartShape, Bulk> BULKS =
       new ByThing<>(256, shape -> bulk(shape.prisms));
 
+  private static final ByThing<Part, List<String>> PINS = new ByThing<>(512, Part::pins);
+
   public PartShape {
     prisms = List.copyOf(prisms);
   }
@@ -47,6 +49,11 @@ public record PartShape(
       PointMm centre,
       double centreYMm) {
     this(part, outline, prisms, massKg, centre, centreYMm, Optional.empty());
+  }
+
+  /** Returns {@link Part#pins}, gathered once. */
+  public List<String> pins() {
+    return PINS.of(part);
   }
 
   /** Returns the volume of its body and the moments of that, round bars taken as square. */

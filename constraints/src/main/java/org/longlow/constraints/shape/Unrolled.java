@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Station;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /**
@@ -246,7 +247,7 @@ public record Unrolled(
 
   private static String point(List<double[]> points, Girth p) {
     for (int i = 0; i < points.size(); i++) {
-      if (Math.hypot(points.get(i)[0] - p.x(), points.get(i)[1] - p.z()) < 1e-6) {
+      if (PointMm.norm(points.get(i)[0] - p.x(), points.get(i)[1] - p.z()) < 1e-6) {
         return "point " + (i + 1);
       }
     }

@@ -11,6 +11,7 @@ final class Columns {
 
   private final double minX;
   private final double width;
+  private final double perMm;
 
   /** From and to of each stretch on a line, in turn. */
   private final double[][] spans;
@@ -29,6 +30,7 @@ final class Columns {
   Columns(int count, double minX, double width) {
     this.minX = minX;
     this.width = width;
+    perMm = 1 / width;
     spans = new double[count][32];
     spanEnd = new int[count];
     crossings = new double[count][8];
@@ -92,7 +94,8 @@ final class Columns {
       Coordinate to = ring.getCoordinate(i + 1);
       double low = Math.min(from.x, to.x);
       double high = Math.max(from.x, to.x);
-      int k = Math.max(first, (int) Math.ceil((low - minX) / width - 0.5));
+      // one line too early may be looked at, never one too late
+      int k = Math.max(first, (int) ((low - minX) * perMm - 0.5 - 1e-9));
       for (; k <= last; k++) {
         double x = x(k);
         if (x >= high) {

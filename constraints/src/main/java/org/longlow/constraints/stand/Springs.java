@@ -76,7 +76,7 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
    * half of what sits half way along a swingarm.
    */
   private Springs hang(PartShape shape, Wheels wheels) {
-    List<String> pins = shape.part().pins();
+    List<String> pins = shape.pins();
     for (Part.End end : Part.End.values()) {
       if (wheels.carriesAll(end, pins)) {
         return on(end, shape, wheels.riseShare(end, shape));

@@ -63,7 +63,7 @@ public final class Stances {
   public Stances(Wheels wheels, Map<String, PartShape> drawn) {
     this.wheels = wheels;
     this.drawn = drawn;
-    drawn.forEach((name, shape) -> pins.put(name, shape.part().pins()));
+    drawn.forEach((name, shape) -> pins.put(name, shape.pins()));
   }
 
   /**
@@ -208,7 +208,7 @@ public final class Stances {
 
   /** Returns a part after its pins moved; what hangs on one pin shifts, else it is shaped anew. */
   private static PartShape moved(PartShape shape, Places before, Places after) {
-    List<String> pins = shape.part().pins();
+    List<String> pins = shape.pins();
     return pins.size() > 1
         ? IN_STANCE.of(shape.part(), after)
         : SHIFTED.of(new Shifted(shape, shift(pins.get(0), before, after)));
@@ -216,7 +216,7 @@ public final class Stances {
 
   /** Returns the body of a part after its pins moved, as it is in a stance; it is not kept. */
   static List<Prism> movedBody(PartShape shape, Places before, Places after) {
-    List<String> pins = shape.part().pins();
+    List<String> pins = shape.pins();
     return pins.size() > 1
         ? Shapes.body(shape.part(), after)
         : shape.moved(new RigidMotion(0, shift(pins.get(0), before, after))).prisms();

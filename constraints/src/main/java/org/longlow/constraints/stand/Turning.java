@@ -211,7 +211,7 @@ public final class Turning {
 
   /** Returns whether a part goes with a wheel; else the frame carries it. */
   public boolean goesWithWheel(PartShape shape) {
-    for (String pin : shape.part().pins()) {
+    for (String pin : shape.pins()) {
       if (wheels.carries(pin)) {
         return true;
       }
@@ -232,7 +232,7 @@ public final class Turning {
   /** Returns the box of the pins of a part where the wheels are in {@code state}. */
   public Envelope pins(PartShape shape, State state) {
     Envelope box = new Envelope();
-    for (String pin : shape.part().pins()) {
+    for (String pin : shape.pins()) {
       PointMm at = at(pin, state);
       box.expandToInclude(at.x(), at.z());
     }

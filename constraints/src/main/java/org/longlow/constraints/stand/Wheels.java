@@ -338,7 +338,7 @@ public record Wheels(
    * axle. What hangs on one pin goes with that, what has several turns with the arm.
    */
   double riseShare(Part.End end, PartShape shape) {
-    List<String> pins = shape.part().pins();
+    List<String> pins = shape.pins();
     double x = pins.size() == 1 ? drawn.pin(pins.get(0)).x() : shape.centre().x();
     WheelPath path = suspension(end).path();
     PointMm axle = path.axle(0);

@@ -148,7 +148,7 @@ final class Gauge {
     Map<String, PartShape> moved = new LinkedHashMap<>();
     shapes.forEach(
         (name, shape) -> {
-          List<String> own = shape.part().pins();
+          List<String> own = shape.pins();
           if (own.stream().anyMatch(pins::contains)) {
             moved.put(name, Shapes.of(shape.part(), places, false));
           } else if (own.stream().anyMatch(company::contains)) {

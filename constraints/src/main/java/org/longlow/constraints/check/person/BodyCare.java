@@ -63,12 +63,13 @@ public final class BodyCare {
     if (f.kind() == BODY) {
       return f;
     }
-    return sittings.stream()
-        .filter(s -> concerns(f, s.occupant()))
-        .flatMap(s -> why(s).stream())
-        .findFirst()
-        .map(why -> doubted(f, " This is rough: " + why + "."))
-        .orElse(f);
+    for (Sitting sitting : sittings) {
+      Optional<String> why = why(sitting);
+      if (why.isPresent() && concerns(f, sitting.occupant())) {
+        return doubted(f, " This is rough: " + why.get() + ".");
+      }
+    }
+    return f;
   }
 
   private static boolean concerns(Finding f, Occupant who) {

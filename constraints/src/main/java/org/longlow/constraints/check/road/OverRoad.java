@@ -23,7 +23,7 @@ interface OverRoad {
     if (!turning.goesWithWheel(shape)) {
       return fixed(as);
     }
-    List<String> pins = shape.part().pins();
+    List<String> pins = shape.pins();
     return pins.size() == 1
         ? new Shifted(as, pins.get(0), turning)
         : new Shaped(

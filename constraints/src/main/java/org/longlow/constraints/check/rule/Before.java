@@ -2,6 +2,7 @@ package org.longlow.constraints.check.rule;
 
 import java.util.Arrays;
 import java.util.List;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * A convex body that may stand before a lamp, in the axes of its face: ahead, outwards and up of
@@ -42,7 +43,7 @@ record Before(String part, boolean opened, List<double[][]> rings, double[] low,
   /** Whether its box may stand between the rays of a point of the face. */
   boolean mayHide(double ahead, double out, double up, double lowRad, double highRad) {
     double far =
-        Math.hypot(high[0] - ahead, Math.max(Math.abs(low[1] - out), Math.abs(high[1] - out)));
+        PointMm.norm(high[0] - ahead, Math.max(Math.abs(low[1] - out), Math.abs(high[1] - out)));
     return high[0] > ahead + BESIDE_MM
         && low[2] - up <= Math.tan(highRad) * far
         && high[2] - up >= -Math.tan(lowRad) * far;

@@ -2,6 +2,7 @@ package org.longlow.constraints.machine.ride;
 
 import org.longlow.constraints.machine.Values;
 import org.longlow.rider.geom.Bracket;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * Ground clearance and touch-down of a machine leaning on two toroidal tyres, exact.
@@ -145,7 +146,7 @@ public final class LeanClearance {
    * @param wheelbaseMm distance between the axles along x, mm, &gt; 0
    */
   public static double steepestRollRad(double wheelbaseMm, Wheel front, Wheel rear) {
-    double span = Math.hypot(wheelbaseMm, front.centreHeightMm() - rear.centreHeightMm());
+    double span = PointMm.norm(wheelbaseMm, front.centreHeightMm() - rear.centreHeightMm());
     if (Math.abs(front.radiusMm() - rear.radiusMm()) >= span) {
       throw Values.refused(
           "wheelbase mm", wheelbaseMm, "longer than the difference of the wheel radii");
@@ -179,7 +180,7 @@ public final class LeanClearance {
     double section = front.sectionRadiusMm() - rear.sectionRadiusMm();
     double needed =
         front.ringMm() - rear.ringMm() + (section == 0 ? 0 : section / Math.cos(rollRad));
-    double share = Math.max(-1, Math.min(1, needed / Math.hypot(wheelbaseMm, rise)));
+    double share = Math.max(-1, Math.min(1, needed / PointMm.norm(wheelbaseMm, rise)));
     return Math.asin(share) - Math.atan2(rise, wheelbaseMm);
   }
 

@@ -1,6 +1,7 @@
 package org.longlow.constraints.machine.ride;
 
 import org.longlow.constraints.machine.ride.ParkedStability.PlanMm;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * A machine leaned on two round tyres, seen in the axes of the road: forward along the wheels, up,
@@ -38,7 +39,7 @@ public record OnTyres(LeanClearance.Road road, PlanMm front, PlanMm rear) {
 
   /** By what the road knows already: rises are cos φ sin θ, cos φ cos θ and -sin φ. */
   private static PlanMm plan(LeanClearance.Road road, double xMm, double yMm, double zMm) {
-    double cosRoll = Math.hypot(road.byX(), road.byZ());
+    double cosRoll = PointMm.norm(road.byX(), road.byZ());
     double sinPitch = road.byX() / cosRoll;
     double cosPitch = road.byZ() / cosRoll;
     return new PlanMm(

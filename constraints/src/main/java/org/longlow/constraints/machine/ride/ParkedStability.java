@@ -2,6 +2,7 @@ package org.longlow.constraints.machine.ride;
 
 import org.longlow.constraints.machine.Values;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * A parked machine on three supports: front contact, rear contact and stand foot, rigid statics.
@@ -72,7 +73,7 @@ public record ParkedStability(
   }
 
   private static double distance(PlanMm a, PlanMm b) {
-    return Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
+    return PointMm.norm(a.xMm - b.xMm, a.yMm - b.yMm);
   }
 
   /** Returns the tip angle over the edge front contact to foot, rad; negative if it tips. */

@@ -163,7 +163,7 @@ public record RampClearance(double wheelbaseMm, double rearRadiusMm, double fron
   private static double pitchRad(double behind, double z, double radius) {
     double a = -behind;
     double b = z - radius;
-    double away = Math.hypot(a, b);
+    double away = PointMm.norm(a, b);
     double pitch = Math.atan2(a, b) + Math.acos(-radius / away);
     return pitch < Math.PI / 4 ? Math.max(pitch, 0) : Double.POSITIVE_INFINITY;
   }

@@ -69,7 +69,7 @@ public final class SideClearance {
 
   private static double share(double radius, double along, double z) {
     Values.positive("wheel radius mm", radius);
-    double away = Math.hypot(along, radius - z);
+    double away = PointMm.norm(along, radius - z);
     if (away < radius) {
       throw Values.refused("distance of the belly point from an axle mm", away, "the radius up");
     }

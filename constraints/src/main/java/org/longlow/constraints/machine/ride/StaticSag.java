@@ -38,6 +38,9 @@ public record StaticSag(
   /** Rests that have not been found by then are sought. */
   private static final int QUICK_ROUNDS = 60;
 
+  /** Two steps tell where the next ones lead where each is at most this share of the one before. */
+  private static final double MOST_SHARE = 0.5;
+
   /** Rounds end when travels and radii move less than this, mm. */
   private static final double SETTLED_MM = 1e-11;
 
@@ -130,6 +133,19 @@ public record StaticSag(
       return alongPathN(load, suspension.path().axle(travelMm)) - suspension.forceN(travelMm);
     }
 
+    /**
+     * Returns where steps lead that shrink as the last two do (Aitken's delta-squared process), if
+     * that is between the stops.
+     */
+    private double ahead(Suspension.Rest rest, double stepMm, double lastMm) {
+      double share = stepMm / lastMm;
+      double there = rest.travelMm() + stepMm * share / (1 - share);
+      boolean shrinks = Math.abs(share) < MOST_SHARE;
+      return shrinks && there > -suspension.droopMm() && there < suspension.bumpMm()
+          ? there
+          : rest.travelMm();
+    }
+
     private double radius(double loadN) {
       double squash = Math.max(0, loadN) / tyreNPerMm;
       // A tyre flat on the ground is past every use of the figure; keep the geometry alive.
@@ -194,6 +210,8 @@ public record StaticSag(
     Values.positive("load factor", loadFactor);
     double frontTravel = 0;
     double rearTravel = 0;
+    double frontLast = 0;
+    double rearLast = 0;
     double frontRadius = front.freeRadiusMm();
     double rearRadius = rear.freeRadiusMm();
     PointMm frontDrawn = front.suspension().path().axle(0);
@@ -233,8 +251,13 @@ public record StaticSag(
         return new StaticSag(
             frontRest, rearRest, placement, loads, frontRadius, rearRadius, moved < 1e-6);
       }
-      frontTravel = frontRest.travelMm();
-      rearTravel = rearRest.travelMm();
+      boolean ahead = round % 2 == 1 && !search;
+      double frontStep = frontRest.travelMm() - frontTravel;
+      double rearStep = rearRest.travelMm() - rearTravel;
+      frontTravel = ahead ? front.ahead(frontRest, frontStep, frontLast) : frontRest.travelMm();
+      rearTravel = ahead ? rear.ahead(rearRest, rearStep, rearLast) : rearRest.travelMm();
+      frontLast = frontStep;
+      rearLast = rearStep;
       frontRadius = newFront;
       rearRadius = newRear;
     }
