@@ -1,6 +1,5 @@
 package org.longlow.constraints.check.person;
 
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -42,14 +41,14 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
     }
     boolean alike = best != null && best.reached == reached;
     double floor = alike ? best.mm : Double.NEGATIVE_INFINITY;
+    List<Supplier<Solid>> limbs = pose.limbs(body).toList();
+    // what was met before is most likely met again
+    if (alike && best.other != null && best.limbIsNoFartherOff(limbs)) {
+      return best;
+    }
     TriedPose least = new TriedPose(pose, null, null, HORIZON_MM, reached);
-    Iterator<Supplier<Solid>> limbs = pose.limbs(body).iterator();
-    while (limbs.hasNext()) {
-      Solid limb = limbs.next().get();
-      // what was met before is most likely met again
-      if (alike && best.other != null && limb.apartMm(best.other, least.mm) <= floor) {
-        return best;
-      }
+    for (Supplier<Solid> made : limbs) {
+      Solid limb = made.get();
       for (Solid other : others) {
         double mm = limb.apartMm(other, least.mm);
         if (mm <= floor) {
@@ -64,6 +63,17 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
       }
     }
     return least.mm > floor ? least : best;
+  }
+
+  /** Whether the limb that comes nearest here comes as near to the same thing in another pose. */
+  private boolean limbIsNoFartherOff(List<Supplier<Solid>> limbs) {
+    for (Supplier<Solid> made : limbs) {
+      Solid there = made.get();
+      if (there.name().equals(limb.name()) && there.apartMm(other, HORIZON_MM) <= mm) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a leg gets where it is sent, in front of the trunk. */
