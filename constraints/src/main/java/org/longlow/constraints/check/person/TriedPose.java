@@ -2,7 +2,6 @@ package org.longlow.constraints.check.person;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.rider.body.Body;
@@ -41,14 +40,14 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
     }
     boolean alike = best != null && best.reached == reached;
     double floor = alike ? best.mm : Double.NEGATIVE_INFINITY;
-    List<Supplier<Solid>> limbs = pose.limbs(body).toList();
+    List<GettingInPose.Limb> limbs = pose.limbs(body);
     // what was met before is most likely met again
     if (alike && best.other != null && best.limbIsNoFartherOff(limbs)) {
       return best;
     }
     TriedPose least = new TriedPose(pose, null, null, HORIZON_MM, reached);
-    for (Supplier<Solid> made : limbs) {
-      Solid limb = made.get();
+    for (GettingInPose.Limb part : limbs) {
+      Solid limb = part.body();
       for (Solid other : others) {
         double mm = limb.apartMm(other, least.mm);
         if (mm <= floor) {
@@ -66,10 +65,9 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
   }
 
   /** Whether the limb that comes nearest here comes as near to the same thing in another pose. */
-  private boolean limbIsNoFartherOff(List<Supplier<Solid>> limbs) {
-    for (Supplier<Solid> made : limbs) {
-      Solid there = made.get();
-      if (there.name().equals(limb.name()) && there.apartMm(other, HORIZON_MM) <= mm) {
+  private boolean limbIsNoFartherOff(List<GettingInPose.Limb> limbs) {
+    for (GettingInPose.Limb there : limbs) {
+      if (there.name().equals(limb.name()) && there.body().apartMm(other, Math.nextUp(mm)) <= mm) {
         return true;
       }
     }
