@@ -71,18 +71,30 @@ public final class Rulings {
           && said.by.words().equals(by.words());
     }
 
-    /** Sentences are only compared: figures and what they are about tell most of them apart. */
+    /** Sentences are only compared: figures and parts tell most of them apart. */
     @Override
     public int hashCode() {
-      return 31 * by.figures().hashCode() + by.about().words().hashCode();
+      return 31 * by.figures().hashCode() + by.about().parts().hashCode();
     }
   }
 
   private static Finding finding(List<Ruling> same, Condition stance, Map<String, PointMm> places) {
     Ruling first = same.get(0);
-    List<RuleSet> sets = same.stream().map(Ruling::rules).distinct().toList();
-    List<RuleSet> unsure =
-        same.stream().filter(Rulings::fromMemory).map(Ruling::rules).distinct().toList();
+    List<RuleSet> sets = new ArrayList<>();
+    List<RuleSet> unsure = new ArrayList<>();
+    List<Basis> cited = new ArrayList<>();
+    for (Ruling ruling : same) {
+      add(sets, ruling.rules());
+      for (LawSource source : ruling.sources()) {
+        add(cited, CITED.of(source));
+        if (source.status() == Known.FROM_MEMORY) {
+          add(unsure, ruling.rules());
+        }
+      }
+    }
+    if (cited.isEmpty()) {
+      cited.add(Basis.model("no row in the tables of " + RuleSet.words(sets)));
+    }
     Optional<PointMm> where =
         first.about().parts().stream().filter(places::containsKey).findFirst().map(places::get);
     Finding finding =
@@ -92,7 +104,7 @@ public final class Rulings {
             Optional.of(stance),
             verdict(first.outcome(), !unsure.isEmpty()),
             first.figures(),
-            basis(same, sets),
+            cited,
             Words.of(
                 first.words(),
                 " (" + RuleSet.words(sets) + memory(first.outcome(), sets, unsure) + ")."));
@@ -109,12 +121,10 @@ public final class Rulings {
     return same.get(0).ofHeight() ? LAW_HEIGHT : LAW;
   }
 
-  private static List<Basis> basis(List<Ruling> same, List<RuleSet> sets) {
-    List<Basis> cited =
-        same.stream().flatMap(r -> r.sources().stream()).map(CITED::of).distinct().toList();
-    return cited.isEmpty()
-        ? List.of(Basis.model("no row in the tables of " + RuleSet.words(sets)))
-        : cited;
+  private static <T> void add(List<T> to, T one) {
+    if (!to.contains(one)) {
+      to.add(one);
+    }
   }
 
   private static String memory(Ruling.Outcome outcome, List<RuleSet> sets, List<RuleSet> unsure) {
@@ -125,10 +135,6 @@ public final class Rulings {
     return ": from memory"
         + (unsure.size() == sets.size() ? "" : " for " + RuleSet.words(unsure))
         + ", check the text";
-  }
-
-  private static boolean fromMemory(Ruling ruling) {
-    return ruling.sources().stream().anyMatch(s -> s.status() == Known.FROM_MEMORY);
   }
 
   /** A rule from memory may not let anything pass. */
