@@ -1,9 +1,9 @@
 package org.longlow.constraints.layout;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.longlow.constraints.formula.Formula;
 
 /** A physical thing of the machine. The kinds differ in how their outline comes about. */
@@ -115,18 +115,25 @@ public sealed interface Part
 
     @Override
     default List<String> pins() {
-      List<String> pins = new ArrayList<>(List.of(frame().origin()));
+      Set<String> pins = new LinkedHashSet<>();
+      pins.add(frame().origin());
       frame().along().ifPresent(pins::add);
-      Stream.concat(Stream.of(outline()), bodies().stream().map(FurtherBody::outline))
-          .flatMap(
-              edge ->
-                  Stream.concat(
-                      edge.vertices().stream(),
-                      edge.holes().stream().flatMap(hole -> hole.vertices().stream())))
-          .map(Vertex::pin)
-          .filter(p -> p != null)
-          .forEach(pins::add);
-      return pins.stream().distinct().toList();
+      pins(outline(), pins);
+      bodies().forEach(body -> pins(body.outline(), pins));
+      return List.copyOf(pins);
+    }
+
+    private static void pins(Outline edge, Set<String> into) {
+      vertices(edge.vertices(), into);
+      edge.holes().forEach(hole -> vertices(hole.vertices(), into));
+    }
+
+    private static void vertices(List<Vertex> vertices, Set<String> into) {
+      for (Vertex vertex : vertices) {
+        if (vertex.pin() != null) {
+          into.add(vertex.pin());
+        }
+      }
     }
   }
 

@@ -3,7 +3,6 @@ package org.longlow.constraints.shape;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
-import org.longlow.constraints.machine.chassis.TyreSizeReader;
 
 /** Rims of wheels: where a tyre sits, and what is free inside. */
 public final class Rims {
@@ -18,7 +17,7 @@ public final class Rims {
 
   /** Returns the radius that the tyre sits on; without a size, of one as high as it is wide. */
   public static double beadMm(WheelPart wheel, Tyre tyre) {
-    TyreSize size = wheel.tyre().isEmpty() ? null : TyreSizeReader.read(wheel.tyre()).size();
+    TyreSize size = wheel.tyre().isEmpty() ? null : Tyres.read(wheel.tyre()).size();
     double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
     return Math.min(bead, tyre.freeRadiusMm());
   }

@@ -52,11 +52,16 @@ public final class Tyres {
     }
   }
 
+  /** Returns a size as read. */
+  static TyreSize.Reading read(String size) {
+    return READ.of(size);
+  }
+
   private static Optional<Tyre> size(WheelPart wheel) {
     if (wheel.tyre().isEmpty()) {
       return Optional.empty();
     }
-    TyreSize.Reading reading = READ.of(wheel.tyre());
+    TyreSize.Reading reading = read(wheel.tyre());
     if (reading.size() == null) {
       throw new IllegalArgumentException(
           "tyre of " + wheel.name() + ": " + String.join("; ", reading.faults()));

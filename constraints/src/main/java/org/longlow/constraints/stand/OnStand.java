@@ -173,7 +173,8 @@ public final class OnStand {
    */
   private Held lowest(Held from, Held to) {
     double end = to.leanRad() - SLIGHTLY_RAD;
-    if (riseMm(from, from.leanRad()) >= 0 || riseMm(to, end) <= 0) {
+    if (near(from, from.leanRad() + SLIGHTLY_RAD).footOffMm() >= from.footOffMm()
+        || to.footOffMm() <= near(to, end).footOffMm()) {
       return to;
     }
     return near(from, Bracket.root(rad -> riseMm(from, rad), from.leanRad(), end, DIP_RAD));

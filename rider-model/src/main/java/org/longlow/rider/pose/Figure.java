@@ -70,6 +70,11 @@ public final class Figure {
     Part(String word) {
       this.word = word;
     }
+
+    /** Returns the name of its flesh. */
+    public String word() {
+      return word;
+    }
   }
 
   /** A rider in a posture. */

@@ -45,9 +45,14 @@ final class TurnedBodies {
   }
 
   /** What is cut off about joints, kept by value: most joints stay as they are. */
-  private static final Memo<Cut, Geometry> CUT = new Memo<>(64, TurnedBodies::cut);
+  private static final Memo<Cut<Geometry>, Geometry> CUT =
+      new Memo<>(64, all -> cut(all.body, all));
 
-  private record Cut(Geometry outline, List<PointMm> points, double radiusMm) {}
+  /** Likewise of pieces. */
+  private static final Memo<Cut<Piece>, Geometry> CUT_PIECES =
+      new Memo<>(256, all -> cut(outline(all.body), all));
+
+  private record Cut<B>(B body, List<PointMm> points, double radiusMm) {}
 
   private final Map<String, PartShape> drawn;
   private final Places places;
@@ -106,7 +111,7 @@ final class TurnedBodies {
       } else if (prism.isFull()) {
         Geometry rest =
             done.computeIfAbsent(
-                prism.outline(), outline -> CUT.of(new Cut(outline, points, radiusMm)));
+                prism.outline(), outline -> CUT.of(new Cut<>(outline, points, radiusMm)));
         kept.add(new Prism(rest, prism.across()));
       } else {
         pieces(prism, points, radiusMm, kept);
@@ -124,7 +129,7 @@ final class TurnedBodies {
         whole.add(piece);
         continue;
       }
-      Geometry rest = cut(new Cut(outline(piece), points, radiusMm));
+      Geometry rest = CUT_PIECES.of(new Cut<>(piece, points, radiusMm));
       if (!rest.isEmpty()) {
         kept.add(new Prism(rest, new Interval(from[1], to[1])));
       }
@@ -149,10 +154,10 @@ final class TurnedBodies {
     return Curves.FACTORY.createMultiPointFromCoords(corners).convexHull();
   }
 
-  private static Geometry cut(Cut cut) {
-    Geometry rest = cut.outline();
-    for (PointMm p : cut.points()) {
-      rest = rest.difference(Curves.disc(p, cut.radiusMm()));
+  private static Geometry cut(Geometry outline, Cut<?> off) {
+    Geometry rest = outline;
+    for (PointMm p : off.points) {
+      rest = rest.difference(Curves.disc(p, off.radiusMm));
     }
     return rest;
   }

@@ -248,8 +248,9 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
   private static TriedPose over(Against a, PointMm pan, PointMm over, boolean left) {
     TriedPose best = null;
     for (double from : FROM) {
+      Stepping stepping = Stepping.of(a, pan.towards(a.seated().ankle(), from), left);
       for (PointMm by : LIFTED) {
-        best = stepped(a, best, pan.towards(a.seated().ankle(), from), over.plus(by), left);
+        best = stepping.lifted(a, best, over.plus(by));
         if (best.reached() && best.mm() >= FREE_MM) {
           return best;
         }
@@ -258,42 +259,51 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     return best;
   }
 
-  private static TriedPose stepped(
-      Against a, TriedPose best, PointMm from, PointMm over, boolean left) {
-    Body body = a.body();
-    PointMm hip = a.road(from, standingMm(body));
-    double half = Figure.footBreadthMm(body) / 2;
-    double room = body.foot().toeMm();
-    double foot =
-        a.reachMm(left, hip.x() - room, hip.x() + room, hip.z() - body.thighMm() / 2)
-            + FOOT_AIR_MM
-            + half;
-    double aside = foot - body.hipHalfMm();
-    HandContact hangs = hanging(body, hip, STEPPING);
-    PoseResult outer =
-        pose(
-            body,
-            hip,
-            STEPPING,
-            under(a, hip),
-            hangs,
-            width(body, body.hipHalfMm(), 0, body.shoulderHalfMm() + 40));
-    PointMm heel = over.minus(new PointMm(body.foot().ankle().x(), 0));
-    Optional<RestPart> hold = a.holds.beside(a.sitting).stream().findFirst();
-    double atHold =
-        hold.map(h -> aside - a.places.value(h.y()) - a.places.value(h.length()) / 2)
-            .orElse(body.shoulderHalfMm() + 40);
-    PoseResult inner =
-        pose(
-            body,
-            hip,
-            STEPPING,
-            flat(body, heel, 0),
-            hold.map(h -> (HandContact) new HandContact.Grip(a.places.pin(h.at()))).orElse(hangs),
-            width(body, aside, 0, atHold));
-    GettingInPose pose =
-        new GettingInPose(Step.OVER, outer.posture(), inner.posture(), left, aside);
-    return a.freer(best, pose, TriedPose.reaches(inner));
+  /**
+   * Somebody who stands on one leg, whatever the other does.
+   *
+   * @param asideMm middle plane of the machine to that of the body, mm
+   * @param hand what the hand of the lifted leg's side does
+   * @param handMm how far that hand is out, mm
+   */
+  private record Stepping(
+      PointMm hip, boolean left, double asideMm, Posture outer, HandContact hand, double handMm) {
+
+    static Stepping of(Against a, PointMm from, boolean left) {
+      Body body = a.body();
+      PointMm hip = a.road(from, standingMm(body));
+      double half = Figure.footBreadthMm(body) / 2;
+      double room = body.foot().toeMm();
+      double foot =
+          a.reachMm(left, hip.x() - room, hip.x() + room, hip.z() - body.thighMm() / 2)
+              + FOOT_AIR_MM
+              + half;
+      double aside = foot - body.hipHalfMm();
+      HandContact hangs = hanging(body, hip, STEPPING);
+      double hanging = body.shoulderHalfMm() + 40;
+      PoseResult outer =
+          pose(
+              body, hip, STEPPING, under(a, hip), hangs, width(body, body.hipHalfMm(), 0, hanging));
+      Optional<RestPart> hold = a.holds.beside(a.sitting).stream().findFirst();
+      return new Stepping(
+          hip,
+          left,
+          aside,
+          outer.posture(),
+          hold.map(h -> (HandContact) new HandContact.Grip(a.places.pin(h.at()))).orElse(hangs),
+          hold.map(h -> aside - a.places.value(h.y()) - a.places.value(h.length()) / 2)
+              .orElse(hanging));
+    }
+
+    /** Returns the freer of a pose that was tried and this with the foot over a place. */
+    TriedPose lifted(Against a, TriedPose best, PointMm over) {
+      Body body = a.body();
+      PointMm heel = over.minus(new PointMm(body.foot().ankle().x(), 0));
+      PoseResult inner =
+          pose(body, hip, STEPPING, flat(body, heel, 0), hand, width(body, asideMm, 0, handMm));
+      GettingInPose pose = new GettingInPose(Step.OVER, outer, inner.posture(), left, asideMm);
+      return a.freer(best, pose, TriedPose.reaches(inner));
+    }
   }
 
   // --- sitting down, legs in

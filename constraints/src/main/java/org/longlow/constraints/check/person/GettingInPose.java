@@ -1,8 +1,8 @@
 package org.longlow.constraints.check.person;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
@@ -52,19 +52,50 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
   }
 
   /**
-   * Returns the limbs that move past the machine, each as a body with a name; made one by one, for
-   * where one meets something nobody asks for the next.
+   * A limb that moves past the machine. Its body is made when it is first asked for: where another
+   * meets something nobody asks. For one thread.
    */
-  Stream<Supplier<Solid>> limbs(Body body) {
-    return switch (step) {
-      case OVER ->
-          Stream.concat(
-              leg(body, inner, -1),
-              Stream.of(Figure.Part.CHEST, Figure.Part.PELVIS, Figure.Part.HEAD)
-                  .map(part -> () -> trunk(body, part)));
-      case DOWN, LEGS -> Stream.concat(leg(body, outer, 1), leg(body, inner, -1));
-      case BESIDE, SEATED -> Stream.of();
-    };
+  static final class Limb {
+    private final String name;
+    private final Supplier<Solid> making;
+    private Solid made;
+
+    private Limb(String name, Supplier<Solid> making) {
+      this.name = name;
+      this.making = making;
+    }
+
+    String name() {
+      return name;
+    }
+
+    Solid body() {
+      if (made == null) {
+        made = making.get();
+      }
+      return made;
+    }
+  }
+
+  /** Returns the limbs that move past the machine. */
+  List<Limb> limbs(Body body) {
+    List<Limb> limbs = new ArrayList<>();
+    switch (step) {
+      case OVER -> {
+        leg(body, inner, -1, limbs);
+        for (Figure.Part part : List.of(Figure.Part.CHEST, Figure.Part.PELVIS, Figure.Part.HEAD)) {
+          limbs.add(new Limb(part.word(), () -> trunk(body, part)));
+        }
+      }
+      case DOWN, LEGS -> {
+        leg(body, outer, 1, limbs);
+        leg(body, inner, -1, limbs);
+      }
+      case BESIDE, SEATED -> {
+        // nothing moves past
+      }
+    }
+    return limbs;
   }
 
   private Solid trunk(Body body, Figure.Part part) {
@@ -79,12 +110,12 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
   }
 
   /**
-   * Returns a leg as round bars between its joints. Of somebody who sits, the thigh's half at the
-   * hip is left out: it lies on the seat and bends over its edge.
+   * Adds a leg as round bars between its joints. Of somebody who sits, the thigh's half at the hip
+   * is left out: it lies on the seat and bends over its edge.
    *
    * @param out 1 for the outer one, -1 for the inner one
    */
-  private Stream<Supplier<Solid>> leg(Body body, Posture p, int out) {
+  private void leg(Body body, Posture p, int out, List<Limb> limbs) {
     double knee = body.measures().get("lowerthighcircumference") / (2 * Math.PI);
     double calf = body.measures().get("calfcircumference") / (2 * Math.PI);
     double sole = Figure.toeHeightMm(body) / 2;
@@ -93,15 +124,19 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
     SpaceMm ankleAt = at(p.ankle(), out * p.across().ankleMm());
     PointMm up = p.ball().minus(p.heel()).left();
     PointMm off = up.times(sole / Math.max(up.length(), 1));
-    return Stream.of(
-        () -> bar("thigh", step == Step.OVER ? hipAt : kneeAt.plus(hipAt).times(0.5), kneeAt, knee),
-        () -> bar("shank", kneeAt, ankleAt, calf),
-        () ->
-            bar(
-                "foot",
-                at(p.heel().plus(off), out * p.across().ankleMm()),
-                at(p.toe().plus(off), out * p.across().ballMm()),
-                sole));
+    SpaceMm above = step == Step.OVER ? hipAt : kneeAt.plus(hipAt).times(0.5);
+    limbs.add(limb("thigh", above, kneeAt, knee));
+    limbs.add(limb("shank", kneeAt, ankleAt, calf));
+    limbs.add(
+        limb(
+            "foot",
+            at(p.heel().plus(off), out * p.across().ankleMm()),
+            at(p.toe().plus(off), out * p.across().ballMm()),
+            sole));
+  }
+
+  private static Limb limb(String name, SpaceMm from, SpaceMm to, double radius) {
+    return new Limb(name, () -> bar(name, from, to, radius));
   }
 
   private SpaceMm at(PointMm p, double outMm) {

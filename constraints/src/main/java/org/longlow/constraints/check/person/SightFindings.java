@@ -20,6 +20,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Curves;
@@ -250,10 +251,11 @@ public final class SightFindings {
             List.of(
                 hip,
                 standing.ground().toFrame(new PointMm(road.x(), Math.min(FOOT_ROOM_MM, hip.z())))));
+    List<Part> own = sitting.parts().parts();
     return standing.shapes().values().stream()
-        .filter(shape -> !sitting.parts().parts().contains(shape.part()))
+        .filter(shape -> halfMm(shape) > sideMm)
         .filter(shape -> !(shape.part() instanceof StandPart)) // one steps beside a leg
-        .filter(shape -> halfMm(shape) > sideMm && shape.outline().intersects(leg))
+        .filter(shape -> !own.contains(shape.part()) && shape.outline().intersects(leg))
         .max(Comparator.comparingDouble(SightFindings::halfMm));
   }
 

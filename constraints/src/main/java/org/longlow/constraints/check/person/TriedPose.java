@@ -1,9 +1,7 @@
 package org.longlow.constraints.check.person;
 
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.rider.body.Body;
@@ -42,14 +40,14 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
     }
     boolean alike = best != null && best.reached == reached;
     double floor = alike ? best.mm : Double.NEGATIVE_INFINITY;
+    List<GettingInPose.Limb> limbs = pose.limbs(body);
+    // what was met before is most likely met again
+    if (alike && best.other != null && best.limbIsNoFartherOff(limbs)) {
+      return best;
+    }
     TriedPose least = new TriedPose(pose, null, null, HORIZON_MM, reached);
-    Iterator<Supplier<Solid>> limbs = pose.limbs(body).iterator();
-    while (limbs.hasNext()) {
-      Solid limb = limbs.next().get();
-      // what was met before is most likely met again
-      if (alike && best.other != null && limb.apartMm(best.other, least.mm) <= floor) {
-        return best;
-      }
+    for (GettingInPose.Limb part : limbs) {
+      Solid limb = part.body();
       for (Solid other : others) {
         double mm = limb.apartMm(other, least.mm);
         if (mm <= floor) {
@@ -64,6 +62,16 @@ record TriedPose(GettingInPose pose, Solid limb, Solid other, double mm, boolean
       }
     }
     return least.mm > floor ? least : best;
+  }
+
+  /** Whether the limb that comes nearest here comes as near to the same thing in another pose. */
+  private boolean limbIsNoFartherOff(List<GettingInPose.Limb> limbs) {
+    for (GettingInPose.Limb there : limbs) {
+      if (there.name().equals(limb.name()) && there.body().apartMm(other, Math.nextUp(mm)) <= mm) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a leg gets where it is sent, in front of the trunk. */

@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import org.longlow.constraints.check.gap.AfterMove;
 import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
@@ -72,18 +74,24 @@ public final class LeanFindings {
   private final Wheels wheels;
   private final Optional<Nudged> nudged;
   private final double askedRad;
-  private final Undersides toLeft = new Undersides(true);
-  private final Undersides toRight = new Undersides(false);
 
-  /** Something that may touch: a part, a pedal that is pressed, a person with boots and all. */
+  /** Whether a part goes with a wheel, which it does in each stance or in none. */
+  private final Map<Part, Boolean> onWheel = new IdentityHashMap<>();
+
+  /**
+   * Something that may touch: a part, a pedal that is pressed, a person with boots and all.
+   *
+   * @param onWheel whether it is a part that goes with a wheel
+   */
   private record Thing(
       String name,
       Optional<PartShape> part,
       List<Prism> body,
       Optional<Rider.Seated> person,
-      boolean pressed) {
+      boolean pressed,
+      boolean onWheel) {
     OverRoad over(Turning turning, Undersides undersides) {
-      return part.map(p -> OverRoad.of(p, turning, undersides))
+      return part.map(p -> OverRoad.of(p, onWheel, turning, undersides))
           .orElseGet(() -> OverRoad.fixed(undersides.of(body)));
     }
 
@@ -270,18 +278,26 @@ public final class LeanFindings {
   }
 
   private void inStance(Standing standing) {
+    Turning toLeft = new Turning(wheels, standing, 1);
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
-      if (!(shape.part() instanceof WheelPart)) {
+      Part part = shape.part();
+      if (!(part instanceof WheelPart)) {
+        boolean moves = onWheel.computeIfAbsent(part, p -> toLeft.goesWithWheel(shape));
         things.add(
             new Thing(
-                shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty(), false));
+                part.name(), Optional.of(shape), shape.prisms(), Optional.empty(), false, moves));
       }
     }
     for (Rider.Seated person : standing.rider().seated()) {
       things.add(
           new Thing(
-              person.who().person(), Optional.empty(), person.body(), Optional.of(person), false));
+              person.who().person(),
+              Optional.empty(),
+              person.body(),
+              Optional.of(person),
+              false,
+              false));
     }
     for (Pressed p : Pressed.of(standing)) {
       things.add(
@@ -290,10 +306,11 @@ public final class LeanFindings {
               Optional.empty(),
               p.shape().prisms(),
               Optional.empty(),
-              true));
+              true,
+              false));
     }
     for (boolean left : new boolean[] {true, false}) {
-      Turning turning = new Turning(wheels, standing, left ? 1 : -1);
+      Turning turning = left ? toLeft : new Turning(wheels, standing, -1);
       Touch first = null;
       for (Thing thing : things) {
         Key key = new Key(left, thing.path());
@@ -325,10 +342,13 @@ public final class LeanFindings {
     if (known != null) {
       most = Math.min(most, known.state().rollRad());
     }
-    OverRoad over = thing.over(turning, left ? toLeft : toRight);
+    OverRoad over = thing.over(turning, Undersides.at(left));
     int last = Math.min(turning.steps() - 1, (int) Math.ceil(most / Turning.STEP_RAD));
     for (int step = 0; step <= last; step++) {
       if (over.reachesRoad(turning.step(step))) {
+        if (step * Turning.STEP_RAD > most && !over.reachesRoad(turning.at(most))) {
+          return null;
+        }
         double roll = step == 0 ? 0 : crossing(over, turning, step);
         if (roll > most) {
           return null;

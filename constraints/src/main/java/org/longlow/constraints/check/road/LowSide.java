@@ -12,7 +12,7 @@ import org.longlow.rider.geom.PointMm;
 
 /**
  * What of a body may touch the road, leaning to one side: of each of its prisms the face on that
- * side. For one thread.
+ * side.
  */
 final class LowSide {
 
@@ -39,7 +39,7 @@ final class LowSide {
     private final Geometry outline;
     private final List<Piece> pieces;
     private final Envelope box;
-    private Coordinate[] corners;
+    private volatile Coordinate[] corners;
 
     /**
      * @param pieces what is within the outline, the side leaned to at the left; none if all of it
@@ -80,10 +80,12 @@ final class LowSide {
     }
 
     Coordinate[] corners() {
-      if (corners == null) {
-        corners = outline.getCoordinates();
+      Coordinate[] known = corners;
+      if (known == null) {
+        known = outline.getCoordinates();
+        corners = known;
       }
-      return corners;
+      return known;
     }
   }
 

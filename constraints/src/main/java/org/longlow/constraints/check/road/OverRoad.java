@@ -17,10 +17,14 @@ interface OverRoad {
   /** Returns its lowest point. */
   LowSide.Low lowest(Turning.State state);
 
-  /** Returns a part of the stance that {@code turning} begins with. */
-  static OverRoad of(PartShape shape, Turning turning, Undersides undersides) {
+  /**
+   * Returns a part of the stance that {@code turning} begins with.
+   *
+   * @param onWheel whether it goes with a wheel, as {@link Turning#goesWithWheel} says
+   */
+  static OverRoad of(PartShape shape, boolean onWheel, Turning turning, Undersides undersides) {
     LowSide as = undersides.of(shape.prisms());
-    if (!turning.goesWithWheel(shape)) {
+    if (!onWheel) {
       return fixed(as);
     }
     List<String> pins = shape.pins();

@@ -40,13 +40,19 @@ record Before(String part, boolean opened, List<double[][]> rings, double[] low,
     return new Before(part, opened, rings, low, high);
   }
 
-  /** Whether its box may stand between the rays of a point of the face. */
-  boolean mayHide(double ahead, double out, double up, double lowRad, double highRad) {
+  /**
+   * Whether its box may stand between the rays of a point of the face.
+   *
+   * @param fall how far the lowest ray falls for each mm ahead
+   * @param rise how far the highest ray rises likewise
+   */
+  boolean mayHide(double ahead, double out, double up, double fall, double rise) {
+    if (!(high[0] > ahead + BESIDE_MM)) {
+      return false;
+    }
     double far =
         PointMm.norm(high[0] - ahead, Math.max(Math.abs(low[1] - out), Math.abs(high[1] - out)));
-    return high[0] > ahead + BESIDE_MM
-        && low[2] - up <= Math.tan(highRad) * far
-        && high[2] - up >= -Math.tan(lowRad) * far;
+    return low[2] - up <= rise * far && high[2] - up >= -fall * far;
   }
 
   /** The least angle to a side at which its box may stand; more than a right angle if nowhere. */
@@ -65,16 +71,19 @@ record Before(String part, boolean opened, List<double[][]> rings, double[] low,
     return Tangents.of(rings, new double[] {ahead, out, up});
   }
 
-  /** How far before a point of the face it ends, straight ahead, mm; 0 if it is not there. */
-  double endMm(double out, double up) {
+  /**
+   * How far before a point of the face it ends, straight ahead, mm; 0 if that is not beyond a place
+   * that far ahead already.
+   */
+  double endMm(double out, double up, double beyondMm) {
     double inside = 0;
     double outside = DEEPEST_MM;
-    if (!from(0, out, up).straightAhead()) {
+    if (!from(beyondMm, out, up).straightAhead()) {
       return 0;
     }
     while (outside - inside > FINE_MM) {
       double middle = (inside + outside) / 2;
-      if (from(middle, out, up).straightAhead()) {
+      if (middle <= beyondMm || from(middle, out, up).straightAhead()) {
         inside = middle;
       } else {
         outside = middle;

@@ -39,7 +39,7 @@ final class LampView {
     String in = "";
     for (Before b : before) {
       for (double[] p : points) {
-        double end = b.opened() && b.mayHold(p[0], p[1]) ? b.endMm(p[0], p[1]) : 0;
+        double end = b.opened() && b.mayHold(p[0], p[1]) ? b.endMm(p[0], p[1], deepest) : 0;
         if (end > deepest && end < Before.DEEPEST_MM) {
           deepest = end;
           in = b.part();
@@ -115,8 +115,10 @@ final class LampView {
     String[] by = {"", ""};
     double high = Math.toRadians(field.up());
     double low = Math.toRadians(field.down(lamp.zMm()));
+    double fall = Math.tan(low);
+    double rise = Math.tan(high);
     for (Before b : before) {
-      if (!b.mayHide(letIn, out, up, low, high)) {
+      if (!b.mayHide(letIn, out, up, fall, rise)) {
         continue;
       }
       Tangents tangents = null;

@@ -61,6 +61,12 @@ final class LampViews {
     /** A part, whether it has an opening for the lamp, and one of its bodies. */
     record Standing(String part, boolean opened, Piece body) {}
 
+    /** Which lamp on which road tells nearly all apart; what stands before it is only compared. */
+    @Override
+    public int hashCode() {
+      return 31 * lamp.hashCode() + ground.hashCode();
+    }
+
     LampView view() {
       FaceAxes axes = FaceAxes.of(lamp, ground);
       return new LampView(

@@ -13,7 +13,9 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
+import org.longlow.constraints.law.LawSource;
 import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
@@ -36,6 +38,10 @@ public final class Rulings {
   public static final FindingKind LAW_NOT_COVERED =
       new FindingKind("law", FindingGroup.LAW, Rests.ON_NOTHING);
 
+  /** The rows of the tables never change. */
+  private static final ByThing<LawSource, Basis> CITED =
+      new ByThing<>(1024, s -> Basis.published(s.status(), s.cite()));
+
   private Rulings() {}
 
   /**
@@ -46,19 +52,49 @@ public final class Rulings {
    */
   static List<Finding> findings(
       List<Ruling> rulings, Condition stance, Map<String, PointMm> places) {
-    Map<List<Object>, List<Ruling>> alike = new LinkedHashMap<>();
+    Map<Said, List<Ruling>> alike = new LinkedHashMap<>();
     for (Ruling r : rulings) {
-      List<Object> said = List.of(r.about(), r.outcome(), r.figures(), r.words());
-      alike.computeIfAbsent(said, k -> new ArrayList<>()).add(r);
+      alike.computeIfAbsent(new Said(r), k -> new ArrayList<>()).add(r);
     }
     return alike.values().stream().map(same -> finding(same, stance, places)).toList();
   }
 
+  /** What a ruling says, whoever rules. */
+  private record Said(Ruling by) {
+
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Said said
+          && said.by.outcome() == by.outcome()
+          && said.by.figures().equals(by.figures())
+          && said.by.about().equals(by.about())
+          && said.by.words().equals(by.words());
+    }
+
+    /** Sentences are only compared: figures and parts tell most of them apart. */
+    @Override
+    public int hashCode() {
+      return 31 * by.figures().hashCode() + by.about().parts().hashCode();
+    }
+  }
+
   private static Finding finding(List<Ruling> same, Condition stance, Map<String, PointMm> places) {
     Ruling first = same.get(0);
-    List<RuleSet> sets = same.stream().map(Ruling::rules).distinct().toList();
-    List<RuleSet> unsure =
-        same.stream().filter(Rulings::fromMemory).map(Ruling::rules).distinct().toList();
+    List<RuleSet> sets = new ArrayList<>();
+    List<RuleSet> unsure = new ArrayList<>();
+    List<Basis> cited = new ArrayList<>();
+    for (Ruling ruling : same) {
+      add(sets, ruling.rules());
+      for (LawSource source : ruling.sources()) {
+        add(cited, CITED.of(source));
+        if (source.status() == Known.FROM_MEMORY) {
+          add(unsure, ruling.rules());
+        }
+      }
+    }
+    if (cited.isEmpty()) {
+      cited.add(Basis.model("no row in the tables of " + RuleSet.words(sets)));
+    }
     Optional<PointMm> where =
         first.about().parts().stream().filter(places::containsKey).findFirst().map(places::get);
     Finding finding =
@@ -68,7 +104,7 @@ public final class Rulings {
             Optional.of(stance),
             verdict(first.outcome(), !unsure.isEmpty()),
             first.figures(),
-            basis(same, sets),
+            cited,
             Words.of(
                 first.words(),
                 " (" + RuleSet.words(sets) + memory(first.outcome(), sets, unsure) + ")."));
@@ -85,16 +121,10 @@ public final class Rulings {
     return same.get(0).ofHeight() ? LAW_HEIGHT : LAW;
   }
 
-  private static List<Basis> basis(List<Ruling> same, List<RuleSet> sets) {
-    List<Basis> cited =
-        same.stream()
-            .flatMap(r -> r.sources().stream())
-            .map(s -> Basis.published(s.status(), s.cite()))
-            .distinct()
-            .toList();
-    return cited.isEmpty()
-        ? List.of(Basis.model("no row in the tables of " + RuleSet.words(sets)))
-        : cited;
+  private static <T> void add(List<T> to, T one) {
+    if (!to.contains(one)) {
+      to.add(one);
+    }
   }
 
   private static String memory(Ruling.Outcome outcome, List<RuleSet> sets, List<RuleSet> unsure) {
@@ -105,10 +135,6 @@ public final class Rulings {
     return ": from memory"
         + (unsure.size() == sets.size() ? "" : " for " + RuleSet.words(unsure))
         + ", check the text";
-  }
-
-  private static boolean fromMemory(Ruling ruling) {
-    return ruling.sources().stream().anyMatch(s -> s.status() == Known.FROM_MEMORY);
   }
 
   /** A rule from memory may not let anything pass. */

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -120,7 +119,11 @@ class GettingInFindingsTest {
       double aside = plateLeft == left ? 40 : -40;
       double y = far + aside + calf + 25;
       List<Solid> shanks =
-          pose.limbs(body).map(Supplier::get).filter(s -> s.name().equals("shank")).toList();
+          pose.limbs(body).stream()
+              .filter(limb -> limb.name().equals("shank"))
+              .map(GettingInPose.Limb::body)
+              .toList();
+      assertThat(shanks).extracting(Solid::name).containsExactly("shank", "shank");
       List<Gap> gaps = Gaps.between(shanks, List.of(plate(plateLeft ? y : -y)), 60, (a, b) -> 60);
       assertThat(gaps).isNotEmpty();
       assertThat(gaps.get(0).gapMm()).isCloseTo(25, within(0.02)); // the search's own bound

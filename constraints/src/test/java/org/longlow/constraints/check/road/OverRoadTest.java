@@ -173,9 +173,9 @@ class OverRoadTest {
     int shaped = 0;
     for (boolean left : new boolean[] {true, false}) {
       Turning turning = new Turning(wheels, laden, left ? 1 : -1);
-      Undersides undersides = new Undersides(left);
+      Undersides undersides = Undersides.at(left);
       for (PartShape shape : laden.shapes().values()) {
-        OverRoad over = OverRoad.of(shape, turning, undersides);
+        OverRoad over = OverRoad.of(shape, turning.goesWithWheel(shape), turning, undersides);
         withWheel += turning.goesWithWheel(shape) ? 1 : 0;
         boolean within = Shapes.beyondPinsMm(shape.part(), laden.places()).isPresent();
         shaped += within ? 1 : 0;
