@@ -173,8 +173,7 @@ public final class OnStand {
    */
   private Held lowest(Held from, Held to) {
     double end = to.leanRad() - SLIGHTLY_RAD;
-    if (near(from, from.leanRad() + SLIGHTLY_RAD).footOffMm() >= from.footOffMm()
-        || to.footOffMm() <= near(to, end).footOffMm()) {
+    if (riseMm(from, from.leanRad()) >= 0 || to.footOffMm() <= near(to, end).footOffMm()) {
       return to;
     }
     return near(from, Bracket.root(rad -> riseMm(from, rad), from.leanRad(), end, DIP_RAD));
