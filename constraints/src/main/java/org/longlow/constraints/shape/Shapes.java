@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
@@ -71,10 +73,16 @@ public final class Shapes {
     public PartShape front(FrontPart front) {
       double d = places.value(front.tube());
       List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
-      Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
+      List<List<PointMm>> lines = List.of(stem, legs(front, places));
       List<Prism> prisms = frontBody(front, places);
       return new PartShape(
-          front, outline, prisms, FillMass.mass(front, 0, places), Filled.centre(outline), 0);
+          front,
+          Drawn.later(Curves.boxMm(lines, d), () -> Curves.rounded(lines, d)),
+          prisms,
+          FillMass.mass(front, 0, places),
+          ConvexUnion.centre(seenBars(prisms)),
+          0,
+          Optional.empty());
     }
 
     @Override
@@ -252,6 +260,15 @@ public final class Shapes {
         Curves.bar(from, to, diameter),
         new Interval(y - radius, y + radius),
         List.of(new Rod(from, to, y, radius, true, true)));
+  }
+
+  /** Returns the bars of a front system as seen from the side: the stem, then legs once. */
+  private static List<Polygon> seenBars(List<Prism> body) {
+    List<Polygon> bars = new ArrayList<>(List.of((Polygon) body.get(0).outline()));
+    for (int i = 1; i < body.size(); i += 2) {
+      bars.add((Polygon) body.get(i).outline());
+    }
+    return bars;
   }
 
   /** Returns the line of the legs of a front system in side view, down to the axle. */
