@@ -99,8 +99,16 @@ final class ConvexUnion {
     return left;
   }
 
+  /** Returns what of a ring is left of an edge; the ring itself where all of it is. */
   private static List<Coordinate> leftOf(List<Coordinate> ring, Coordinate a, Coordinate b) {
-    List<Coordinate> kept = new ArrayList<>(ring.size() + 1);
+    int right = 0;
+    for (Coordinate c : ring) {
+      right += side(a, b, c) < 0 ? 1 : 0;
+    }
+    if (right == 0 || right == ring.size()) {
+      return right == 0 ? ring : List.of();
+    }
+    List<Coordinate> kept = new ArrayList<>(ring.size() - right + 2);
     Coordinate last = ring.get(ring.size() - 1);
     double was = side(a, b, last);
     for (Coordinate c : ring) {
