@@ -25,7 +25,7 @@ import org.longlow.rider.geom.PointMm;
  */
 public record PartShape(
     Part part,
-    Drawn drawn,
+    LateOutline drawn,
     List<Prism> prisms,
     double massKg,
     PointMm centre,
@@ -59,7 +59,7 @@ public record PartShape(
       PointMm centre,
       double centreYMm,
       Optional<Bulk> varying) {
-    this(part, Drawn.as(outline), prisms, massKg, centre, centreYMm, varying);
+    this(part, LateOutline.as(outline), prisms, massKg, centre, centreYMm, varying);
   }
 
   /** Returns all of it in side view, mm. */

@@ -77,7 +77,7 @@ public final class Shapes {
       List<Prism> prisms = frontBody(front, places);
       return new PartShape(
           front,
-          Drawn.later(Curves.boxMm(lines, d), () -> Curves.rounded(lines, d)),
+          LateOutline.later(Curves.boxMm(lines, d), () -> Curves.rounded(lines, d)),
           prisms,
           FillMass.mass(front, 0, places),
           ConvexUnion.centre(seenBars(prisms)),

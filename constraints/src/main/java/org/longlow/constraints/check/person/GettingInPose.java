@@ -30,6 +30,7 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
   public enum Step {
     BESIDE("standing beside"),
     OVER("stepping over"),
+    RISING("going down or rising"),
     DOWN("sitting down"),
     LEGS("lifting the legs in"),
     SEATED("seated");
@@ -62,6 +63,10 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
               leg(body, inner, -1),
               Stream.of(Figure.Part.CHEST, Figure.Part.PELVIS, Figure.Part.HEAD)
                   .map(part -> () -> trunk(body, part)));
+      case RISING ->
+          Stream.concat(
+              Stream.concat(leg(body, outer, 1), leg(body, inner, -1)),
+              Stream.of(Figure.Part.CHEST, Figure.Part.HEAD).map(part -> () -> trunk(body, part)));
       case DOWN, LEGS -> Stream.concat(leg(body, outer, 1), leg(body, inner, -1));
       case BESIDE, SEATED -> Stream.of();
     };

@@ -8,25 +8,25 @@ import org.locationtech.jts.geom.Geometry;
  * The outline of a part, worked out when it is first asked for where its body tells as much: a
  * crowd that is judged asks for few. For any number of threads.
  */
-final class Drawn {
+final class LateOutline {
 
   private final Envelope box;
   private final Supplier<Geometry> how;
   private volatile Geometry outline;
 
-  private Drawn(Envelope box, Supplier<Geometry> how, Geometry outline) {
+  private LateOutline(Envelope box, Supplier<Geometry> how, Geometry outline) {
     this.box = box;
     this.how = how;
     this.outline = outline;
   }
 
-  static Drawn as(Geometry outline) {
-    return new Drawn(outline.getEnvelopeInternal(), null, outline);
+  static LateOutline as(Geometry outline) {
+    return new LateOutline(outline.getEnvelopeInternal(), null, outline);
   }
 
   /** Returns an outline that lies in a box, and reaches each side of it but for its chords. */
-  static Drawn later(Envelope box, Supplier<Geometry> how) {
-    return new Drawn(box, how, null);
+  static LateOutline later(Envelope box, Supplier<Geometry> how) {
+    return new LateOutline(box, how, null);
   }
 
   /** Returns the box round it, as little work as may be. */
@@ -45,7 +45,7 @@ final class Drawn {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Drawn d && d.outline().equals((Object) outline());
+    return other instanceof LateOutline d && d.outline().equals((Object) outline());
   }
 
   @Override
