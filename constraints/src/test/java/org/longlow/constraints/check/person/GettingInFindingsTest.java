@@ -116,7 +116,8 @@ class GettingInFindingsTest {
     double ball = laden.ground().toRoad(p.ball()).x();
     double lean = Math.toDegrees(p.angles().recline());
     if (lean > -60) {
-      assertThat(centre).isBetween(heel, ball + 30); // within a step of 5 degrees
+      // over the middle of the feet within a step of 5 degrees; splayed knees move it by a little
+      assertThat(centre).isBetween(0.5 * (heel + ball) - 10, ball + 30);
     } else {
       assertThat(lean).isCloseTo(-60, within(1e-9));
       assertThat(centre).isLessThan(0.5 * (heel + ball));
