@@ -3,6 +3,7 @@ package org.longlow.constraints.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -238,6 +239,14 @@ public final class Curves {
   /** Returns the band of {@code widthMm} along each of {@code paths}, all together, ends round. */
   public static Geometry rounded(List<List<PointMm>> paths, double widthMm) {
     return ROUNDED.of(new Bands(List.copyOf(paths), widthMm));
+  }
+
+  /** Returns the box round {@link #rounded}. */
+  static Envelope boxMm(List<List<PointMm>> paths, double widthMm) {
+    Envelope box = new Envelope();
+    paths.forEach(path -> path.forEach(p -> box.expandToInclude(p.x(), p.z())));
+    box.expandBy(widthMm / 2);
+    return box;
   }
 
   private static Geometry makeRounded(Bands bands) {

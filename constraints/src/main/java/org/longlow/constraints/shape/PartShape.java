@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Part;
@@ -15,7 +16,7 @@ import org.longlow.rider.geom.PointMm;
  * A part in place.
  *
  * @param part the part of the layout
- * @param outline all of it in side view, mm
+ * @param drawn all of it in side view, mm
  * @param prisms its body, for gaps
  * @param massKg its mass, both sides together, kg
  * @param centre centre of mass in side view
@@ -24,7 +25,7 @@ import org.longlow.rider.geom.PointMm;
  */
 public record PartShape(
     Part part,
-    Geometry outline,
+    LateOutline drawn,
     List<Prism> prisms,
     double massKg,
     PointMm centre,
@@ -56,6 +57,28 @@ public record PartShape(
     return PINS.of(part);
   }
 
+  /** A part whose outline is known. */
+  public PartShape(
+      Part part,
+      Geometry outline,
+      List<Prism> prisms,
+      double massKg,
+      PointMm centre,
+      double centreYMm,
+      Optional<Bulk> varying) {
+    this(part, LateOutline.as(outline), prisms, massKg, centre, centreYMm, varying);
+  }
+
+  /** Returns all of it in side view, mm. */
+  public Geometry outline() {
+    return drawn.outline();
+  }
+
+  /** Returns the box round it in side view, mm; less work than its outline. */
+  public Envelope box() {
+    return drawn.box();
+  }
+
   /** Returns the volume of its body and the moments of that, round bars taken as square. */
   public Bulk bulk() {
     return varying.isPresent() ? varying.get() : BULKS.of(this);
@@ -71,7 +94,7 @@ public record PartShape(
 
   /** Returns the same made of other prisms. */
   PartShape of(List<Prism> others) {
-    return new PartShape(part, outline, others, massKg, centre, centreYMm);
+    return new PartShape(part, drawn, others, massKg, centre, centreYMm, Optional.empty());
   }
 
   /** Returns how far it reaches to the left, mm. */
@@ -98,7 +121,7 @@ public record PartShape(
         AffineTransformation.rotationInstance(motion.turnRad())
             .translate(motion.shift().x(), motion.shift().z());
     Map<Geometry, Geometry> done = new IdentityHashMap<>();
-    Geometry movedOutline = done.computeIfAbsent(outline, move::transform);
+    Geometry movedOutline = done.computeIfAbsent(outline(), move::transform);
     List<Prism> movedPrisms = new ArrayList<>(prisms.size());
     for (Prism prism : prisms) {
       Geometry g = done.computeIfAbsent(prism.outline(), move::transform);

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
@@ -70,10 +72,16 @@ public final class Shapes {
     @Override
     public PartShape front(FrontPart front) {
       double d = places.value(front.tube());
-      Geometry outline = Curves.rounded(lines(front, places), d);
+      List<List<PointMm>> lines = lines(front, places);
       List<Prism> prisms = frontBody(front, places);
       return new PartShape(
-          front, outline, prisms, FillMass.mass(front, 0, places), Filled.centre(outline), 0);
+          front,
+          LateOutline.later(Curves.boxMm(lines, d), () -> Curves.rounded(lines, d)),
+          prisms,
+          FillMass.mass(front, 0, places),
+          ConvexUnion.centre(seenBars(front, prisms)),
+          0,
+          Optional.empty());
     }
 
     @Override
@@ -262,6 +270,18 @@ public final class Shapes {
     }
     front.lines().forEach(line -> lines.add(line.stream().map(places::pin).toList()));
     return lines;
+  }
+
+  /** Returns the bars of a front system as seen from the side: the stem if any, then legs once. */
+  private static List<Polygon> seenBars(FrontPart front, List<Prism> body) {
+    List<Polygon> bars = new ArrayList<>();
+    int stems = front.type().turns() ? 1 : 0;
+    for (int i = 0; i < body.size(); i++) {
+      if (i < stems || (i - stems) % 2 == 0) {
+        bars.add((Polygon) body.get(i).outline());
+      }
+    }
+    return bars;
   }
 
   /** Returns the bent centre line of a tube, as seen from the side. */

@@ -1,5 +1,6 @@
 package org.longlow.constraints.stand;
 
+import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.ride.GroundPlane;
@@ -54,9 +55,16 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
 
   /** Returns a point of the frame in the axes of the road: x from the rear contact, z up. */
   public PointMm toRoad(PointMm p) {
-    PointMm d = p.minus(rearContact);
+    return ontoRoad().apply(p);
+  }
+
+  /** Returns {@link #toRoad}, for many points: its direction is worked out once. */
+  public UnaryOperator<PointMm> ontoRoad() {
     PointMm along = along();
-    return new PointMm(along.dot(d), along.cross(d));
+    return p -> {
+      PointMm d = p.minus(rearContact);
+      return new PointMm(along.dot(d), along.cross(d));
+    };
   }
 
   /** Returns a point of the road's axes in those of the frame. */

@@ -17,6 +17,18 @@ import org.longlow.rider.geom.PointMm;
  */
 public record Lowest(String part, double heightMm, PointMm at) {
 
+  /** A round outline may end so far within its box, mm; more than ever. */
+  private static final double CHORDS_MM = 1;
+
+  /**
+   * Returns how high the lower corner of a box is over a road, or, for -1, the other one of its
+   * lower side, which nothing that reaches that side lies wholly above.
+   */
+  private static double lowestMm(Envelope box, PointMm along, PointMm from, int side) {
+    double x = side * along.z() > 0 ? box.getMaxX() : box.getMinX();
+    return along.x() * (box.getMinY() - from.z()) - along.z() * (x - from.x());
+  }
+
   /** Returns the lowest point of parts over a road; empty if there is nothing but wheels. */
   public static Optional<Lowest> of(Ground ground, Collection<PartShape> shapes) {
     PointMm along = ground.along();
@@ -24,15 +36,17 @@ public record Lowest(String part, double heightMm, PointMm at) {
     double least = Double.POSITIVE_INFINITY;
     String part = null;
     Coordinate at = null;
+    double bound = Double.POSITIVE_INFINITY;
+    for (PartShape shape : shapes) {
+      if (!(shape.part() instanceof WheelPart) && !shape.box().isNull()) {
+        bound = Math.min(bound, lowestMm(shape.box(), along, from, -1) + CHORDS_MM);
+      }
+    }
     for (PartShape shape : shapes) {
       if (shape.part() instanceof WheelPart) {
         continue;
       }
-      Envelope box = shape.outline().getEnvelopeInternal();
-      double lowest =
-          along.x() * (box.getMinY() - from.z())
-              - along.z() * ((along.z() > 0 ? box.getMaxX() : box.getMinX()) - from.x());
-      if (lowest > least) {
+      if (lowestMm(shape.box(), along, from, 1) > Math.min(least, bound)) {
         continue; // not even a corner of its box is lower
       }
       for (Coordinate c : shape.outline().getCoordinates()) {

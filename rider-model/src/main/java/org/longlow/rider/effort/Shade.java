@@ -1,8 +1,9 @@
 package org.longlow.rider.effort;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /** What stands ahead of a place, with air under, over, beside and between. */
 @FunctionalInterface
@@ -40,23 +41,27 @@ public interface Shade {
    * @param leftMm its left end, more than {@code rightMm}
    */
   default Open open(double xMm, double lowMm, double highMm, double rightMm, double leftMm) {
-    List<Span> spans =
-        ahead(xMm).stream()
-            .filter(s -> s.lowMm < highMm && s.highMm > lowMm)
-            .filter(s -> s.rightMm < leftMm && s.leftMm > rightMm)
-            .sorted(Comparator.comparingDouble(Span::lowMm))
-            .toList();
-    double[] cuts =
-        DoubleStream.concat(
-                DoubleStream.of(rightMm, leftMm),
-                spans.stream().flatMapToDouble(s -> DoubleStream.of(s.rightMm, s.leftMm)))
-            .filter(y -> y >= rightMm && y <= leftMm)
-            .sorted()
-            .distinct()
-            .toArray();
+    List<Span> spans = new ArrayList<>();
+    for (Span s : ahead(xMm)) {
+      if (s.lowMm < highMm && s.highMm > lowMm && s.rightMm < leftMm && s.leftMm > rightMm) {
+        spans.add(s);
+      }
+    }
+    spans.sort(Comparator.comparingDouble(Span::lowMm));
+    double[] cuts = new double[2 * spans.size() + 2];
+    cuts[0] = rightMm;
+    cuts[1] = leftMm;
+    for (int i = 0; i < spans.size(); i++) {
+      cuts[2 * i + 2] = Math.max(rightMm, spans.get(i).rightMm);
+      cuts[2 * i + 3] = Math.min(leftMm, spans.get(i).leftMm);
+    }
+    Arrays.sort(cuts);
     double open = 0;
     double moment = 0;
     for (int k = 1; k < cuts.length; k++) {
+      if (cuts[k] == cuts[k - 1]) {
+        continue;
+      }
       double y = 0.5 * (cuts[k - 1] + cuts[k]);
       double share = (cuts[k] - cuts[k - 1]) / (leftMm - rightMm);
       double from = lowMm;

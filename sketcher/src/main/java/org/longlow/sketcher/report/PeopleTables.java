@@ -80,6 +80,7 @@ final class PeopleTables {
         .map(Sitting::seat)
         .distinct()
         .forEach(seat -> SeatPictures.write(h, study, seat));
+    GettingInStrip.write(h, study);
     Set<String> described = new HashSet<>();
     for (Sitting s : study.sittings()) {
       h.element("h3", s.person() + " on the " + s.seat() + " seat");

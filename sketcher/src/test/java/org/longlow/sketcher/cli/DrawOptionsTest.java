@@ -312,7 +312,7 @@ class DrawOptionsTest {
     assertThat(folder.resolve("x.svg")).doesNotExist();
   }
 
-  /** All five poses of the person asked for, nobody else; a wrong name is told who sits. */
+  /** All six poses of the person asked for, nobody else; a wrong name is told who sits. */
   @Test
   @Tag("long")
   void somebodyIsDrawnGettingIn() throws Exception {
@@ -320,7 +320,12 @@ class DrawOptionsTest {
     assertThat(people(strip)).containsExactly("Bram");
     assertThat(Files.readString(strip))
         .contains(
-            "1  standing beside", "2  stepping over", "3  sitting down", "4  lifting", "5  seated");
+            "1  standing beside",
+            "2  stepping over",
+            "3  going down",
+            "4  sitting down",
+            "5  lifting",
+            "6  seated");
     Ran ran = Ran.of("draw", file, "--out", folder.resolve("y.svg"), "--getting-in", "Nobody");
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("there are").contains("Bram").contains("Runa as passenger");

@@ -525,4 +525,13 @@ class ReportTest {
     assertThat(html.substring(html.indexOf("@media print")))
         .contains(".open tr{display:grid", ".open tr>:nth-child(8){grid-column:3/-1");
   }
+
+  /** Whoever has least room on the way in, pose by pose, once; here somebody on the curlew. */
+  @Test
+  void theTightestWayInIsShownPoseByPose() {
+    String page = Shipped.report("curlew");
+    assertThat(page.split("getting in, pose by pose", -1)).hasSize(2);
+    assertThat(page).contains("Larger: Tam getting in").contains("3  going down or rising");
+    assertThat(page).contains("Least room is left going down or rising.");
+  }
 }

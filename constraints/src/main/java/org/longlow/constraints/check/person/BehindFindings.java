@@ -66,7 +66,7 @@ final class BehindFindings {
     List<Hidden> hidden = new ArrayList<>();
     Set<String> through = new LinkedHashSet<>();
     for (PartShape shape : standing.shapes().values()) {
-      if (!from.meets(shape.outline().getEnvelopeInternal())) {
+      if (!from.meets(shape.box())) {
         continue;
       }
       for (Prism prism : shape.prisms()) {

@@ -145,7 +145,7 @@ final class EyeFindings {
     double high = roadMm(ellipse, before, false);
     Set<String> glazed =
         ahead.stream()
-            .filter(a -> !before.contains(a))
+            .filter(a -> !over && a.clear())
             .filter(a -> roadMm(ellipse, List.of(a), true) > low)
             .map(LookingAhead::part)
             .collect(Collectors.toCollection(TreeSet::new));

@@ -25,13 +25,12 @@ import org.longlow.rider.pose.JointLimits;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.PoseSolver;
 import org.longlow.rider.pose.Posture;
-import org.longlow.rider.pose.RiderWidth;
 
 /**
  * Somebody who gets in from one side, pose by pose, with every section open: stands beside, steps
- * over what lies lowest on the way of the farther leg, sits down with the feet on the road, lifts
- * them to their rests. Of a few places to step from and heights to lift to, the freest is taken;
- * people have more.
+ * over what lies lowest on the way of the farther leg, goes down with the body over the feet, sits
+ * down with these on the road, lifts them to their rests. Of a few places to step from and heights
+ * to lift to, the freest is taken; people have more.
  *
  * @param poses in order
  * @param tight which pose comes nearest to something
@@ -42,12 +41,6 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
 
   /** Freer than this no other place is tried, mm. */
   private static final double FREE_MM = 30;
-
-  /** Knees of somebody who stands are not pressed through: leg over its links; judgement. */
-  private static final double STANDING = 0.99;
-
-  /** How far an arm hangs, over its links; judgement. */
-  private static final double HANGING = 0.95;
 
   /** Air beside the machine for who stands there, mm; judgement. */
   private static final double BESIDE_MM = 80;
@@ -74,8 +67,6 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
 
   /** How far knees may stand farther out than half way to the feet, mm; judgement. */
   private static final double[] SPLAY_MM = {0, 80, 160};
-
-  private static final double MOST_ACROSS_MM = 800;
 
   public GettingIn {
     poses = List.copyOf(poses);
@@ -162,17 +153,19 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     PointMm pan = pan(against);
     TriedPose step = over(against, pan, sills.over, left);
     TriedPose down = down(against, left);
+    TriedPose rising = rising(against, down.pose(), left);
     TriedPose legs = legs(against, down.pose().inner(), sills.near, left);
     Posture seated = against.seated();
     List<GettingInPose> poses =
         List.of(
             beside(against, pan, left),
             step.pose(),
+            rising.pose(),
             down.pose(),
             legs.pose(),
             new GettingInPose(Step.SEATED, seated, seated, left, 0));
     TriedPose worst = step;
-    for (TriedPose tried : List.of(down, legs)) {
+    for (TriedPose tried : List.of(rising, down, legs)) {
       worst = worst.mm() <= tried.mm() ? worst : tried;
     }
     return new GettingIn(poses, worst.pose().step(), worst.gap(), step.reached());
@@ -186,59 +179,28 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
 
   // --- standing
 
-  private static double standingMm(Body body) {
-    return body.foot().ankle().z() + STANDING * (body.thighMm() + body.shankMm());
-  }
-
-  private static FootContact flat(Body body, PointMm heel, double soleRad) {
-    return new FootContact.Footboard(
-        heel, heel.plus(PointMm.unit(soleRad).times(body.foot().ballMm())));
-  }
-
   /** A foot flat on the road under a place. */
   private static FootContact under(Against a, PointMm hip) {
     PointMm heel = new PointMm(hip.x() - a.body().foot().ankle().x(), hip.z());
-    return flat(a.body(), a.road(heel, 0), a.standing.ground().along().angleRad());
-  }
-
-  private static HandContact hanging(Body body, PointMm hip, double recline) {
-    PointMm shoulder = hip.plus(PointMm.unit(Math.PI / 2 + recline).times(body.hipToShoulderMm()));
-    double arm = HANGING * (body.upperArmMm() + body.elbowToGripMm());
-    return new HandContact.Grip(shoulder.plus(new PointMm(0.15 * arm, -0.97 * arm)));
-  }
-
-  private static PoseResult pose(
-      Body body,
-      PointMm hip,
-      double recline,
-      FootContact foot,
-      HandContact hand,
-      RiderWidth width) {
-    return PoseSolver.solve(body, hip, recline, new HeadTarget.Gaze(), foot, hand, width);
-  }
-
-  private static RiderWidth width(Body body, double footMm, double splayMm, double handMm) {
-    double foot = Math.min(MOST_ACROSS_MM, Math.abs(footMm));
-    double knee = (body.hipHalfMm() + foot) / 2 + splayMm;
-    return new RiderWidth(Math.min(600, knee), foot, Math.min(MOST_ACROSS_MM, Math.abs(handMm)));
+    return BodyPose.flat(a.body(), a.road(heel, 0), a.standing.ground().along().angleRad());
   }
 
   private static GettingInPose beside(Against a, PointMm pan, boolean left) {
     Body body = a.body();
-    PointMm hip = a.road(pan, standingMm(body));
+    PointMm hip = a.road(pan, BodyPose.standingMm(body));
     double half = body.measures().get("bideltoidbreadth") / 2;
     double aside =
         a.reachMm(left, pan.x() - half, pan.x() + half, hip.z() + body.hipToShoulderMm())
             + half
             + BESIDE_MM;
     Posture stands =
-        pose(
+        BodyPose.pose(
                 body,
                 hip,
                 0,
                 under(a, hip),
-                hanging(body, hip, 0),
-                width(body, body.hipHalfMm(), 0, body.shoulderHalfMm() + 40))
+                BodyPose.hanging(body, hip, 0),
+                BodyPose.width(body, body.hipHalfMm(), 0, body.shoulderHalfMm() + 40))
             .posture();
     return new GettingInPose(Step.BESIDE, stands, stands, left, aside);
   }
@@ -271,7 +233,7 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
 
     static Stepping of(Against a, PointMm from, boolean left) {
       Body body = a.body();
-      PointMm hip = a.road(from, standingMm(body));
+      PointMm hip = a.road(from, BodyPose.standingMm(body));
       double half = Figure.footBreadthMm(body) / 2;
       double room = body.foot().toeMm();
       double foot =
@@ -279,11 +241,16 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
               + FOOT_AIR_MM
               + half;
       double aside = foot - body.hipHalfMm();
-      HandContact hangs = hanging(body, hip, STEPPING);
+      HandContact hangs = BodyPose.hanging(body, hip, STEPPING);
       double hanging = body.shoulderHalfMm() + 40;
       PoseResult outer =
-          pose(
-              body, hip, STEPPING, under(a, hip), hangs, width(body, body.hipHalfMm(), 0, hanging));
+          BodyPose.pose(
+              body,
+              hip,
+              STEPPING,
+              under(a, hip),
+              hangs,
+              BodyPose.width(body, body.hipHalfMm(), 0, hanging));
       Optional<RestPart> hold = a.holds.beside(a.sitting).stream().findFirst();
       return new Stepping(
           hip,
@@ -300,13 +267,56 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
       Body body = a.body();
       PointMm heel = over.minus(new PointMm(body.foot().ankle().x(), 0));
       PoseResult inner =
-          pose(body, hip, STEPPING, flat(body, heel, 0), hand, width(body, asideMm, 0, handMm));
+          BodyPose.pose(
+              body,
+              hip,
+              STEPPING,
+              BodyPose.flat(body, heel, 0),
+              hand,
+              BodyPose.width(body, asideMm, 0, handMm));
       GettingInPose pose = new GettingInPose(Step.OVER, outer, inner.posture(), left, asideMm);
       return a.freer(best, pose, TriedPose.reaches(inner));
     }
   }
 
   // --- sitting down, legs in
+
+  /** Between seat and feet, these on the road as whoever sits down has them. */
+  private static TriedPose rising(Against a, GettingInPose down, boolean left) {
+    Body body = a.body();
+    double shoulders = body.shoulderHalfMm() + 40;
+    GoingDown trunk =
+        GoingDown.of(
+            body,
+            down.outer(),
+            BodyPose.standingMm(body),
+            a.standing.ground(),
+            (hip, recline) ->
+                BodyPose.pose(
+                    body,
+                    hip,
+                    recline,
+                    onRoad(a, left).foot,
+                    BodyPose.hanging(body, hip, recline),
+                    BodyPose.width(body, leg(a, left).outMm(), 0, shoulders)));
+    TriedPose best = null;
+    for (double splay : SPLAY_MM) {
+      PoseResult[] legs = new PoseResult[2];
+      for (int k = 0; k < 2; k++) {
+        OnRoad foot = onRoad(a, (k == 0) == left);
+        legs[k] =
+            BodyPose.pose(
+                body,
+                trunk.hip(),
+                trunk.reclineRad(),
+                foot.foot,
+                BodyPose.hanging(body, trunk.hip(), trunk.reclineRad()),
+                BodyPose.width(body, foot.outMm, splay, shoulders));
+      }
+      best = seated(a, best, Step.RISING, left, legs[0].posture(), legs[1].posture());
+    }
+    return best;
+  }
 
   /** Feet on the road where they reach it beside the seat, as at a stop. */
   private static TriedPose down(Against a, boolean left) {
@@ -318,8 +328,8 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
               best,
               Step.DOWN,
               left,
-              onRoad(a, left, splay).posture(),
-              onRoad(a, !left, splay).posture());
+              withFoot(a, onRoad(a, left), splay).posture(),
+              withFoot(a, onRoad(a, !left), splay).posture());
     }
     return best;
   }
@@ -335,7 +345,10 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     return left ? legs.left() : legs.right();
   }
 
-  private static PoseResult onRoad(Against a, boolean left, double splayMm) {
+  /** A foot on the road beside the seat, so far out. */
+  private record OnRoad(FootContact foot, double outMm) {}
+
+  private static OnRoad onRoad(Against a, boolean left) {
     GroundLeg leg = leg(a, left);
     Body body = a.body();
     double road = a.standing.ground().along().angleRad();
@@ -346,10 +359,10 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
         leg.foot()
             .plus(new PointMm(-body.foot().ankle().x(), 0))
             .plus(new PointMm(0, body.foot().ballMm() * Math.sin(down)));
-    return withFoot(a, flat(body, heel, sole), leg.outMm(), splayMm);
+    return new OnRoad(BodyPose.flat(body, heel, sole), leg.outMm());
   }
 
-  private static PoseResult withFoot(Against a, FootContact foot, double outMm, double splayMm) {
+  private static PoseResult withFoot(Against a, OnRoad foot, double splayMm) {
     Posture seated = a.seated();
     Body body = a.body();
     return PoseSolver.solve(
@@ -357,9 +370,9 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
         seated.hip(),
         seated.angles().recline(),
         new HeadTarget.Pitch(seated.angles().headPitch()),
-        foot,
+        foot.foot,
         new HandContact.Grip(seated.grip()),
-        width(body, outMm, splayMm, seated.across().gripMm()));
+        BodyPose.width(body, foot.outMm, splayMm, seated.across().gripMm()));
   }
 
   /** One foot half way from the road to its rest, over what the leg goes over; the other down. */
@@ -374,7 +387,10 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
         double out = Math.max(leg.outMm(), seated.across().ankleMm());
         double sole = 0.5 * seated.ball().minus(seated.heel()).angleRad();
         PoseResult lifted =
-            withFoot(a, flat(a.body(), new PointMm(heel.x(), up), sole), out, SPLAY_MM[1]);
+            withFoot(
+                a,
+                new OnRoad(BodyPose.flat(a.body(), new PointMm(heel.x(), up), sole), out),
+                SPLAY_MM[1]);
         best = seated(a, best, Step.LEGS, left, lifted.posture(), down);
         if (best.mm() >= FREE_MM) {
           return best;

@@ -39,7 +39,7 @@ public final class GettingInFindings {
   private static final List<Basis> BASIS =
       List.of(
           Basis.model(
-              "five poses of the jointed body, limbs as round bars, every section open, gaps in"
+              "six poses of the jointed body, limbs as round bars, every section open, gaps in"
                   + " space"),
           Basis.judgement("where one stands, and 20 mm of air, are judgements"));
 
@@ -106,7 +106,7 @@ public final class GettingInFindings {
             ? Words.of(".")
             : in.reached()
                 ? Words.of(
-                    ". These are five poses of many: try it on the real machine, open a section"
+                    ". These are six poses of many: try it on the real machine, open a section"
                         + " there, or make it lower or narrower.")
                 : Words.of(
                     ". Stepping over, no leg gets there from the road: climb"
@@ -123,7 +123,7 @@ public final class GettingInFindings {
                 who
                     + " gets in from the "
                     + (in.poses().get(0).left() ? "left" : "right")
-                    + " by standing beside, stepping over, sitting down and lifting the legs in",
+                    + " by standing beside, stepping over, going down, sitting and lifting the legs in",
                 near,
                 help));
     return found.at(joint(in));

@@ -30,6 +30,7 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
   public enum Step {
     BESIDE("standing beside"),
     OVER("stepping over"),
+    RISING("going down or rising"),
     DOWN("sitting down"),
     LEGS("lifting the legs in"),
     SEATED("seated");
@@ -84,6 +85,13 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
       case OVER -> {
         leg(body, inner, -1, limbs);
         for (Figure.Part part : List.of(Figure.Part.CHEST, Figure.Part.PELVIS, Figure.Part.HEAD)) {
+          limbs.add(new Limb(part.word(), () -> trunk(body, part)));
+        }
+      }
+      case RISING -> {
+        leg(body, outer, 1, limbs);
+        leg(body, inner, -1, limbs);
+        for (Figure.Part part : List.of(Figure.Part.CHEST, Figure.Part.HEAD)) {
           limbs.add(new Limb(part.word(), () -> trunk(body, part)));
         }
       }

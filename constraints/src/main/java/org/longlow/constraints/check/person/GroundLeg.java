@@ -147,7 +147,7 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
       boolean seat = sitting.parts().pan().equals(shape.part());
       if (shape.part() instanceof StandPart
           || !seat && own.contains(shape.part())
-          || !shape.outline().getEnvelopeInternal().intersects(window)) {
+          || !shape.box().intersects(window)) {
         continue;
       }
       for (Prism prism : shape.prisms()) {

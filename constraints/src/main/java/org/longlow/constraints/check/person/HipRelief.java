@@ -42,7 +42,7 @@ record HipRelief(Words change, Tug pull, SeatGeometry seat, double share) {
   private static final ByPlaces<Sitting, Optional<HipRelief>> KNOWN =
       new ByPlaces<>(32, 2, HipRelief::best);
 
-  private record Trial(String how, Words by, Tug.Thing thing, Tug.Way way, SeatGeometry seat) {}
+  record Trial(String how, Words by, Tug.Thing thing, Tug.Way way, SeatGeometry seat) {}
 
   /** Returns the best for somebody who sits; empty where nothing that was tried helps. */
   static Optional<HipRelief> of(Sitting sitting, Places places) {
@@ -71,7 +71,7 @@ record HipRelief(Words change, Tug pull, SeatGeometry seat, double share) {
         .filter(r -> r.share() < WORTH);
   }
 
-  private static List<Trial> trials(SeatGeometry s) {
+  static List<Trial> trials(SeatGeometry s) {
     Words step = Say.wholeMm(STEP_MM);
     Cushion pan = s.pan();
     Cushion back = s.back();

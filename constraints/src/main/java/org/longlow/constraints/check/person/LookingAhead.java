@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -15,9 +16,9 @@ import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
-import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Sight;
@@ -42,17 +43,42 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
   /** Steeper than this a line of sight is taken as straight up. */
   private static final double STEEP = Math.tan(Math.toRadians(80));
 
+  /** What sight and views ask of the same eyes, one after the other, on several threads. */
+  private static final Memo<Eye, List<LookingAhead>> AHEAD =
+      new Memo<>(32, at -> List.copyOf(ahead(at.eye, at.standing)));
+
+  private static final String GLAZING = Material.POLYCARBONATE.word();
+
+  /** An eye over a machine as it stands, which object tells. */
+  private record Eye(PointMm eye, Standing standing) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Eye e && e.standing == standing && e.eye.equals(eye);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(standing) + eye.hashCode();
+    }
+  }
+
   /** Returns each thing straight ahead. */
   static List<LookingAhead> of(PointMm eye, Standing standing) {
+    return AHEAD.of(new Eye(eye, standing));
+  }
+
+  private static List<LookingAhead> ahead(PointMm eye, Standing standing) {
+    UnaryOperator<PointMm> road = standing.ground().ontoRoad();
     List<Chain> chains = new ArrayList<>();
     Interval middle = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
       for (Prism prism : shape.prisms()) {
         if (prism.across().gap(middle) <= 0
-            && !isBehind(prism.outline().getEnvelopeInternal(), eye, standing.ground())) {
+            && !isBehind(prism.outline().getEnvelopeInternal(), eye, road)) {
           for (int i = 0; i < prism.outline().getNumGeometries(); i++) {
             Coordinate[] corners = corners(prism.outline().getGeometryN(i));
-            Chain.of(shape.part(), eye, standing.ground(), corners, chains);
+            Chain.of(shape.part(), eye, road, corners, chains);
           }
         }
       }
@@ -71,12 +97,12 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
   }
 
   /** Whether all of a box is behind the eye for sure: no corner in it is ahead. */
-  private static boolean isBehind(Envelope box, PointMm eye, Ground ground) {
+  private static boolean isBehind(Envelope box, PointMm eye, UnaryOperator<PointMm> road) {
     double sure = eye.x() - 1;
-    return ground.toRoad(new PointMm(box.getMaxX(), box.getMinY())).x() < sure
-        && ground.toRoad(new PointMm(box.getMaxX(), box.getMaxY())).x() < sure
-        && ground.toRoad(new PointMm(box.getMinX(), box.getMinY())).x() < sure
-        && ground.toRoad(new PointMm(box.getMinX(), box.getMaxY())).x() < sure;
+    return road.apply(new PointMm(box.getMaxX(), box.getMinY())).x() < sure
+        && road.apply(new PointMm(box.getMaxX(), box.getMaxY())).x() < sure
+        && road.apply(new PointMm(box.getMinX(), box.getMinY())).x() < sure
+        && road.apply(new PointMm(box.getMinX(), box.getMaxY())).x() < sure;
   }
 
   private static Coordinate[] corners(Geometry outline) {
@@ -115,7 +141,7 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
   /** Whether one may look through a part: a screen, or sheet of what screens are made of. */
   static boolean clear(Part part) {
     return part instanceof ShellPart s
-        && (s.type().seeThrough() || s.base().material().equals(Material.POLYCARBONATE.word()));
+        && (s.type().seeThrough() || s.base().material().equals(GLAZING));
   }
 
   /** What of an outline hangs together ahead of the eye, by the slopes under which it is seen. */
@@ -135,12 +161,16 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
 
     /** Adds what of a ring is ahead; it is cut where it goes past the eye. */
     static void of(
-        Part part, PointMm eye, Ground ground, Coordinate[] corners, List<Chain> chains) {
+        Part part,
+        PointMm eye,
+        UnaryOperator<PointMm> road,
+        Coordinate[] corners,
+        List<Chain> chains) {
       int n = corners.length;
       PointMm[] at = new PointMm[n];
       int start = 0;
       for (int k = 0; k < n; k++) {
-        at[k] = ground.toRoad(new PointMm(corners[k].x, corners[k].y)).minus(eye);
+        at[k] = road.apply(new PointMm(corners[k].x, corners[k].y)).minus(eye);
         start = at[k].x() <= 0 ? k : start;
       }
       Chain chain = null;

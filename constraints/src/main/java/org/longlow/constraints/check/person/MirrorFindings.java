@@ -340,9 +340,7 @@ final class MirrorFindings {
         inner = Math.max(inner, outward(back, prism));
       }
       for (PartShape shape : standing.shapes().values()) {
-        if (shape.part() != part
-            && !LookingAhead.clear(shape.part())
-            && back.meets(shape.outline().getEnvelopeInternal())) {
+        if (shape.part() != part && !LookingAhead.clear(shape.part()) && back.meets(shape.box())) {
           for (Prism prism : shape.prisms()) {
             inner = Math.max(inner, outward(back, prism));
           }

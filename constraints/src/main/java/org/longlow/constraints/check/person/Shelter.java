@@ -12,6 +12,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.ByThing;
 import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
@@ -58,7 +59,7 @@ final class Shelter {
     private static Cover of(PartShape shape) {
       List<Interval> across = shape.prisms().stream().map(Prism::across).toList();
       double broad = broadest(across);
-      Envelope box = shape.outline().getEnvelopeInternal();
+      Envelope box = shape.box();
       boolean counts = shape.part() instanceof ShellPart || broad >= LEAST_BROAD_MM;
       return new Cover(
           counts
@@ -102,7 +103,10 @@ final class Shelter {
   static Shade of(Occupant who, List<Standing> standings) {
     List<Cover> covers =
         shapes(who, standings).map(COVERS::of).filter(c -> !c.rings.isEmpty()).toList();
-    return x -> covers.stream().flatMap(c -> c.ahead(x).stream()).toList();
+    // both sides ask of the same place, riding along and braking
+    Memo<Double, List<Shade.Span>> ahead =
+        new Memo<>(16, x -> covers.stream().flatMap(c -> c.ahead(x).stream()).toList());
+    return ahead::of;
   }
 
   /**

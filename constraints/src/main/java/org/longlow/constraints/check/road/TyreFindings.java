@@ -26,6 +26,7 @@ import org.longlow.constraints.machine.chassis.LoadIndex;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -67,6 +68,10 @@ public final class TyreFindings {
   private static final double CONVERTED_MM = 3;
 
   private static final double GRAVITY = 9.80665;
+
+  private static final Memo<String, OptionalInt> INDEXES =
+      new Memo<>(16, tyre -> TyreSizeReader.read(tyre).size().loadIndex());
+
   private static final double KPA = 0.001;
 
   private static final List<Basis> LOAD_BASIS =
@@ -117,7 +122,7 @@ public final class TyreFindings {
   }
 
   private static Finding load(WheelPart wheel, Standing s, double carriedKg) {
-    OptionalInt index = TyreSizeReader.read(wheel.tyre()).size().loadIndex();
+    OptionalInt index = INDEXES.of(wheel.tyre());
     String people = s.condition().people();
     Words carries =
         Say.format(

@@ -243,4 +243,17 @@ class ControlFindingsTest {
       assertThat(half.value()).as(f.text()).isCloseTo(f.value(), within(2.0));
     }
   }
+
+  /** An ankle too sharp wants the pedal lower, one too open higher: done, each strays less. */
+  @ParameterizedTest
+  @CsvSource({"60, 20, -10, farther from", "0, 110, 10, nearer to"})
+  void aPedalIsMovedToTheSideOfTheShinThatHelps(
+      double above, double travel, double by, String side) {
+    double ball = posture().ball().distance(posture().heel());
+    Finding f = pedal("sole", ball, above, true, travel);
+    assertThat(f.text()).contains("set it with its pivot " + side + " the shin");
+    assertThat(pedal("sole", ball, above + by, true, travel).margin())
+        .isGreaterThan(f.margin() + 0.5);
+    assertThat(pedal("sole", ball, above - by, true, travel).margin()).isLessThan(f.margin());
+  }
 }

@@ -25,6 +25,7 @@ import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.SegmentMass;
 
 /** Somebody who gets in, pose by pose. */
 class GettingInFindingsTest {
@@ -90,6 +91,46 @@ class GettingInFindingsTest {
     GettingInPose down = in.pose(Step.DOWN);
     assertThat(down.outer().hip()).isEqualTo(sitting.posture().orElseThrow().hip());
     assertThat(laden.ground().heightMm(down.outer().ball())).isCloseTo(0, within(20.0));
+  }
+
+  /** Between seat and feet the body is over these, or bent as far as people bend, hips risen. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Nell", "Joss"})
+  void whoRisesIsOverTheirFeet(String person) {
+    Study study = TestMachine.asFiled("runabout");
+    Sitting sitting = study.sitting(person, "rider").orElseThrow();
+    Standing laden = Standing.carrying(sitting.occupant(), study.standings()).orElseThrow();
+    GettingIn in = of(study, person);
+    GettingInPose rising = in.pose(Step.RISING);
+    GettingInPose down = in.pose(Step.DOWN);
+    Posture p = rising.outer();
+    double mass = 0;
+    double moment = 0;
+    for (SegmentMass m : SegmentMass.of(sitting.body(), p)) {
+      mass += m.massKg();
+      moment += m.massKg() * laden.ground().toRoad(m.centre()).x();
+    }
+    double centre = moment / mass;
+    double heel = laden.ground().toRoad(p.heel()).x();
+    double ball = laden.ground().toRoad(p.ball()).x();
+    double lean = Math.toDegrees(p.angles().recline());
+    if (lean > -60) {
+      // over the middle of the feet within a step of 5 degrees; splayed knees move it by a little
+      assertThat(centre).isBetween(0.5 * (heel + ball) - 10, ball + 30);
+    } else {
+      assertThat(lean).isCloseTo(-60, within(1e-9));
+      assertThat(centre).isLessThan(0.5 * (heel + ball));
+    }
+    assertThat(lean).isNegative();
+    // one trunk, the feet where they stand as they sit
+    assertThat(rising.inner().hip()).isEqualTo(p.hip());
+    assertThat(p.heel().distance(down.outer().heel())).isLessThan(1);
+    assertThat(rising.inner().heel().distance(down.inner().heel())).isLessThan(1);
+    // a third of the way up to somebody who stands beside
+    double from = laden.ground().heightMm(down.outer().hip());
+    double to = laden.ground().heightMm(in.pose(Step.BESIDE).outer().hip());
+    assertThat(laden.ground().heightMm(p.hip())).isCloseTo(from + (to - from) / 3, within(1.0));
+    assertThat(p.angles().knee()).isGreaterThan(down.outer().angles().knee());
   }
 
   private static Solid plate(double y) {

@@ -3,12 +3,19 @@ package org.longlow.constraints.check.person;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.effort.Joint;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.FootContact;
+import org.longlow.rider.seat.SeatGeometry;
 
 /** What is said to help the hips does, as much as is said; a rucksack is named as the cause. */
 class HipReliefTest {
@@ -41,6 +48,52 @@ class HipReliefTest {
     assertThat(relief.words(1).toString()).contains("make the pan");
     Study after = worn("'9 kg'").field("ties", "panSize", "is", "'380 mm'").study();
     assertThat(hips(after) / hips(before)).isCloseTo(relief.share(), within(0.02)).isLessThan(0.9);
+  }
+
+  /** What is said to be moved is what is moved, by 40 mm or 3 degrees, that way. */
+  @Test
+  void eachTrialMovesWhatItSays() {
+    Study study = TestMachine.asFiled("runabout");
+    SeatGeometry seat = Seats.geometry(nell(study).parts(), study.placed().places()).orElseThrow();
+    PointMm along = seat.pan().to().minus(seat.pan().from());
+    Map<String, PointMm> moved = new HashMap<>();
+    for (HipRelief.Trial t : HipRelief.trials(seat)) {
+      SeatGeometry then = t.seat();
+      String said = Say.format(t.how(), t.by()).toString();
+      moved.put(said + " pan", then.pan().to().minus(seat.pan().to()));
+      moved.put(said + " feet", foot(then).minus(foot(seat)));
+      double lean = lean(then) - lean(seat);
+      assertThat(lean)
+          .as(said)
+          .isCloseTo(said.contains("the back") ? Math.toRadians(3) : 0, within(1e-9));
+    }
+    double length = along.length();
+    Map<String, PointMm> expected =
+        Map.of(
+            "make the pan 40 mm longer at its front pan", along.times(40 / length),
+            "raise the front of the pan by 40 mm pan",
+                new PointMm(-along.z(), along.x()).times(40 / length),
+            "lower the foot rests by 40 mm feet", new PointMm(0, -40),
+            "bring the foot rests 40 mm nearer feet", new PointMm(-40, 0),
+            "move the foot rests 40 mm farther away feet", new PointMm(40, 0));
+    moved.forEach(
+        (what, by) ->
+            assertThat(by.distance(expected.getOrDefault(what, PointMm.ORIGIN)))
+                .as(what)
+                .isLessThan(1e-9));
+    assertThat(moved.keySet()).containsAll(expected.keySet());
+  }
+
+  private static PointMm foot(SeatGeometry seat) {
+    return seat.foot() instanceof FootContact.Footboard b
+        ? b.rear()
+        : ((FootContact.BallOnPeg) seat.foot()).contact();
+  }
+
+  /** How far the back leans from upright, to the rear. */
+  private static double lean(SeatGeometry seat) {
+    PointMm up = seat.back().to().minus(seat.back().from());
+    return Math.atan2(-up.x(), up.z());
   }
 
   @Test

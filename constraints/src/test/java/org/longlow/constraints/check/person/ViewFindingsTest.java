@@ -11,6 +11,7 @@ import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
@@ -18,10 +19,18 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.EyeEllipse;
+import org.longlow.rider.pose.Neck;
 import org.longlow.rider.pose.Posture;
 
 /** What is seen of lights, instruments, the road past own limbs, and behind, by hand. */
 class ViewFindingsTest {
+
+  /** Spread of sitting eye height of women of one stature and mass, mm: ANSUR II, residual. */
+  private static final double BUILD_MM = 20.61;
+
+  /** What a helmet and eyes turned up leave above the face, rad. */
+  private static final double VIEW_RAD = Math.toRadians(7);
 
   private static Sitting nell(Study study) {
     return study.sitting("Nell", Occupant.RIDER).orElseThrow();
@@ -207,6 +216,64 @@ class ViewFindingsTest {
     // beside the middle, or clear
     double free = light(bare).value();
     assertThat(light(roofed(ahead, -45, "box").study()).value()).isCloseTo(free, within(0.3));
+  }
+
+  /** An edge that goes over the eye is seen from 80 degrees up on, above what it ends at. */
+  @Test
+  void whatGoesPastTheEyeIsSeenFromStraightOverItOn() {
+    Study study = roofed(450, 300, "box").study();
+    PointMm eye = laden(study).ground().toRoad(posture(study).eye());
+    LookingAhead roof =
+        things(study).stream().filter(a -> a.part().equals("roof")).findFirst().orElseThrow();
+    PointMm to = roof.corner().minus(eye);
+    assertThat(to.z() / to.x()).isCloseTo(5.671281819617709, within(1e-9)); // tan 80°
+    assertThat(to.x()).isCloseTo(450, within(20.0)); // the road is not level
+    assertThat(roof.overhead()).isTrue();
+  }
+
+  /** 20.6 mm of build, 10 mm of habit and a tenth of the sink, square to each other. */
+  @Test
+  void eyesSpreadByBuildHabitAndSink() {
+    Study study = TestMachine.asFiled("runabout");
+    PointMm eye = laden(study).ground().toRoad(posture(study).eye());
+    EyeEllipse e = EyeFindings.ellipse(nell(study), posture(study), laden(study), eye);
+    double pan = 0.1 * nell(study).seated().orElseThrow().pan().sinkMm();
+    double back = 0.1 * nell(study).seated().orElseThrow().back().sinkMm();
+    assertThat(pan).isNotEqualTo(back);
+    assertThat(e.alongMm())
+        .isCloseTo(Math.sqrt(BUILD_MM * BUILD_MM + 100 + pan * pan), within(1e-9));
+    assertThat(e.acrossMm()).isCloseTo(Math.sqrt(100 + back * back), within(1e-9));
+    PointMm way = laden(study).ground().along();
+    assertThat(Math.toDegrees(e.alongRad()))
+        .isCloseTo(
+            90
+                + Math.toDegrees(posture(study).angles().recline())
+                - Math.toDegrees(Math.atan2(way.z(), way.x())),
+            within(1e-9));
+  }
+
+  /** Tipped back, the helmet lies on foam pressed to half: so far from the board as by hand. */
+  @Test
+  void theRestGivesWayByHalfItsFoam() {
+    Study study = TestMachine.asFiled("tourer");
+    Sitting sitting = study.sitting("Bram", Occupant.RIDER).orElseThrow();
+    Posture posture = sitting.posture().orElseThrow();
+    Standing standing = Standing.carrying(sitting.occupant(), study.standings()).orElseThrow();
+    Finding light = HeadUpFindings.of(study.layout(), sitting, posture, standing, List.of()).get(1);
+    assertThat(light.text()).contains("as far as its rest gives way");
+    PointMm way = standing.ground().along();
+    double tilt = Math.atan2(way.z(), way.x());
+    double head = Math.toRadians(light.value()) - tilt - VIEW_RAD;
+    PointMm centre =
+        Neck.of(sitting.body(), posture.hip(), posture.angles().recline())
+            .head(sitting.body().head().centre(), head);
+    CushionPart rest = sitting.parts().head().orElseThrow();
+    PointMm from = study.placed().places().pin(rest.from());
+    PointMm up = study.placed().places().pin(rest.to()).minus(from);
+    double foam =
+        rest.layers().stream().mapToDouble(l -> study.placed().places().value(l.thickness())).sum();
+    double off = centre.minus(from).cross(up) / up.length();
+    assertThat(off).isCloseTo(sitting.body().head().radiusMm() + foam / 2, within(1e-6));
   }
 
   private static Finding sight(Study study) {

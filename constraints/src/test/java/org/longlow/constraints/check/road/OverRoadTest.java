@@ -87,6 +87,15 @@ class OverRoadTest {
       double least = Math.min(middle, state.heightMm(to.x(), y, to.z())) - radius * steep;
       assertThat(low.lowest(state, PointMm.ORIGIN).heightMm()).isCloseTo(least, within(1e-6));
       assertThat(low.reachesRoad(state, PointMm.ORIGIN)).isEqualTo(least <= 0);
+      // shifted, its lowest point is as high as is said, and on the tube where that is now
+      PointMm shift = new PointMm(30 * random.nextGaussian(), 20 * random.nextGaussian());
+      LowSide.Low at = low.lowest(state, shift);
+      assertThat(state.heightMm(at.at().x(), at.yMm(), at.at().z()))
+          .isCloseTo(at.heightMm(), within(1e-9));
+      double a = at.at().distance(from.plus(shift));
+      double b = at.at().distance(to.plus(shift));
+      assertThat(Math.min(a, b)).isLessThan(radius + 1e-9);
+      assertThat(Math.abs(at.yMm() - y)).isLessThan(radius + 1e-9);
     }
   }
 
