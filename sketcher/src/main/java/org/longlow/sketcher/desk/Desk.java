@@ -36,7 +36,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final SlideWork slides = new SlideWork(this, drawnBefore);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
-  private final InTurn turn = new InTurn(edits::isTrying);
+  private final InTurn turn = new InTurn(() -> edits.isTrying() || drags.isSettling());
   private final InTurn seen = new InTurn(this::isBehind);
 
   private Session session;
@@ -223,14 +223,16 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   public void undo() {
-    if (!drags.isBusy()) {
-      inTurn(edits::undo);
-    }
+    step(edits::undo);
   }
 
   public void redo() {
-    if (!drags.isBusy()) {
-      inTurn(edits::redo);
+    step(edits::redo);
+  }
+
+  private void step(Runnable step) {
+    if (!drags.isHolding()) {
+      inTurn(step);
     }
   }
 
@@ -336,9 +338,10 @@ public final class Desk extends Surface implements AutoCloseable {
   void ask() {
     if (session != null) {
       Layout layout = edits.preview().orElseGet(session::layout);
-      boolean live = edits.preview().isPresent() || drags.isHolding();
+      boolean live = edits.preview().isPresent() || drags.isPulling();
       show.ask(
-          new Request(layout, show.known(), options, reading.id(), live, drags.pull()),
+          new Request(
+              layout, session.layout(), show.known(), options, reading.id(), live, drags.pull()),
           this::arrive);
     }
     tell();

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.sketcher.edit.Edit;
 
 /**
  * Unsaved work that was found beside the file on the board. Until it is taken up or thrown away it
@@ -127,7 +126,7 @@ final class FoundWork {
 
   private void takeUp(Autosave.Found found) {
     Session session = desk.session().orElseThrow();
-    session.apply(Edit.to("take up unsaved work", found.layout()));
+    session.put("take up unsaved work", found.layout());
     answered(found, desk::changed);
     removeOnceKept(found);
   }

@@ -83,9 +83,13 @@ public final class Session {
 
   /** Applies an edit; one that changes nothing leaves no step behind. */
   public Layout apply(Edit edit) {
-    Layout after = edit.applied(layout());
+    return put(edit.name(), edit.applied(layout()));
+  }
+
+  /** Goes to another layout in one step, whatever was before; none if it is the same. */
+  Layout put(String step, Layout after) {
     if (!after.equals(layout())) {
-      history.add(edit.name(), after);
+      history.add(step, after);
     }
     return layout();
   }
@@ -160,7 +164,7 @@ public final class Session {
     LayoutFile.Opening opening = LayoutFile.open(file.path());
     if (opening instanceof LayoutFile.Opening.Opened opened) {
       Layout before = layout();
-      apply(Edit.to("bring in the other file", opened.layout()));
+      put("bring in the other file", opened.layout());
       file = opened.file();
       kept = layout();
       broughtIn = layout() == before ? null : layout();
