@@ -39,8 +39,6 @@ final class FoundWork {
    */
   record Left(List<Autosave.Found> sound, List<String> broken) {
 
-    static final Left NOTHING = new Left(List.of(), List.of());
-
     /** Looks beside a file and puts what is there where nothing writes over it. */
     static Left beside(Path file, Layout layout, Autosave autosave) {
       return new Left(
