@@ -115,7 +115,7 @@ final class Window extends StackPane {
     getChildren().addAll(OnceSeen.of(work), OnceSeen.of(start));
     new KeptKeyboard(this, desk, board);
     new HeldKeys(this);
-    new WindowKeys(this, desk, board, hands, text, this::everywhere, closers());
+    new WindowKeys(this, desk, board, hands, text, this::everywhere, closers(), slips::areShown);
     board.heightProperty().addListener(o -> notices.keepClear(board));
     desk.watch(this::refresh);
     text.use(habits.textPercent());

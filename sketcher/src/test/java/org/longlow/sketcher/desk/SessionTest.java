@@ -21,8 +21,8 @@ import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.TieKind;
-import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.cli.Ran;
+import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 

@@ -145,8 +145,7 @@ class WorkKeptTest {
     assertThat(((LayoutFile.Opening.Opened) LayoutFile.open(copy)).layout())
         .isEqualTo(desk.session().get().layout());
     if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-      assertThat(
-              PosixFilePermissions.toString(Files.getPosixFilePermissions(copy)))
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(copy)))
           .isEqualTo("rw-------");
     }
   }

@@ -517,8 +517,7 @@ class WindowTest extends Walk {
 
     hands.typeInto("field-wheelbase", "1670 mm");
     Layout unsaved = hands.layout();
-    Path copy =
-        Hands.onFx(() -> hands.desk().autosave().copyOf(hands.desk().session().get()));
+    Path copy = Hands.onFx(() -> hands.desk().autosave().copyOf(hands.desk().session().get()));
     assertThat(copy.getFileName().toString()).startsWith(".mine.json.longlow-autosave");
     hands.until("the copy", () -> Files.exists(copy));
     hands.abandon();
