@@ -18,6 +18,8 @@ import org.longlow.sketcher.edit.Target;
  */
 public final class DragWork {
 
+  private static final PointMm STILL = new PointMm(0, 0);
+
   private final Surface desk;
   private final Studio studio;
   private final EditWork edits;
@@ -34,8 +36,11 @@ public final class DragWork {
 
   private PointMm target;
 
+  /** How far the pin was moved by what was waited for; what it is pulled to moves along. */
+  private PointMm moved = STILL;
+
   /** Whether the hand let go before there was anything to hold. */
-  private boolean letGo;
+  private boolean ended;
 
   private boolean settling;
 
@@ -87,12 +92,12 @@ public final class DragWork {
 
   /** Returns whether the hand is on a pin. */
   boolean isHolding() {
-    return drag != null && !letGo;
+    return drag != null && !ended;
   }
 
   /** Returns whether a drag has ended that is not a step yet. */
   boolean isSettling() {
-    return settling || letGo;
+    return settling || ended;
   }
 
   /** Shows how a pin can move; empty for none. */
@@ -132,7 +137,11 @@ public final class DragWork {
       refuse();
       return false;
     }
-    drag = new DragNow(pin, study().placed().places().pin(pin), List.of(), List.of());
+    PointMm at = study().placed().places().pins().get(pin);
+    if (at == null) {
+      return false; // it is not drawn yet, or any more
+    }
+    drag = new DragNow(pin, at, List.of(), List.of());
     if (isAtRest()) {
       takeHold();
     } else {
@@ -160,11 +169,11 @@ public final class DragWork {
     }
     dragging = begun.get();
     base = desk.session().orElseThrow().layout();
-    PointMm moved = dragging.drag().begin().minus(drag.begin());
+    moved = dragging.drag().begin().minus(drag.begin());
     target = target == null ? null : target.plus(moved);
     edits.clearTrouble();
     drag = new DragNow(pin, dragging.drag().begin(), List.of(), List.of());
-    if (letGo) {
+    if (ended) {
       letGo();
     } else if (target != null) {
       desk.ask();
@@ -185,7 +194,7 @@ public final class DragWork {
   /** Moves the pin that is held towards a place in the axes of the drawn machine. */
   public void moveTo(PointMm place) {
     if (drag != null) {
-      target = place;
+      target = place.plus(moved);
       desk.ask();
     }
   }
@@ -195,8 +204,8 @@ public final class DragWork {
     if (drag == null) {
       return;
     }
-    letGo = dragging == null;
-    if (letGo) {
+    ended = dragging == null;
+    if (ended) {
       return; // it goes on when there is something to hold
     }
     Optional<Pull> last = pull();
@@ -238,7 +247,7 @@ public final class DragWork {
       return;
     }
     if (desk.shown().isPresent() && grab(pin)) {
-      moveTo(study().placed().places().pin(pin).plus(step));
+      moveTo(drag.begin().plus(step));
       letGo();
     }
   }
@@ -263,7 +272,8 @@ public final class DragWork {
     dragging = null;
     base = null;
     target = null;
-    letGo = false;
+    moved = STILL;
+    ended = false;
   }
 
   /** Forgets everything about the pins of the machine that was on the board. */

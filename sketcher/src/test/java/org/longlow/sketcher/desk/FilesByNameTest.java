@@ -253,9 +253,20 @@ class FilesByNameTest {
       try (FileClaim second = FileClaim.of(marks, folder.resolve("x/../wren.json"))) {
         assertThat(second.isAlone()).isFalse();
       }
+      assertThat(FileClaim.isHeld(marks, file)).as("still, after a second look").isTrue();
+      assertThat(FileClaim.isHeld(marks, folder.resolve("lark.json"))).isFalse();
       try (FileClaim other = FileClaim.of(marks, folder.resolve("lark.json"))) {
         assertThat(other.isAlone()).isTrue();
       }
+    }
+    // a mark that a killed window left holds nothing; a file not there yet is the same one then
+    assertThat(FileClaim.isHeld(marks, file)).isFalse();
+    Path copy = folder.resolve("new/copy.json");
+    try (FileClaim early = FileClaim.of(marks, copy)) {
+      Files.createDirectory(copy.getParent());
+      Files.writeString(copy, "");
+      assertThat(FileClaim.isHeld(marks, copy)).isTrue();
+      assertThat(early.isAlone()).isTrue();
     }
     try (FileClaim again = FileClaim.of(marks, file)) {
       assertThat(again.isAlone()).isTrue();

@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Several;
 import org.longlow.sketcher.edit.Target;
 
 /** Edits are tried meanwhile: what comes back late neither undoes nor lands on anything else. */
@@ -71,7 +72,7 @@ class StaleEditTest {
     PointMm before = pegPin();
     hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
     // 330 + 820 mm ahead; the pan goes 10 mm forward and takes the peg along
-    hands.desk().edit(CHANGE_OF_PLACE, new Target.OfMeasure("rake"), "");
+    hands.desk().edit(panPlace("340 mm"), new Target.OfMeasure("rake"), "");
     assertThat(hands.desk().drags().grab("pegPin")).isTrue();
     hands.desk().drags().moveTo(before.plus(new PointMm(5, 0)));
     hands.desk().drags().letGo();
@@ -80,12 +81,21 @@ class StaleEditTest {
     assertThat(is("rake")).isEqualTo("28 deg");
     assertThat(pegPin().x()).as("5 mm from where the edit put it").isCloseTo(1165, within(1e-3));
     assertThat(is("pegReach")).isEqualTo("825 mm");
+    // and where the hand moves on only once it holds
+    PointMm second = pegPin();
+    hands.desk().edit(panPlace("350 mm"), new Target.OfMeasure("rake"), "");
+    hands.desk().drags().grab("pegPin");
+    hands.until(() -> !hands.desk().isBehind());
+    hands.desk().drags().moveTo(second.plus(new PointMm(5, 0)));
+    hands.desk().drags().letGo();
+    hands.until(() -> is("pegReach").equals("830 mm"));
+    assertThat(pegPin().x()).isCloseTo(1180, within(1e-3));
   }
 
-  private static final Edit CHANGE_OF_PLACE =
-      new Edit(
-          "pan forward",
-          layout -> Change.set(layout, Formula.parse("340 mm"), "ties", "panPlace", "is"));
+  private static Edit panPlace(String is) {
+    return new Edit(
+        "pan to " + is, layout -> Change.set(layout, Formula.parse(is), "ties", "panPlace", "is"));
+  }
 
   /** The other way round: the edit comes while the pin is held. */
   @Test
@@ -93,7 +103,7 @@ class StaleEditTest {
     hands.until(() -> hands.desk().shown().isPresent());
     hands.desk().drags().grab("pegPin");
     hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
-    hands.desk().edit(CHANGE_OF_PLACE, new Target.OfMeasure("rake"), "");
+    hands.desk().edit(panPlace("340 mm"), new Target.OfMeasure("rake"), "");
     hands.desk().drags().moveTo(pegPin().plus(new PointMm(5, 0)));
     hands.until(() -> is("rake").equals("28 deg") && !hands.desk().isBehind());
     hands.desk().drags().letGo();
@@ -122,6 +132,19 @@ class StaleEditTest {
     hands.desk().drags().nudge("pegPin", new PointMm(2, 0));
     hands.until(() -> is("pegReach").equals("827 mm"));
     assertThat(is("rake")).isEqualTo(before);
+  }
+
+  /** A pin put 5 mm farther takes its free reach along, which a file of it alone would hold. */
+  @Test
+  void whatIsShownBeforehandIsWhatItIsAsAStep() throws Exception {
+    hands.until(() -> hands.desk().shown().isPresent());
+    Edit further = Several.move(List.of("pegPin"), new PointMm(5, 0));
+    hands.desk().preview(further);
+    hands.until(() -> hands.desk().shown().orElseThrow().live());
+    assertThat(pegPin().x()).isCloseTo(1155, within(1e-3));
+    hands.desk().settle(further, new Target.OfPin("pegPin", true));
+    hands.until(() -> hands.session().undoName().isPresent());
+    assertThat(pegPin().x()).isCloseTo(1155, within(1e-3));
   }
 
   /** 378 mm ahead by its ties; before the edit it is written 728 mm, boardTop + 40 mm. */

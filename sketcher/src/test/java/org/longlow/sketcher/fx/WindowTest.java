@@ -111,6 +111,9 @@ class WindowTest extends Walk {
     assertThat(hands.layout()).as("asked first").isSameAs(before);
     hands.click("answer-take-out-backtop").settle();
     assertThat(hands.layout().pins()).doesNotContainKey("backTop");
+    assertThat(hands.desk().options().chosen())
+        .as("what it could not be called")
+        .isNotEqualTo("pin:backLow");
     assertThat(hands.layout().parts().keySet()).isNotEqualTo(before.parts().keySet());
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(hands.layout()).isSameAs(before);
