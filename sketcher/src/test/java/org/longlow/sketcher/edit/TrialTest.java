@@ -72,13 +72,14 @@ class TrialTest {
     // by its ties 378 mm ahead of panRear at 330 mm, the pan being 380 mm long
     assertThat(first.layout().pins().get("panFront").x().evaluate(n -> 0))
         .isCloseTo(708, within(1e-6));
-    Trial.Accepted second =
-        (Trial.Accepted)
-            Trial.of(
-                first.layout(),
-                first.study(),
-                Edits.set(new Target.OfMeasure("rake"), "28 deg"),
-                null);
+    Edit steeper =
+        new Edit(
+            "steeper",
+            layout -> {
+              assertThat(layout).isSameAs(first.layout());
+              return Edits.set(new Target.OfMeasure("rake"), "28 deg").applied(layout);
+            });
+    Trial.Accepted second = (Trial.Accepted) Trial.of(first.layout(), first.study(), steeper, null);
     assertThat(second.layout().pins().get("panFront"))
         .isEqualTo(first.layout().pins().get("panFront"));
     assertThat(second.layout().pins().get("headTop"))
