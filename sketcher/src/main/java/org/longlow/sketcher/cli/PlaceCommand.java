@@ -73,6 +73,9 @@ final class PlaceCommand implements Callable<Integer> {
       checkFolder();
     }
     Layout layout = Loading.layout(file);
+    if (out != null) {
+      TracedFiles.check(layout, folder(file), folder(out));
+    }
     Placed placed = Placer.place(layout);
     Loading.checkStands(placed, file);
     PrintWriter text = spec.commandLine().getOut();
@@ -173,7 +176,11 @@ final class PlaceCommand implements Callable<Integer> {
    * @return where the layout is kept that was there
    */
   private Optional<Path> save(Layout best) throws IOException {
-    TracedFiles.copy(best, file.toAbsolutePath().getParent(), out.toAbsolutePath().getParent());
+    TracedFiles.copy(best, folder(file), folder(out));
     return LayoutWriter.saveAndKeep(best, out);
+  }
+
+  private static Path folder(Path file) {
+    return file.toAbsolutePath().getParent();
   }
 }

@@ -10,7 +10,6 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -28,13 +27,19 @@ import org.longlow.constraints.layout.Layout;
  */
 public final class Autosave {
 
-  private static final String ENDING = ".longlow-autosave.json";
+  private static final String KEPT = ".longlow-autosave";
+
+  private static final String ENDING = KEPT + ".json";
 
   /** Begins the ending of a copy that was found and waits for an answer; a number may follow. */
   private static final String WAITING = ".longlow-found";
 
   private static final Pattern WAITING_NAME =
       Pattern.compile("(.*)" + Pattern.quote(WAITING) + "(-\\d+)?\\.json");
+
+  /** Of a copy that a session writes; its stamp follows where it is one of a file. */
+  private static final Pattern KEPT_NAME =
+      Pattern.compile("(.*)" + Pattern.quote(KEPT) + "(-[0-9a-z-]+)?\\.json");
 
   /** Longest stem of a name; with what is added it stays below 255 bytes, the usual limit. */
   private static final int LONGEST_STEM = 120;
@@ -81,26 +86,38 @@ public final class Autosave {
    */
   public record Broken(Path copy, Instant at, String trouble) {}
 
-  /** Returns where unsaved work on a file is kept. */
-  public static Path copyOf(Path file) {
+  /** Returns where unsaved work on a file is kept, but for the stamp of who keeps it. */
+  static Path copyOf(Path file) {
     return file.toAbsolutePath().resolveSibling("." + stem(file.getFileName() + "") + ENDING);
   }
 
-  /** Returns where unsaved work on a file is kept if nothing can be written beside the file. */
+  /** As {@link #copyOf(Path)} if nothing can be written beside the file. */
   Path awayFrom(Path file) {
     String where = Digest.of(file.toAbsolutePath().normalize().toString()).substring(0, 16);
-    return homeless.resolve(stem(safe(file.getFileName() + "")) + "-" + where + ENDING);
+    return inOwnFolder(stem(safe(file.getFileName() + "")) + "-" + where);
   }
 
-  /** Returns where unsaved work of a session is kept; no two sessions without a file share it. */
+  /** Returns where unsaved work of a session is kept; no two sessions share it. */
   public Path copyOf(Session session) {
-    return session
-        .file()
-        .map(f -> copyOf(f.path()))
-        .orElseGet(
-            () ->
-                homeless.resolve(
-                    stem(safe(session.layout().name())) + "-" + session.stamp() + ENDING));
+    if (session.file().isPresent()) {
+      return stamped(copyOf(session.file().get().path()), session);
+    }
+    String stem = stem(safe(session.firstName())) + "-" + session.stamp();
+    return session.folder().isPresent() ? inOwnFolder(stem) : homeless.resolve(stem + ENDING);
+  }
+
+  /** As {@link #copyOf(Session)} if nothing can be written beside its file; empty without one. */
+  Optional<Path> awayFrom(Session session) {
+    return session.file().map(f -> stamped(awayFrom(f.path()), session));
+  }
+
+  /** Drawings of two machines may have one name. */
+  private Path inOwnFolder(String stem) {
+    return homeless.resolve(stem).resolve(stem + ENDING);
+  }
+
+  private static Path stamped(Path copy, Session session) {
+    return copy.resolveSibling(stemOf(copy) + KEPT + "-" + session.stamp() + ".json");
   }
 
   /**
@@ -113,7 +130,7 @@ public final class Autosave {
     Path folder = copy.toAbsolutePath().getParent();
     create(folder);
     if (drawings.isPresent()) {
-      TracedFiles.copy(layout, drawings.get(), folder);
+      TracedFiles.copyMissing(layout, drawings.get(), folder);
     }
     LayoutWriter.savePrivate(layout, copy);
   }
@@ -148,9 +165,17 @@ public final class Autosave {
     return free;
   }
 
-  /** Removes a copy if there is one. */
+  /** Removes a copy if there is one, and the folder that was made for it alone. */
   public static void remove(Path copy) throws IOException {
     Files.deleteIfExists(copy);
+    Path folder = copy.toAbsolutePath().getParent();
+    if (stemOf(copy).equals(folder.getFileName() + "")) {
+      try (Stream<Path> left = Files.list(folder)) {
+        if (left.findAny().isEmpty()) {
+          Files.delete(folder);
+        }
+      }
+    }
   }
 
   /**
@@ -172,7 +197,7 @@ public final class Autosave {
   public Optional<Found> unsaved(Path file) {
     Path beside = copyOf(file).getParent();
     Stream<Path> copies = copies(file).filter(c -> beside.equals(c.getParent()));
-    if (copies.noneMatch(Files::exists)) {
+    if (copies.findAny().isEmpty()) {
       return Optional.empty(); // mostly, and then the file need not be read
     }
     Layout saved = read(file).map(Found::layout).orElse(null);
@@ -189,23 +214,23 @@ public final class Autosave {
   /** Returns the copies there may be of work on a file, and those that wait for an answer. */
   private Stream<Path> copies(Path file) {
     return Stream.of(copyOf(file), awayFrom(file))
-        .flatMap(c -> Stream.concat(Stream.of(c), waiting(c).stream()));
+        .flatMap(c -> left(c.getParent()).filter(l -> stemOf(l).equals(stemOf(c))));
   }
 
-  private static List<Path> waiting(Path copy) {
-    String stem = stemOf(copy);
-    return list(
-        copy.getParent(),
-        name -> {
-          Matcher waits = WAITING_NAME.matcher(name);
-          return waits.matches() && waits.group(1).equals(stem);
-        });
+  /** Returns the copies in a folder, but for those of windows that still live. */
+  private Stream<Path> left(Path folder) {
+    return list(folder).stream()
+        .filter(f -> !stemOf(f).isEmpty() && !FileClaim.isHeld(claims(), f));
   }
 
+  /** Returns what a copy is called after; empty if it is none. */
   private static String stemOf(Path copy) {
     String name = copy.getFileName().toString();
-    Matcher waits = WAITING_NAME.matcher(name);
-    return waits.matches() ? waits.group(1) : name.replace(ENDING, "");
+    return Stream.of(WAITING_NAME.matcher(name), KEPT_NAME.matcher(name))
+        .filter(Matcher::matches)
+        .map(m -> m.group(1))
+        .findFirst()
+        .orElse("");
   }
 
   /**
@@ -248,12 +273,14 @@ public final class Autosave {
       return List.of();
     }
     Leftovers.clear(homeless);
-    return list(homeless, n -> n.endsWith(ENDING) || WAITING_NAME.matcher(n).matches());
+    return Stream.concat(Stream.of(homeless), list(homeless).stream().filter(Files::isDirectory))
+        .flatMap(this::left)
+        .toList();
   }
 
-  private static List<Path> list(Path folder, Predicate<String> named) {
+  private static List<Path> list(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(f -> named.test(f.getFileName().toString())).sorted().toList();
+      return files.sorted().toList();
     } catch (IOException | UncheckedIOException e) {
       // An unreadable folder holds nothing that could be offered.
       return List.of();

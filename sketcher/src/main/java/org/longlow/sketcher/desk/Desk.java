@@ -36,7 +36,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final SlideWork slides = new SlideWork(this, seenBefore);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
-  private final InTurn turn = new InTurn(edits::isTrying);
+  private final InTurn turn = new InTurn(this::isTrying);
   private final InTurn seen = new InTurn(this::isBehind);
 
   private Session session;
@@ -165,17 +165,6 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.edit(edit, target, text);
   }
 
-  /** Shows a notice once the edits asked for so far are done. */
-  public void sayOnceDone(String text) {
-    queue(
-        () ->
-            () -> {
-              if (trouble().isEmpty()) {
-                say(Notice.Mood.SAID, "edit", text);
-              }
-            });
-  }
-
   /** Types {@code text} over a quantity. */
   public void type(Target target, String text) {
     edits.type(target, text);
@@ -223,20 +212,27 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   public void undo() {
-    if (!drags.isBusy()) {
-      inTurn(edits::undo);
-    }
+    step(edits::undo);
   }
 
   public void redo() {
-    if (!drags.isBusy()) {
-      inTurn(edits::redo);
+    step(edits::redo);
+  }
+
+  private void step(Runnable step) {
+    if (!drags.isHolding()) {
+      inTurn(step);
     }
   }
 
-  /** Returns whether an edit is being tried, or a machine at rest is not worked out yet. */
+  /** Returns whether an edit is being tried, or a drag is not a step yet. */
+  boolean isTrying() {
+    return edits.isTrying() || drags.isSettling();
+  }
+
+  /** Returns whether something is being tried, or a machine at rest is not worked out yet. */
   public boolean isBehind() {
-    return show.isBehind() || edits.isTrying();
+    return show.isBehind() || isTrying();
   }
 
   /** Does something now, or to what the edits asked for before it give. */
@@ -336,9 +332,10 @@ public final class Desk extends Surface implements AutoCloseable {
   void ask() {
     if (session != null) {
       Layout layout = edits.preview().orElseGet(session::layout);
-      boolean live = edits.preview().isPresent() || drags.isHolding();
+      boolean live = edits.preview().isPresent() || drags.isPulling();
       show.ask(
-          new Request(layout, show.known(), options, reading.id(), live, drags.pull()),
+          new Request(
+              layout, session.layout(), show.known(), options, reading.id(), live, drags.pull()),
           this::arrive);
     }
     tell();

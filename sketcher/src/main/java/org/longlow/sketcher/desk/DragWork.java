@@ -10,12 +10,15 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.PinDrag;
 import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Target;
 
 /**
  * The hand on a pin, for the desk: how the pin under it can move, taking hold, moving, letting go,
  * and steps by keys. Belongs to the desk's thread.
  */
 public final class DragWork {
+
+  private static final PointMm STILL = new PointMm(0, 0);
 
   private final Surface desk;
   private final Studio studio;
@@ -24,8 +27,21 @@ public final class DragWork {
   private String hovered = "";
   private PinFreedom freedom;
   private DragNow drag;
+
+  /** Null while no pin is held, or the machine to hold it on is not worked out yet. */
   private Studio.Dragging dragging;
+
+  /** What it was taken hold of on. */
+  private Layout base;
+
   private PointMm target;
+
+  /** How far the pin was moved by what was waited for; what it is pulled to moves along. */
+  private PointMm moved = STILL;
+
+  /** Whether the hand let go before there was anything to hold. */
+  private boolean ended;
+
   private boolean settling;
 
   /** Steps that could not be answered yet, by pin, as they were asked for. */
@@ -69,13 +85,19 @@ public final class DragWork {
         : Optional.of(new Pull(dragging, target));
   }
 
-  boolean isHolding() {
-    return drag != null;
+  /** Returns whether what is shown is a pin being pulled. */
+  boolean isPulling() {
+    return dragging != null;
   }
 
-  /** Returns whether a pin is held, or what a drag did is not a step yet. */
-  boolean isBusy() {
-    return drag != null || settling;
+  /** Returns whether the hand is on a pin. */
+  boolean isHolding() {
+    return drag != null && !ended;
+  }
+
+  /** Returns whether a drag has ended that is not a step yet. */
+  boolean isSettling() {
+    return settling || ended;
   }
 
   /** Shows how a pin can move; empty for none. */
@@ -106,22 +128,57 @@ public final class DragWork {
         });
   }
 
-  /** Takes hold of a pin; returns false and says why if it cannot move, or not yet. */
+  /**
+   * Takes hold of a pin of the machine as it is, once what was asked for before is shown; returns
+   * false and says why if it cannot move, or not yet.
+   */
   public boolean grab(String pin) {
-    if (desk.shown().isEmpty() || desk.session().isEmpty() || isBusy()) {
+    if (desk.shown().isEmpty() || desk.session().isEmpty() || drag != null || settling) {
       refuse();
       return false;
     }
+    PointMm at = study().placed().places().pins().get(pin);
+    if (at == null) {
+      return false; // it is not drawn yet, or any more
+    }
+    drag = new DragNow(pin, at, List.of(), List.of());
+    if (isAtRest()) {
+      takeHold();
+    } else {
+      edits.clearPreview();
+      desk.ask();
+    }
+    return drag != null;
+  }
+
+  /** Returns whether what is shown is the machine as it is, and nothing is being done to it. */
+  private boolean isAtRest() {
+    BoardState shown = desk.shown().orElseThrow();
+    return !edits.isTrying()
+        && !shown.live()
+        && shown.layout() == desk.session().orElseThrow().layout();
+  }
+
+  private void takeHold() {
+    String pin = drag.pin();
     Optional<Studio.Dragging> begun = Studio.begin(study(), pin);
     if (begun.isEmpty()) {
+      release();
       hover(pin);
-      return false;
+      return;
     }
     dragging = begun.get();
+    base = desk.session().orElseThrow().layout();
+    moved = dragging.drag().begin().minus(drag.begin());
+    target = target == null ? null : target.plus(moved);
     edits.clearTrouble();
     drag = new DragNow(pin, dragging.drag().begin(), List.of(), List.of());
+    if (ended) {
+      letGo();
+    } else if (target != null) {
+      desk.ask();
+    }
     desk.tell();
-    return true;
   }
 
   /** Says that a pin cannot be taken hold of yet, so that no move is dropped in silence. */
@@ -137,7 +194,7 @@ public final class DragWork {
   /** Moves the pin that is held towards a place in the axes of the drawn machine. */
   public void moveTo(PointMm place) {
     if (drag != null) {
-      target = place;
+      target = place.plus(moved);
       desk.ask();
     }
   }
@@ -147,7 +204,12 @@ public final class DragWork {
     if (drag == null) {
       return;
     }
+    ended = dragging == null;
+    if (ended) {
+      return; // it goes on when there is something to hold
+    }
     Optional<Pull> last = pull();
+    Layout from = base;
     release();
     if (last.isEmpty()) {
       desk.tell();
@@ -160,11 +222,17 @@ public final class DragWork {
         () -> {
           pull.study();
           Edit edit = pull.held().drag().edit();
+          Edit ofPin = pull.held().drag().editOfPin();
           return () -> {
             settling = false;
-            if (desk.isAt(mine)) {
+            if (!desk.isAt(mine)) {
+              return;
+            }
+            if (mine.layout() == from) {
               mine.apply(edit);
               desk.changed();
+            } else {
+              edits.edit(ofPin, new Target.OfPin(pull.held().drag().pin(), true), "");
             }
           };
         });
@@ -179,7 +247,7 @@ public final class DragWork {
       return;
     }
     if (desk.shown().isPresent() && grab(pin)) {
-      moveTo(study().placed().places().pin(pin).plus(step));
+      moveTo(drag.begin().plus(step));
       letGo();
     }
   }
@@ -202,7 +270,10 @@ public final class DragWork {
   void release() {
     drag = null;
     dragging = null;
+    base = null;
     target = null;
+    moved = STILL;
+    ended = false;
   }
 
   /** Forgets everything about the pins of the machine that was on the board. */
@@ -220,8 +291,10 @@ public final class DragWork {
    * @param other whether it is another study than the one before
    */
   void arrived(Optional<DragNow> now, boolean other) {
-    if (drag != null) {
+    if (dragging != null) {
       drag = now.orElse(drag);
+    } else if (drag != null && isAtRest()) {
+      takeHold();
     }
     if (other && !hovered.isEmpty() && drag == null) {
       askFreedom();
@@ -231,6 +304,9 @@ public final class DragWork {
   /** A job failed: nothing is waited for any more. */
   void failed() {
     settling = false;
+    if (dragging == null) {
+      release();
+    }
   }
 
   private Study study() {

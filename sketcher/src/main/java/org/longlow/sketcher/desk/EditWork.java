@@ -67,7 +67,7 @@ final class EditWork {
     Path folder = mine.folder().orElse(null);
     desk.queue(
         () -> {
-          Trial trial = Trial.of(studio.of(base), edit, folder);
+          Trial trial = Trial.of(base, studio.of(base), edit, folder);
           if (trial instanceof Trial.Accepted a) {
             studio.remember(a.layout(), a.study());
           }
@@ -88,7 +88,7 @@ final class EditWork {
   private void tried(Trial trial, Session mine, Edit edit, Target target, String text) {
     if (trial instanceof Trial.Accepted a) {
       trouble = null;
-      mine.apply(Edit.to(edit.name(), a.layout()));
+      mine.put(edit.name(), a.layout());
       desk.changed();
     } else {
       trouble = new Trouble(target, text, (Trial.Refused) trial);

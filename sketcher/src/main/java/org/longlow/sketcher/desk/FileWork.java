@@ -55,6 +55,7 @@ public final class FileWork {
 
   /** Forgets the file that was on the board; what is kept of it stays on the disk. */
   void leave() {
+    keeper.letGo();
     release();
     refusal = null;
     found.clear();
@@ -80,27 +81,38 @@ public final class FileWork {
             Leftovers.clear(folder);
           }
           LayoutFile.Opening opening = LayoutFile.open(path);
-          FoundWork.Left left =
-              opening instanceof LayoutFile.Opening.Opened o
-                  ? FoundWork.Left.beside(path, o.layout(), keeper.autosave())
-                  : FoundWork.Left.NOTHING;
-          return () -> opened(opening, left);
+          return () -> opened(opening);
         });
   }
 
-  private void opened(LayoutFile.Opening opening, FoundWork.Left left) {
+  private void opened(LayoutFile.Opening opening) {
     reading = null;
     if (opening instanceof LayoutFile.Opening.Opened o) {
       desk.begin(Session.of(o.layout(), o.file()));
       if (!o.notes().isEmpty()) {
         desk.say(Notice.Mood.SAID, "notes", String.join("\n", o.notes()));
       }
-      found.begin(left);
       claim(o.file().path());
+      look(o);
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
       refusal = new UnopenedFile(r.path(), r.faults());
     }
+  }
+
+  /** Looks what earlier sessions left, now that no copy of this window counts as theirs. */
+  private void look(LayoutFile.Opening.Opened o) {
+    Session mine = session();
+    desk.queue(
+        () -> {
+          FoundWork.Left left =
+              FoundWork.Left.beside(o.file().path(), o.layout(), keeper.autosave());
+          return () -> {
+            if (desk.isAt(mine)) {
+              found.begin(left);
+            }
+          };
+        });
   }
 
   /** Marks a file as open here, and says if another window has it. */
@@ -147,7 +159,10 @@ public final class FileWork {
 
   /** Puts unsaved work that never had a file back on the board. */
   public void openFound(Autosave.Found work) {
-    desk.begin(Session.withoutFile(work.layout(), work.copy().toAbsolutePath().getParent()));
+    desk.begin(
+        TracedFiles.of(work.layout()).isEmpty()
+            ? Session.withoutFile(work.layout())
+            : Session.withoutFile(work.layout(), work.copy().toAbsolutePath().getParent()));
     session().carryOn();
     keepSafe();
     // from now on the work is kept in the copy of this session
@@ -254,7 +269,7 @@ public final class FileWork {
   private boolean write(Path path, String more) {
     Autosave autosave = keeper.autosave();
     List<Path> copies = new ArrayList<>(List.of(autosave.copyOf(session())));
-    session().file().map(f -> autosave.awayFrom(f.path())).ifPresent(copies::add);
+    autosave.awayFrom(session()).ifPresent(copies::add);
     boolean moves = session().file().isEmpty() || !isOwn(path);
     try {
       session().saveAs(path);

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.sketcher.edit.Edit;
 
 /**
  * Unsaved work that was found beside the file on the board. Until it is taken up or thrown away it
@@ -39,8 +38,6 @@ final class FoundWork {
    * @param broken sentences on what cannot be read
    */
   record Left(List<Autosave.Found> sound, List<String> broken) {
-
-    static final Left NOTHING = new Left(List.of(), List.of());
 
     /** Looks beside a file and puts what is there where nothing writes over it. */
     static Left beside(Path file, Layout layout, Autosave autosave) {
@@ -127,7 +124,7 @@ final class FoundWork {
 
   private void takeUp(Autosave.Found found) {
     Session session = desk.session().orElseThrow();
-    session.apply(Edit.to("take up unsaved work", found.layout()));
+    session.put("take up unsaved work", found.layout());
     answered(found, desk::changed);
     removeOnceKept(found);
   }

@@ -1,13 +1,11 @@
 package org.longlow.sketcher.desk;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
@@ -38,8 +36,8 @@ final class Keeper {
   private final Executor owner;
   private final Autosave autosave;
 
-  /** Copies written here; others were left by somebody else and are not written over. */
-  private final Set<Path> mine = new HashSet<>();
+  /** Copies written here, each marked as that of a window that lives. */
+  private final Map<Path, FileClaim> mine = new HashMap<>();
 
   Keeper(Executor owner, Autosave autosave) {
     this.owner = owner;
@@ -88,7 +86,7 @@ final class Keeper {
         session.layout(),
         session.isChanged(),
         autosave.copyOf(session),
-        session.file().map(f -> autosave.awayFrom(f.path())),
+        autosave.awayFrom(session),
         session.folder());
   }
 
@@ -118,17 +116,39 @@ final class Keeper {
   }
 
   private void write(Work work, Path copy) throws IOException {
-    if (!mine.contains(copy) && Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
-      Autosave.setAside(copy);
-    }
+    mine.computeIfAbsent(copy, c -> FileClaim.of(autosave.claims(), c));
     Autosave.write(work.layout(), copy, work.drawings());
-    mine.add(copy);
   }
 
   private void removeMine(Path copy) throws IOException {
-    if (mine.remove(copy)) {
+    FileClaim claim = mine.get(copy);
+    if (claim != null) {
       Autosave.remove(copy);
+      mine.remove(copy);
+      claim.close();
     }
+  }
+
+  /** Goes from a session: what it leaves behind is offered to whoever looks from now on. */
+  void letGo() {
+    CompletableFuture<Void> done = new CompletableFuture<>();
+    thread.queue(
+        () -> {
+          unclaim();
+          done.complete(null);
+        });
+    try {
+      done.get(PATIENCE_S, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException | TimeoutException e) {
+      // the disk does not answer: it is offered later
+    }
+  }
+
+  private void unclaim() {
+    mine.values().forEach(FileClaim::close);
+    mine.clear();
   }
 
   /** Removes a copy that is no longer needed; {@code after} runs on the owner's thread then. */
@@ -136,7 +156,6 @@ final class Keeper {
     thread.queue(
         () -> {
           try {
-            mine.remove(copy);
             Autosave.remove(copy);
             owner.execute(after);
           } catch (IOException e) {
@@ -176,6 +195,7 @@ final class Keeper {
 
   /** Ends when all that was asked for is on the disk. */
   void close() {
+    thread.queue(this::unclaim);
     thread.close();
     try {
       thread.awaitEnd(PATIENCE_S);

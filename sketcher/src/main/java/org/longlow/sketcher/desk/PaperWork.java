@@ -168,6 +168,9 @@ public final class PaperWork {
           } catch (IllegalArgumentException e) {
             printed = Optional.empty();
             trouble = e.getMessage();
+          } catch (RuntimeException e) {
+            printed = Optional.empty();
+            trouble = "That could not be worked out: " + e.getMessage();
           }
           Optional<PaperPress.Printed> result = printed;
           String wrong = trouble;

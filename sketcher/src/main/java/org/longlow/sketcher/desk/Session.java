@@ -19,7 +19,12 @@ public final class Session {
 
   private final History history;
   private final String stamp =
-      Long.toString(System.currentTimeMillis(), 36) + "-" + COUNT.incrementAndGet();
+      Long.toString(System.currentTimeMillis(), 36)
+          + "-"
+          + Long.toString(ProcessHandle.current().pid(), 36)
+          + "-"
+          + COUNT.incrementAndGet();
+  private final String firstName;
   private final Path drawings;
   private LayoutFile file;
   private Layout kept;
@@ -32,6 +37,7 @@ public final class Session {
 
   private Session(Layout layout, LayoutFile file, Path drawings) {
     this.history = new History(layout);
+    this.firstName = layout.name();
     this.file = file;
     this.drawings = drawings;
     this.kept = layout;
@@ -56,9 +62,14 @@ public final class Session {
     return new Session(layout, null, drawings);
   }
 
-  /** Returns a mark that no other session of a layout of the same name has. */
+  /** Returns a mark that no other session has, in this window or another. */
   String stamp() {
     return stamp;
+  }
+
+  /** Returns what the layout was called when the session began. */
+  String firstName() {
+    return firstName;
   }
 
   /** Returns the layout as it is now. */
@@ -83,9 +94,13 @@ public final class Session {
 
   /** Applies an edit; one that changes nothing leaves no step behind. */
   public Layout apply(Edit edit) {
-    Layout after = edit.applied(layout());
+    return put(edit.name(), edit.applied(layout()));
+  }
+
+  /** Goes to another layout in one step, whatever was before; none if it is the same. */
+  Layout put(String step, Layout after) {
     if (!after.equals(layout())) {
-      history.add(edit.name(), after);
+      history.add(step, after);
     }
     return layout();
   }
@@ -160,7 +175,7 @@ public final class Session {
     LayoutFile.Opening opening = LayoutFile.open(file.path());
     if (opening instanceof LayoutFile.Opening.Opened opened) {
       Layout before = layout();
-      apply(Edit.to("bring in the other file", opened.layout()));
+      put("bring in the other file", opened.layout());
       file = opened.file();
       kept = layout();
       broughtIn = layout() == before ? null : layout();

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Gathered;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.AsWritten;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.stand.Standing;
@@ -35,8 +36,17 @@ final class Studio {
 
   /** Returns the study of a layout, its findings worked out when they are asked for. */
   Study of(Layout layout) {
+    return of(layout, layout);
+  }
+
+  /** As {@link #of(Layout)} of what is a change of {@code from}, as it is when it is a step. */
+  Study of(Layout layout, Layout from) {
     if (layout != studied) {
-      study = Study.unchecked(Placer.place(layout));
+      study =
+          Study.unchecked(
+              layout == from
+                  ? Placer.place(layout)
+                  : Placer.place(layout, AsWritten.between(from, layout)));
       studied = layout;
     }
     return study;

@@ -30,9 +30,41 @@ public final class TracedFiles {
   /**
    * Copies what {@code to} does not have yet.
    *
-   * @throws IOException if a file cannot be copied
+   * @throws IOException if a file cannot be copied, or another one of its name is there, from which
+   *     the layout would be read otherwise; nothing is copied then
    */
   public static void copy(Layout layout, Path from, Path to) throws IOException {
+    check(layout, from, to);
+    copyMissing(layout, from, to);
+  }
+
+  /**
+   * Looks whether {@link #copy} can be done.
+   *
+   * @throws IOException where another file of that name is there
+   */
+  public static void check(Layout layout, Path from, Path to) throws IOException {
+    for (String name : of(layout)) {
+      Path source = from.resolve(name);
+      Path there = to.resolve(name);
+      if (Files.isRegularFile(source)
+          && Files.exists(there)
+          && !Files.isSameFile(source, there)
+          && !(Files.isRegularFile(there) && Files.mismatch(source, there) < 0)) {
+        throw new IOException(
+            "there is another file called "
+                + there
+                + " than the one that the layout is traced from; rename one of the two");
+      }
+    }
+  }
+
+  /**
+   * As {@link #copy}, into a folder that nobody else writes into.
+   *
+   * @throws IOException if a file cannot be copied
+   */
+  static void copyMissing(Layout layout, Path from, Path to) throws IOException {
     for (String name : of(layout)) {
       Path source = from.resolve(name);
       Path target = to.resolve(name).normalize();

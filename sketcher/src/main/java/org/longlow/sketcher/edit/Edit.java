@@ -5,7 +5,7 @@ import java.util.function.UnaryOperator;
 import org.longlow.constraints.layout.Layout;
 
 /**
- * A named change of a layout.
+ * A named change of a layout: of whichever it is given, since another edit may have come first.
  *
  * @param name what the history calls it, such as {@code move backTop}
  * @param change a pure function
@@ -16,11 +16,6 @@ public record Edit(String name, UnaryOperator<Layout> change) {
     if (name == null || name.isBlank()) {
       throw new IllegalArgumentException("an edit needs a name for the history");
     }
-  }
-
-  /** Returns the edit that ends at {@code layout}, whatever was before. */
-  public static Edit to(String name, Layout layout) {
-    return new Edit(name, before -> layout);
   }
 
   public Layout applied(Layout layout) {

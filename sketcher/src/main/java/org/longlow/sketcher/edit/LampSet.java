@@ -20,6 +20,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
@@ -94,13 +95,10 @@ public final class LampSet {
         && finding.value() < finding.limit();
   }
 
-  /**
-   * Returns the edit that adds them to a machine.
-   *
-   * @param study of the machine as it is; the edit is for its layout
-   */
-  public static Edit edit(Study study) {
-    return new Edit("add lamps", layout -> new LampSet(study).all());
+  /** Returns the edit that adds them to a machine, which it solves and seats to find room. */
+  public static Edit edit() {
+    return new Edit(
+        "add lamps", layout -> new LampSet(Study.unchecked(Placer.place(layout))).all());
   }
 
   /** Returns what a machine lacks. */

@@ -1,13 +1,17 @@
 package org.longlow.sketcher.edit;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.place.Placed;
@@ -83,18 +87,59 @@ public final class PinDrag {
   }
 
   /**
-   * Returns the step that the drag has made, pins written where they are now. Where ties held
-   * everything it changes nothing, though the layout be written less exactly than it is solved.
+   * Returns the step that the drag has made: of the layout that it began on, what moved is written
+   * where it is now, and nothing else.
    */
   public Edit edit() {
-    return Edit.to("move " + pin, moved() ? problem.withPlaces(last.x()) : problem.layout());
+    Places now = problem.places(last.x());
+    Layout solved = problem.withPlaces(last.x());
+    return new Edit("move " + pin, layout -> written(layout, solved, now));
   }
 
-  private boolean moved() {
+  /**
+   * Returns the step for a layout that was changed since the drag began: the pin goes where it was
+   * dragged, and what hangs on it has to be solved.
+   */
+  public Edit editOfPin() {
     Places now = problem.places(last.x());
-    // a measure is found anew only where a pin moved
-    return before.pins().entrySet().stream()
-        .anyMatch(p -> p.getValue().distance(now.pin(p.getKey())) > STILL_MM);
+    Layout solved = problem.withPlaces(last.x());
+    return new Edit(
+        "move " + pin,
+        layout ->
+            isMoved(pin, now) && layout.pins().containsKey(pin)
+                ? layout.withPins(Map.of(pin, written(layout, solved, pin)))
+                : layout);
+  }
+
+  private boolean isMoved(String name, Places now) {
+    return before.pin(name).distance(now.pin(name)) > STILL_MM;
+  }
+
+  private static Pin written(Layout layout, Layout solved, String name) {
+    Pin at = solved.pins().get(name);
+    return layout.pins().get(name).at(at.x(), at.z());
+  }
+
+  private Layout written(Layout layout, Layout solved, Places now) {
+    Map<String, Pin> pins = new LinkedHashMap<>();
+    for (String name : layout.pins().keySet()) {
+      if (problem.variables(name) != null && isMoved(name, now)) {
+        pins.put(name, written(layout, solved, name));
+      }
+    }
+    if (pins.isEmpty()) {
+      return layout; // a measure is found anew only where a pin moved
+    }
+    Layout written = layout.withPins(pins);
+    for (Map.Entry<String, Measure> m : layout.measures().entrySet()) {
+      String name = m.getKey();
+      Double was = m.getValue().free() ? before.measures().get(name) : null;
+      if (was != null && Math.abs(was - now.measures().get(name)) > LayoutProblem.UNMOVED) {
+        Measure found = solved.measures().get(name);
+        written = written.withMeasure(name, m.getValue().withIs(found.is()));
+      }
+    }
+    return written;
   }
 
   /** Returns what holds the pin back now: names of limits it slides along. */

@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.rider.geom.OutOfRange;
@@ -148,22 +149,19 @@ public final class Several {
     return layout.withPins(moved);
   }
 
-  /**
-   * Returns the edit that nails pins where they are, or lets all of them go.
-   *
-   * @param now where the pins are
-   */
-  public static Edit nail(Collection<String> names, boolean nailed, Places now) {
+  /** Returns the edit that nails pins where the solver has them, or lets all of them go. */
+  public static Edit nail(Collection<String> names, boolean nailed) {
     return new Edit(
         (nailed ? "nail " : "loosen ") + called(names),
         layout -> {
           Places written = Drawn.places(layout);
+          Places now = nailed ? Placer.solve(layout).places() : written;
           Map<String, Pin> pins = new LinkedHashMap<>();
           for (String name : names) {
             Pin pin = layout.pins().get(name);
             if (nailed) {
               PointMm was = written.pin(name);
-              PointMm at = now.pins().getOrDefault(name, was);
+              PointMm at = now.pin(name);
               pin = pin.at(exactly(pin.x(), was.x(), at.x()), exactly(pin.z(), was.z(), at.z()));
             }
             pins.put(name, new Pin(pin.x(), pin.z(), nailed, pin.with(), pin.note()));

@@ -20,6 +20,7 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.AsWritten;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.SolveReport;
@@ -59,14 +60,15 @@ public sealed interface Trial {
    * Tries an edit of typed text: it is read as if it stood in the file, so that units, names and
    * ranges are held to the same rules.
    *
-   * @param before the last good layout and whether it held; an edit of a layout that contradicts
-   *     itself is let through even if it does not mend everything
+   * @param layout what the edit is of, pins written where they are
+   * @param before how that was solved; an edit of a layout that contradicts itself is let through
+   *     even if it does not mend everything
    * @param folder where traced outlines are looked for, or null
    */
-  static Trial of(Study before, Edit edit, Path folder) {
+  static Trial of(Layout layout, Study before, Edit edit, Path folder) {
     Layout asked;
     try {
-      asked = edit.applied(before.layout());
+      asked = edit.applied(layout);
     } catch (OutOfRange e) {
       return new Refused(e.getMessage(), List.of());
     } catch (FormulaException e) {
@@ -77,9 +79,9 @@ public sealed interface Trial {
       return new Refused(words(asked, refused.faults()), List.of());
     }
     Layout now = ((ReadResult.Read) result).layout();
-    Study study = Study.unchecked(Placer.place(now, AsWritten.between(before.layout(), now)));
+    Study study = Study.unchecked(Placer.place(now, AsWritten.between(layout, now)));
     if (study.placed().holds() || !before.placed().holds()) {
-      return new Accepted(settled(before.placed(), asked, study.placed()), study);
+      return new Accepted(settled(layout, before.placed().places(), asked, study.placed()), study);
     }
     return refusal(study.placed());
   }
@@ -99,7 +101,7 @@ public sealed interface Trial {
    * stays as it is written, though the solver puts it elsewhere by a little: a rate that is typed
    * writes no coordinates anew.
    */
-  private static Layout settled(Placed before, Layout asked, Placed placed) {
+  private static Layout settled(Layout layout, Places before, Layout asked, Placed placed) {
     if (!placed.holds()) {
       return placed.layout();
     }
@@ -109,21 +111,21 @@ public sealed interface Trial {
         .pins()
         .forEach(
             (name, pin) -> {
-              Pin was = before.layout().pins().get(name);
+              Pin was = layout.pins().get(name);
               if (was != null
                   && was.equals(asked.pins().get(name))
                   && !was.equals(pin)
-                  && before.places().pin(name).distance(placed.places().pin(name)) < STAYS_MM) {
+                  && before.pin(name).distance(placed.places().pin(name)) < STAYS_MM) {
                 stay.put(name, was);
               }
             });
     Layout stayed = stay.isEmpty() ? settled : settled.withPins(stay);
     for (String name : settled.measures().keySet()) {
-      Measure was = before.layout().measures().get(name);
+      Measure was = layout.measures().get(name);
       if (was != null
           && was.equals(asked.measures().get(name))
           && !was.equals(settled.measures().get(name))
-          && Math.abs(before.places().measures().get(name) - placed.places().measures().get(name))
+          && Math.abs(before.measures().get(name) - placed.places().measures().get(name))
               < (was.dim().equals(Dim.ANGLE) ? STAYS_RAD : STAYS_MM)) {
         stayed = stayed.withMeasure(name, was);
       }

@@ -61,13 +61,7 @@ final class Adds {
 
   /** Adds all lamps that the rules ask for and the machine lacks, as one step. */
   static void addLamps(Desk desk) {
-    desk.shown()
-        .ifPresent(
-            shown ->
-                desk.edit(
-                    LampSet.edit(shown.study()),
-                    new Target.OfEntry(new Entry("parts", LampSet.TITLE)),
-                    ""));
+    desk.edit(LampSet.edit(), new Target.OfEntry(new Entry("parts", LampSet.TITLE)), "");
   }
 
   void addLamps() {

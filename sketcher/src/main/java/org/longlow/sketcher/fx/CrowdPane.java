@@ -40,6 +40,10 @@ final class CrowdPane extends VBox {
   private final Label trouble = Bits.wrapped("", "trouble");
   private final VBox lines = new VBox(4);
   private final SheetView sheet = new SheetView();
+
+  /** What cannot be read of what was typed last. */
+  private String refusal = "";
+
   private FitWork.Outcome told;
   private Units toldIn;
 
@@ -100,6 +104,7 @@ final class CrowdPane extends VBox {
   private void start() {
     OptionalDouble size = number(people, SampledCrowd.MOST, true);
     OptionalDouble share = number(women, 100, false);
+    refusal = "";
     if (size.isEmpty() || size.getAsDouble() < 1) {
       refuse(people, "People is " + said(people) + "; write 1 to " + SampledCrowd.MOST + ".");
     } else if (share.isEmpty()) {
@@ -121,8 +126,8 @@ final class CrowdPane extends VBox {
   }
 
   private void refuse(TextField field, String why) {
-    trouble.setText(why);
-    show(trouble, true);
+    refusal = why;
+    refresh();
     field.requestFocus();
   }
 
@@ -145,8 +150,8 @@ final class CrowdPane extends VBox {
     giveUp.setDisable(!work.isRunning());
     show(bar, work.isRunning());
     bar.setProgress(work.share());
-    trouble.setText(work.trouble());
-    show(trouble, !work.trouble().isEmpty());
+    trouble.setText(refusal.isEmpty() ? work.trouble() : refusal);
+    show(trouble, !trouble.getText().isEmpty());
     Optional<BoardState> shown = desk.shown();
     boolean changed =
         work.outcome()

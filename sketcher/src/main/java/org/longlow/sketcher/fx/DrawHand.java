@@ -41,6 +41,11 @@ final class DrawHand implements Hand {
   private PointSnap next;
   private TypedLength typed = TypedLength.NOTHING;
 
+  /** Whether what was drawn is being tried. */
+  private boolean tried;
+
+  private boolean down;
+
   /** The list of kinds beside the pen. */
   interface Kinds {
     void open(DrawHand pen);
@@ -111,13 +116,14 @@ final class DrawHand implements Hand {
 
   @Override
   public void released(MouseEvent e, boolean click) {
-    if (click && next != null) {
+    if (click && next != null && !tried) {
       kinds.close();
       put(Hand.px(e));
     }
   }
 
   private void put(PointMm px) {
+    desk.forgetTrouble();
     if (!isTube() && points.size() > 2 && board.onScreen(points.get(0)).distance(px) <= CLOSE_PX) {
       finish();
       return;
@@ -139,14 +145,24 @@ final class DrawHand implements Hand {
             points.get(points.size() - 1), next.at(), typed.mm(ShownUnits.of(desk)).get());
   }
 
+  /** Ends the line; one that is refused keeps its points, to be drawn otherwise. */
   private void finish() {
     String name = NewPart.name(desk.session().orElseThrow().layout(), kind);
     String field = isTube() ? "path" : "outline";
+    tried = true;
     desk.edit(
-        isTube() ? NewTube.of(kind, name, spots) : NewPart.of(kind, name, points),
+        isTube()
+            ? NewTube.of(kind, name, List.copyOf(spots))
+            : NewPart.of(kind, name, List.copyOf(points)),
         new Target.OfPart(name, List.of(field), field),
         "");
-    done.accept(name);
+    desk.inTurn(
+        () -> {
+          tried = false;
+          if (!down && desk.trouble().isEmpty()) {
+            done.accept(name);
+          }
+        });
   }
 
   private boolean isTube() {
@@ -205,6 +221,7 @@ final class DrawHand implements Hand {
   }
 
   private void back() {
+    desk.forgetTrouble();
     if (!typed.isEmpty()) {
       typed = typed.back();
     } else if (!points.isEmpty()) {
@@ -214,6 +231,9 @@ final class DrawHand implements Hand {
   }
 
   private void enter() {
+    if (tried) {
+      return;
+    }
     if (!typed.isEmpty() && next != null) {
       put(board.onScreen(to()));
     } else if (points.size() >= fewest()) {
@@ -223,6 +243,7 @@ final class DrawHand implements Hand {
 
   @Override
   public void putDown() {
+    down = true;
     kinds.close();
     board.setPointer(null);
     away.run();
@@ -282,15 +303,18 @@ final class DrawHand implements Hand {
   public String says() {
     String how = ", with Shift straight, with Alt freely";
     String edge = "\nType a length to set an edge. ";
+    String refused = desk.trouble().map(t -> t.refused().words() + "\n").orElse("");
     return isTube()
-        ? "A new "
+        ? refused
+            + "A new "
             + kind
             + ": click its one end, its bends and its other end"
             + how
             + "."
             + edge
             + "Bends take their radius from its ticket."
-        : "A new "
+        : refused
+            + "A new "
             + kind
             + ": click its points in order"
             + how

@@ -24,6 +24,7 @@ final class EntryLine extends VBox {
   private final TextField name = new TextField();
   private final Label trouble = Bits.wrapped("", "trouble");
   private Bench bench;
+  private String renamed = "";
   private String becoming = "";
 
   EntryLine(Desk desk) {
@@ -68,8 +69,10 @@ final class EntryLine extends VBox {
         .filter(e -> !to.equals(e.name()))
         .ifPresent(
             e -> {
-              becoming = bench.subject().replaceFirst(":.*", ":") + to;
+              renamed = bench.subject();
+              becoming = renamed.replaceFirst(":.*", ":") + to;
               desk.edit(Edits.rename(e, to), new Target.OfEntry(e), to);
+              desk.inTurn(() -> becoming = desk.trouble().isPresent() ? "" : becoming);
             });
   }
 
@@ -83,9 +86,10 @@ final class EntryLine extends VBox {
 
   /** Shows the bench as it is now; a name that is being typed is left alone. */
   void show(Bench now, Layout layout) {
-    boolean renamed =
-        !becoming.isEmpty() && now.entry().isEmpty() && !OnBench.isWhole(layout, becoming);
-    if (renamed) {
+    if (!desk.options().chosen().equals(renamed)) {
+      becoming = ""; // something else was picked since
+    }
+    if (!becoming.isEmpty() && now.entry().isEmpty() && !OnBench.isWhole(layout, becoming)) {
       String subject = becoming;
       becoming = "";
       Platform.runLater(() -> desk.choose(subject));

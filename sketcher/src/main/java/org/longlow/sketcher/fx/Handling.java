@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Notice;
@@ -68,7 +67,7 @@ final class Handling {
     if (pins.isEmpty()) {
       say();
     } else {
-      edit(Several.nail(pins, !isNailed(), places()), List.copyOf(pins));
+      edit(Several.nail(pins, !isNailed()), List.copyOf(pins));
     }
   }
 
@@ -129,9 +128,5 @@ final class Handling {
 
   private Layout layout() {
     return desk.session().orElseThrow().layout();
-  }
-
-  private Places places() {
-    return desk.shown().orElseThrow().study().placed().places();
   }
 }

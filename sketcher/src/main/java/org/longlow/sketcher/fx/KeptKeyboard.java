@@ -7,6 +7,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
 import org.longlow.sketcher.desk.Desk;
 
 /**
@@ -41,6 +42,15 @@ final class KeptKeyboard {
                 scene.focusOwnerProperty().addListener((p, old, now) -> moved(scene, now));
               }
             });
+  }
+
+  /** Has a field take what is typed into it, as if it were left for {@code elsewhere}. */
+  static void commit(Scene scene, Node elsewhere) {
+    Node at = scene.getFocusOwner();
+    if (at instanceof TextInputControl) {
+      elsewhere.requestFocus();
+      at.requestFocus();
+    }
   }
 
   /** The toolkit takes the keyboard from what cannot have it, and then gives it to another. */

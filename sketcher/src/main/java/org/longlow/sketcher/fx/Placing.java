@@ -17,6 +17,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.edit.Hang;
 import org.longlow.sketcher.edit.Putting;
 import org.longlow.sketcher.edit.Snapping;
@@ -153,8 +154,13 @@ final class Placing implements Hand {
     String said = putting.said(layout);
     desk.edit(putting.edit(), new Target.OfEntry(Subjects.entry(subject).orElseThrow()), "");
     if (!said.isEmpty()) {
-      desk.sayOnceDone(
-          putting.title() + " " + said + ", for the rider has one; its field seat tells.");
+      String text = putting.title() + " " + said + ", for the rider has one; its field seat tells.";
+      desk.inTurn(
+          () -> {
+            if (desk.trouble().isEmpty()) {
+              desk.say(Notice.Mood.SAID, "edit", text);
+            }
+          });
     }
     // before the ticket is laid back, or it would show for a moment what was picked before
     desk.choose(subject);

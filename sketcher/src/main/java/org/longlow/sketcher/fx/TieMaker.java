@@ -73,17 +73,26 @@ final class TieMaker extends VBox {
     boolean fresh = !name.equals(pin);
     shown = now;
     pin = name;
-    if (fresh && !name.isEmpty()) {
-      other
-          .getItems()
-          .setAll(now.layout().pins().keySet().stream().filter(p -> !p.equals(name)).toList());
-      other.setValue(null);
-      value.clear();
+    if (!name.isEmpty()) {
+      offer(now.layout().pins().keySet().stream().filter(p -> !p.equals(name)).toList(), fresh);
     }
     boolean mine = desk.trouble().map(t -> t.target().equals(new Target.OfTie(NEW))).orElse(false);
     trouble.setVisible(mine);
     trouble.setManaged(mine);
     trouble.setText(mine ? desk.trouble().get().refused().words() : "");
+  }
+
+  /** Lists the pins there are; what is picked and typed stays while its pin does. */
+  private void offer(List<String> pins, boolean fresh) {
+    if (!fresh && other.getItems().equals(pins)) {
+      return;
+    }
+    String picked = other.getValue();
+    String typed = value.getText();
+    boolean stays = !fresh && pins.contains(picked);
+    other.getItems().setAll(pins);
+    other.setValue(stays ? picked : null);
+    value.setText(stays ? typed : "");
   }
 
   boolean isAbout(Target target) {

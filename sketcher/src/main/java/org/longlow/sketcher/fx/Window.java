@@ -16,6 +16,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.AskedToPart;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
@@ -114,7 +115,7 @@ final class Window extends StackPane {
     getChildren().addAll(OnceSeen.of(work), OnceSeen.of(start));
     new KeptKeyboard(this, desk, board);
     new HeldKeys(this);
-    new WindowKeys(this, desk, board, hands, text, this::everywhere, closers());
+    new WindowKeys(this, desk, board, hands, text, this::everywhere, closers(), slips::areShown);
     board.heightProperty().addListener(o -> notices.keepClear(board));
     desk.watch(this::refresh);
     text.use(habits.textPercent());
@@ -381,12 +382,11 @@ final class Window extends StackPane {
   }
 
   /**
-   * Asked to close: with unsaved work it stays once, and says so; asked again it goes if the work
-   * is kept, to be offered at the next opening.
-   *
-   * @return whether to close
+   * Returns whether to close: with unsaved work, typed just now too, it stays once, and says so;
+   * asked again it goes if the work is kept, to be offered at the next opening.
    */
   boolean mayClose(Runnable close) {
+    KeptKeyboard.commit(getScene(), board);
     return parts.may("close", "Close", close);
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -20,11 +21,13 @@ final class WindowKeys {
   private final TextSize text;
   private final Supplier<List<Deed>> everywhere;
   private final List<BooleanSupplier> closers;
+  private final BooleanSupplier covered;
 
   /**
    * @param everywhere what can be done from anywhere in the window
    * @param closers what Escape closes, what was opened last first; the first that tells that there
    *     was something is the last that is asked
+   * @param covered whether something lies over the card
    */
   WindowKeys(
       Node root,
@@ -33,7 +36,8 @@ final class WindowKeys {
       BoardHands hands,
       TextSize text,
       Supplier<List<Deed>> everywhere,
-      List<BooleanSupplier> closers) {
+      List<BooleanSupplier> closers,
+      BooleanSupplier covered) {
     this.root = root;
     this.desk = desk;
     this.board = board;
@@ -41,6 +45,7 @@ final class WindowKeys {
     this.text = text;
     this.everywhere = everywhere;
     this.closers = closers;
+    this.covered = covered;
     root.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     root.addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
   }
@@ -58,7 +63,8 @@ final class WindowKeys {
   }
 
   private boolean isTyping() {
-    return root.getScene().getFocusOwner() instanceof TextInputControl;
+    Node at = root.getScene().getFocusOwner();
+    return at instanceof TextInputControl || at instanceof ComboBox<?> box && box.isEditable();
   }
 
   /** Does what a key is for; one that writes a sign is left to fields and to the hand at work. */
@@ -78,6 +84,7 @@ final class WindowKeys {
     boolean meant =
         desk.session().isPresent()
             && !isTyping()
+            && !covered.getAsBoolean()
             && Keys.writes(e)
             && !e.isAltDown()
             && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);

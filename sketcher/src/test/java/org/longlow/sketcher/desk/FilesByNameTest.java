@@ -1,6 +1,7 @@
 package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
@@ -22,6 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
 
 /** Names of files and copies, and words on those that refuse. */
 class FilesByNameTest {
@@ -103,9 +106,9 @@ class FilesByNameTest {
     Path file = folder.resolve("wren.json");
     assertThat(Autosave.copyOf(file)).isEqualTo(folder.resolve(".wren.json.longlow-autosave.json"));
     Path away = autosave.awayFrom(file);
-    assertThat(away.getParent()).isEqualTo(folder.resolve("home"));
-    assertThat(away.getFileName().toString())
-        .matches("wren_json-[0-9a-f]{16}\\.longlow-autosave\\.json");
+    // in a folder of its own, with its drawings
+    assertThat(folder.resolve("home").relativize(away).toString().replace('\\', '/'))
+        .matches("(wren_json-[0-9a-f]{16})/\\1\\.longlow-autosave\\.json");
     assertThat(autosave.awayFrom(folder.resolve("x/../wren.json"))).isEqualTo(away);
     assertThat(autosave.awayFrom(folder.resolve("x/wren.json"))).isNotEqualTo(away);
     // 120 bytes of a name are kept whole, of a longer one 20 characters and a digest
@@ -124,6 +127,12 @@ class FilesByNameTest {
     Session session = Session.withoutFile(Wren.layout());
     assertThat(autosave.copyOf(session).getFileName().toString())
         .isEqualTo("wren-" + session.stamp() + ".longlow-autosave.json");
+    session.apply(Edits.set(new Target.OfField(List.of("name"), "name"), "robin"));
+    assertThat(autosave.copyOf(session).getFileName().toString())
+        .as("where it was")
+        .isEqualTo("wren-" + session.stamp() + ".longlow-autosave.json");
+    Path drawn = autosave.copyOf(Session.withoutFile(Wren.layout(), folder));
+    assertThat(drawn.getParent().getParent()).isEqualTo(folder.resolve("home"));
     String name = "\u00dcber/../x";
     Layout odd = layout(Wren.text().replace("\"name\": \"wren\"", "\"name\": \"" + name + "\""));
     assertThat(autosave.copyOf(Session.withoutFile(odd)).getParent())
@@ -184,6 +193,7 @@ class FilesByNameTest {
             folder.resolve(".wren.json.longlow-found.json"),
             folder.resolve(".wren.json.longlow-found-7.json"));
     int[] age = {2, 4, 1, 3};
+    Files.createDirectory(copies.get(1).getParent());
     for (int i = 0; i < 4; i++) {
       Files.writeString(
           copies.get(i), Wren.text().replace("\"1640 mm\"", "\"" + (1650 + i) + " mm\""));
@@ -224,9 +234,12 @@ class FilesByNameTest {
     assertThat(TracedFiles.of(Wren.layout())).isEmpty();
     TracedFiles.copy(layout, from, to);
     assertThat(to.resolve("sub/lump.svg")).hasSameTextualContentAs(from.resolve("sub/lump.svg"));
-    // what is there already stays, what is not there is no fault
-    Files.writeString(to.resolve("sub/lump.svg"), "mine");
     TracedFiles.copy(layout, from, to);
+    // from another of its name the layout would be read otherwise; what is not there is no fault
+    Files.writeString(to.resolve("sub/lump.svg"), "mine");
+    assertThatThrownBy(() -> TracedFiles.copy(layout, from, to))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining(to.resolve("sub/lump.svg") + " than the one");
     assertThat(to.resolve("sub/lump.svg")).hasContent("mine");
     TracedFiles.copy(layout, folder.resolve("nowhere"), to);
   }
@@ -240,9 +253,20 @@ class FilesByNameTest {
       try (FileClaim second = FileClaim.of(marks, folder.resolve("x/../wren.json"))) {
         assertThat(second.isAlone()).isFalse();
       }
+      assertThat(FileClaim.isHeld(marks, file)).as("still, after a second look").isTrue();
+      assertThat(FileClaim.isHeld(marks, folder.resolve("lark.json"))).isFalse();
       try (FileClaim other = FileClaim.of(marks, folder.resolve("lark.json"))) {
         assertThat(other.isAlone()).isTrue();
       }
+    }
+    // a mark that a killed window left holds nothing; a file not there yet is the same one then
+    assertThat(FileClaim.isHeld(marks, file)).isFalse();
+    Path copy = folder.resolve("new/copy.json");
+    try (FileClaim early = FileClaim.of(marks, copy)) {
+      Files.createDirectory(copy.getParent());
+      Files.writeString(copy, "");
+      assertThat(FileClaim.isHeld(marks, copy)).isTrue();
+      assertThat(early.isAlone()).isTrue();
     }
     try (FileClaim again = FileClaim.of(marks, file)) {
       assertThat(again.isAlone()).isTrue();

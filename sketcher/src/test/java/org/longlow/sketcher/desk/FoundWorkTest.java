@@ -92,7 +92,7 @@ class FoundWorkTest {
     assertThat(nothingNew.words()).contains("stays as " + hands.desk().files().found().get(0));
     hands.set("wheelbase", "1700 mm");
     assertThat(hands.desk().files().parting("leave").get().words())
-        .contains("it is kept as " + Autosave.copyOf(file))
+        .contains("it is kept as " + hands.desk().autosave().copyOf(hands.session()))
         .contains("stays as " + hands.desk().files().found().get(0));
     hands.desk().leave();
     assertThat(hands.desk().files().parting("close")).as("nothing is on the board").isEmpty();

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,6 +22,7 @@ import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.sketcher.cli.Ran;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -242,6 +244,27 @@ class SessionTest {
     Session homeless = Session.withoutFile(session.layout(), first);
     Autosave.write(homeless.layout(), autosave.copyOf(homeless), homeless.folder());
     assertThat(autosave.homeless()).hasSize(1);
+
+    // another drawing of the same name: neither layout is read from that of the other
+    Path third = Files.createDirectories(folder.resolve("third"));
+    Files.writeString(
+        third.resolve("lump.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg'><path id='lump' d='M0 0 H90 V100 Z'/></svg>");
+    Session other = opened(Files.copy(file, third.resolve("wren.json")));
+    assertThat(other.layout()).isNotEqualTo(session.layout());
+    assertThatThrownBy(() -> session.saveAs(third.resolve("mine.json")))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("another file called " + third.resolve("lump.svg"));
+    assertThat(third.resolve("mine.json")).doesNotExist();
+    assertThat(session.file().orElseThrow().path()).isEqualTo(second.resolve("wren.json"));
+    Ran ran = Ran.of("place", file, "--move", "pegPin", "--out", third.resolve("mine.json"));
+    assertThat(ran.code()).as(ran.err()).isEqualTo(2);
+    assertThat(ran.err()).contains("another file called " + third.resolve("lump.svg"));
+    Session drawn = Session.withoutFile(other.layout(), third);
+    Autosave.write(drawn.layout(), autosave.copyOf(drawn), drawn.folder());
+    assertThat(autosave.homeless())
+        .extracting(Autosave.Found::layout)
+        .containsExactlyInAnyOrder(session.layout(), other.layout());
   }
 
   @Test

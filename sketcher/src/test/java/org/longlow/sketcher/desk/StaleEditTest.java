@@ -1,6 +1,7 @@
 package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,7 +12,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.document.Change;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Several;
 import org.longlow.sketcher.edit.Target;
 
 /** Edits are tried meanwhile: what comes back late neither undoes nor lands on anything else. */
@@ -52,6 +59,130 @@ class StaleEditTest {
     hands.session().apply(Edits.set(new Target.OfMeasure("backLength"), "515 mm"));
     hands.until(() -> is("rake").equals("28 deg"));
     assertThat(is("backLength")).isEqualTo("515 mm");
+  }
+
+  private PointMm pegPin() {
+    return hands.desk().shown().orElseThrow().places().pin("pegPin");
+  }
+
+  /** Whoever types and then presses on a pin commits what is typed by the same press. */
+  @Test
+  void aPinTakenWhileAnEditIsTriedIsThatOfTheEdit() throws Exception {
+    hands.until(() -> hands.desk().shown().isPresent());
+    PointMm before = pegPin();
+    hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
+    // 330 + 820 mm ahead; the pan goes 10 mm forward and takes the peg along
+    hands.desk().edit(panPlace("340 mm"), new Target.OfMeasure("rake"), "");
+    assertThat(hands.desk().drags().grab("pegPin")).isTrue();
+    hands.desk().drags().moveTo(before.plus(new PointMm(5, 0)));
+    hands.desk().drags().letGo();
+    assertThat(hands.desk().drags().grab("backTop")).as("one at a time").isFalse();
+    hands.until(() -> hands.session().undoName().filter("move pegPin"::equals).isPresent());
+    assertThat(is("rake")).isEqualTo("28 deg");
+    assertThat(pegPin().x()).as("5 mm from where the edit put it").isCloseTo(1165, within(1e-3));
+    assertThat(is("pegReach")).isEqualTo("825 mm");
+    // and where the hand moves on only once it holds
+    PointMm second = pegPin();
+    hands.desk().edit(panPlace("350 mm"), new Target.OfMeasure("rake"), "");
+    hands.desk().drags().grab("pegPin");
+    hands.until(() -> !hands.desk().isBehind());
+    hands.desk().drags().moveTo(second.plus(new PointMm(5, 0)));
+    hands.desk().drags().letGo();
+    hands.until(() -> is("pegReach").equals("830 mm"));
+    assertThat(pegPin().x()).isCloseTo(1180, within(1e-3));
+  }
+
+  private static Edit panPlace(String is) {
+    return new Edit(
+        "pan to " + is, layout -> Change.set(layout, Formula.parse(is), "ties", "panPlace", "is"));
+  }
+
+  /** The other way round: the edit comes while the pin is held. */
+  @Test
+  void anEditMadeWhileAPinIsHeldStays() throws Exception {
+    hands.until(() -> hands.desk().shown().isPresent());
+    hands.desk().drags().grab("pegPin");
+    hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
+    hands.desk().edit(panPlace("340 mm"), new Target.OfMeasure("rake"), "");
+    hands.desk().drags().moveTo(pegPin().plus(new PointMm(5, 0)));
+    hands.until(() -> is("rake").equals("28 deg") && !hands.desk().isBehind());
+    hands.desk().drags().letGo();
+    hands.until(() -> hands.session().undoName().filter("move pegPin"::equals).isPresent());
+    assertThat(is("rake")).isEqualTo("28 deg");
+    assertThat(hands.session().layout().ties().get("panPlace").is().orElseThrow().text())
+        .isEqualTo("340 mm");
+    assertThat(pegPin().x()).as("where it was dragged").isCloseTo(1155, within(1e-3));
+  }
+
+  @Test
+  void whatWasOnlyShownIsNoPartOfADrag() throws Exception {
+    hands.until(() -> hands.desk().shown().isPresent());
+    String before = is("rake");
+    hands.desk().preview(Edits.set(new Target.OfMeasure("rake"), "30 deg"));
+    hands.until(() -> hands.desk().shown().orElseThrow().live());
+    hands.desk().dropPreview();
+    hands.desk().drags().grab("pegPin");
+    hands.desk().drags().moveTo(pegPin().plus(new PointMm(5, 0)));
+    hands.desk().drags().letGo();
+    hands.until(() -> hands.session().undoName().isPresent());
+    assertThat(is("rake")).isEqualTo(before);
+    // and steps by keys while it is still shown
+    hands.desk().preview(Edits.set(new Target.OfMeasure("rake"), "30 deg"));
+    hands.until(() -> hands.desk().shown().orElseThrow().live());
+    hands.desk().drags().nudge("pegPin", new PointMm(2, 0));
+    hands.until(() -> is("pegReach").equals("827 mm"));
+    assertThat(is("rake")).isEqualTo(before);
+  }
+
+  /** A pin put 5 mm farther takes its free reach along, which a file of it alone would hold. */
+  @Test
+  void whatIsShownBeforehandIsWhatItIsAsAStep() throws Exception {
+    hands.until(() -> hands.desk().shown().isPresent());
+    Edit further = Several.move(List.of("pegPin"), new PointMm(5, 0));
+    hands.desk().preview(further);
+    hands.until(() -> hands.desk().shown().orElseThrow().live());
+    assertThat(pegPin().x()).isCloseTo(1155, within(1e-3));
+    hands.desk().settle(further, new Target.OfPin("pegPin", true));
+    hands.until(() -> hands.session().undoName().isPresent());
+    assertThat(pegPin().x()).isCloseTo(1155, within(1e-3));
+  }
+
+  /** 378 mm ahead by its ties; before the edit it is written 728 mm, boardTop + 40 mm. */
+  @Test
+  void aDragThatEndsWhereItBeganChangesNothing() throws Exception {
+    hands.desk().type(new Target.OfMeasure("panLength"), "380 mm");
+    hands.until(() -> is("panLength").equals("380 mm"));
+    Layout before = hands.session().layout();
+    assertThat(before.pins().get("panFront").x().text()).isEqualTo("708 mm");
+    hands.desk().drags().grab("backTop");
+    hands.desk().drags().moveTo(hands.desk().shown().orElseThrow().places().pin("backTop"));
+    hands.desk().drags().letGo();
+    hands.until(() -> true);
+    assertThat(hands.session().layout()).isSameAs(before);
+    hands.desk().drags().nudge("pegPin", new PointMm(2, 0));
+    hands.until(() -> hands.session().layout() != before);
+    assertThat(hands.session().layout().pins().get("panFront"))
+        .isEqualTo(before.pins().get("panFront"));
+  }
+
+  @Test
+  void whatIsAskedWhileADragSettlesIsOfTheMovedPin() throws Exception {
+    hands.until(() -> hands.desk().shown().isPresent());
+    hands.desk().drags().grab("pegPin");
+    hands.desk().drags().moveTo(pegPin().plus(new PointMm(5, 0)));
+    hands.desk().drags().letGo();
+    assertThat(hands.desk().files().save()).isTrue();
+    hands.until(() -> hands.notice("saved").isPresent());
+    assertThat(hands.session().isChanged()).isFalse();
+    Path file = hands.session().file().orElseThrow().path();
+    assertThat(Files.readString(file)).contains("\"825 mm\"");
+    hands.desk().drags().grab("pegPin");
+    hands.desk().drags().moveTo(pegPin().plus(new PointMm(5, 0)));
+    hands.desk().drags().letGo();
+    hands.desk().undo();
+    hands.until(() -> !hands.desk().isBehind());
+    assertThat(is("pegReach")).isEqualTo("825 mm");
+    assertThat(hands.session().redoName()).contains("move pegPin");
   }
 
   @Test

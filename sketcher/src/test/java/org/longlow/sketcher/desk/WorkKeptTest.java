@@ -141,11 +141,11 @@ class WorkKeptTest {
     open(file);
     change("1700 mm");
     assertThat(desk.files().parting("close").get().kept()).isTrue();
-    assertThat(autosave.beside(file, Wren.layout()).get(0).layout())
+    Path copy = autosave.copyOf(desk.session().get());
+    assertThat(((LayoutFile.Opening.Opened) LayoutFile.open(copy)).layout())
         .isEqualTo(desk.session().get().layout());
     if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-      assertThat(
-              PosixFilePermissions.toString(Files.getPosixFilePermissions(Autosave.copyOf(file))))
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(copy)))
           .isEqualTo("rw-------");
     }
   }
@@ -199,6 +199,7 @@ class WorkKeptTest {
     open(file);
     change("1700 mm");
     assertThat(desk.files().parting("close").get().kept()).isTrue();
+    desk.close();
     assertThat(autosave.beside(file, Wren.layout())).hasSize(1);
     Path other = folder.resolve("ä".repeat(109) + "b.json");
     assertThat(Autosave.copyOf(other)).isNotEqualTo(Autosave.copyOf(file));
@@ -220,6 +221,47 @@ class WorkKeptTest {
     assertThat(notice("window")).isEmpty();
     desk.leave();
     assertThat(names(folder.resolve("state/open"))).isEmpty();
+  }
+
+  /** Each window keeps its own work, and leaves that of another one that lives alone. */
+  @Test
+  void twoWindowsOnOneFileKeepTheirWorkApart() throws Exception {
+    Path file = Wren.file(folder);
+    open(file);
+    Desk first = desk;
+    change("1700 mm");
+    assertThat(first.files().parting("close")).isPresent();
+    begin();
+    open(file);
+    assertThat(notice("found")).as("that of a window that lives").isEmpty();
+    change("1800 mm");
+    assertThat(desk.files().parting("close")).isPresent();
+    Layout second = desk.session().get().layout();
+    first.files().save();
+    assertThat(first.files().parting("close")).isEmpty();
+    desk.close(); // as if killed
+    first.close();
+    assertThat(autosave.beside(file, first.session().get().layout()))
+        .extracting(Autosave.Found::layout)
+        .containsExactly(second);
+    begin();
+    open(file);
+    hands.answer("found", "Take it up");
+    assertThat(desk.session().get().layout()).isEqualTo(second);
+  }
+
+  @Test
+  void unsavedWorkOfAnotherWindowIsNotOffered() throws Exception {
+    desk.files().openCopy(Wren.layout(), Optional.empty());
+    change("1700 mm");
+    assertThat(desk.files().parting("close")).isPresent();
+    assertThat(autosave.homeless()).isEmpty();
+    desk.leave();
+    assertThat(autosave.homeless()).as("left, so here too").hasSize(1);
+    desk.files().openFound(autosave.homeless().get(0));
+    until(() -> autosave.homeless().isEmpty());
+    desk.close();
+    assertThat(autosave.homeless()).hasSize(1);
   }
 
   @Test

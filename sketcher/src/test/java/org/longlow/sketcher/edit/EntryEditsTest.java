@@ -25,7 +25,7 @@ class EntryEditsTest {
       for (String name : Entries.of(layout, group).keySet()) {
         Entries.Entry entry = entry(group, name);
         String follows = Several.follows(layout, List.of(entry));
-        Trial trial = Trial.of(WREN, Several.takeOut(List.of(entry)), null);
+        Trial trial = Tried.of(WREN, Several.takeOut(List.of(entry)), null);
         if (trial instanceof Trial.Accepted taken) {
           for (String other : List.of("pins", "parts", "ties", "limits", "wishes", "sections")) {
             for (String was : Entries.of(layout, other).keySet()) {
@@ -52,18 +52,18 @@ class EntryEditsTest {
             .findFirst()
             .orElseThrow()
             .name();
-    Trial trial = Trial.of(WREN, Several.takeOut(List.of(entry("parts", wheel))), null);
+    Trial trial = Tried.of(WREN, Several.takeOut(List.of(entry("parts", wheel))), null);
     assertThat(trial).isInstanceOf(Trial.Refused.class);
     assertThat(((Trial.Refused) trial).words()).contains("needs exactly one");
   }
 
   @Test
   void aNameThatIsTakenOrNoneIsRefused() {
-    Trial taken = Trial.of(WREN, Edits.rename(entry("pins", "backTop"), "backLow"), null);
+    Trial taken = Tried.of(WREN, Edits.rename(entry("pins", "backTop"), "backLow"), null);
     assertThat(((Trial.Refused) taken).words()).contains("already backLow");
-    Trial none = Trial.of(WREN, Edits.rename(entry("pins", "backTop"), "?"), null);
+    Trial none = Tried.of(WREN, Edits.rename(entry("pins", "backTop"), "?"), null);
     assertThat(((Trial.Refused) none).words()).contains("no good name");
-    Trial gone = Trial.of(WREN, Several.takeOut(List.of(entry("pins", "nowhere"))), null);
+    Trial gone = Tried.of(WREN, Several.takeOut(List.of(entry("pins", "nowhere"))), null);
     assertThat(((Trial.Refused) gone).words()).contains("no nowhere");
   }
 }

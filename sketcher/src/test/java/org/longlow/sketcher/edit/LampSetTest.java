@@ -81,30 +81,29 @@ class LampSetTest {
   void whatIsLackingIsThereAndPassesAtOnce(String name, Layout dark) {
     Study before = Study.of(dark);
     assertThat(failing(before, FindingGroup.LAW)).anyMatch(text -> text.contains("none given"));
-    Layout lit = Tried.of(dark, LampSet.edit(before));
+    Layout lit = Tried.of(dark, LampSet.edit());
     Study after = Study.of(lit);
     assertThat(failing(after, FindingGroup.LAW))
         .isSubsetOf(failing(before, FindingGroup.LAW))
         .noneMatch(text -> text.contains("given"));
     assertThat(failing(after, FindingGroup.GAPS)).isSubsetOf(failing(before, FindingGroup.GAPS));
     assertThat(LampSet.lacking(lit, after.placed().places())).isEmpty();
-    assertThat(Tried.refusal(lit, LampSet.edit(after))).contains("no lamp that is not there");
+    assertThat(Tried.refusal(lit, LampSet.edit())).contains("no lamp that is not there");
   }
 
   @Test
   void singleIndicatorsGetTheirOtherHalf() {
     Layout bare = wheels(List.of("us"));
-    Study before = Study.of(bare);
-    Layout lit = Tried.of(bare, LampSet.edit(before));
+    Layout lit = Tried.of(bare, LampSet.edit());
     Layout half = Change.set(lit, false, "parts", "frontSignals", "pair");
-    Layout whole = Tried.of(half, LampSet.edit(Study.of(half)));
+    Layout whole = Tried.of(half, LampSet.edit());
     assertThat(whole.parts()).isEqualTo(lit.parts());
   }
 
   @Test
   void lampsFollowTheirAxle() {
     Layout bare = wheels(List.of("us"));
-    Layout lit = Tried.of(bare, LampSet.edit(Study.of(bare)));
+    Layout lit = Tried.of(bare, LampSet.edit());
     Layout longer = Typing.typed(lit, "1930 mm", List.of("measures", "wheelbase", "is"));
     Map<String, PointMm> was = Study.of(lit).placed().places().pins();
     Map<String, PointMm> is = Study.of(longer).placed().places().pins();
@@ -117,10 +116,10 @@ class LampSetTest {
   @Test
   void nothingIsAskedWithoutRulesAndNothingIsPlacedWithoutWheels() {
     Layout free = wheels(List.of());
-    assertThat(Tried.refusal(free, LampSet.edit(Study.of(free)))).contains("no lamp that is not");
+    assertThat(Tried.refusal(free, LampSet.edit())).contains("no lamp that is not");
     Layout bare = wheels(List.of("us"));
     Layout one = Entries.without(bare, new Entries.Entry("parts", "rearWheel")).layout();
-    assertThat(Tried.refusal(one, LampSet.edit(Study.of(one)))).contains("add the missing wheel");
+    assertThat(Tried.refusal(one, LampSet.edit())).contains("add the missing wheel");
   }
 
   static Stream<Arguments> singles() {

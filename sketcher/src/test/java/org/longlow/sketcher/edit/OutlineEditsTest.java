@@ -37,7 +37,7 @@ class OutlineEditsTest {
   }
 
   private Trial.Accepted accepted(Edit edit) {
-    Trial trial = Trial.of(wren, edit, folder);
+    Trial trial = Tried.of(wren, edit, folder);
     assertThat(trial).as(trial.toString()).isInstanceOf(Trial.Accepted.class);
     return (Trial.Accepted) trial;
   }
@@ -85,7 +85,7 @@ class OutlineEditsTest {
   @Test
   void whatCannotBeIsRefused() {
     OutlineEdits.Source source = new OutlineEdits.Source("parts.svg", "none", "1 mm");
-    assertThat(Trial.of(wren, OutlineEdits.traced("tank", source), folder))
+    assertThat(Tried.of(wren, OutlineEdits.traced("tank", source), folder))
         .isInstanceOfSatisfying(
             Trial.Refused.class, r -> assertThat(r.words()).contains("id of no path"));
     String wheel =

@@ -117,7 +117,7 @@ class PhotoEditsTest {
   @ValueSource(strings = {"0", "-3 mm", "5 kg", "zebra", "1 mm +", "", "24 deg"})
   void nonsenseIsRefusedAndSaysWhy(String text) {
     assertThat(
-            Trial.of(
+            Tried.of(
                 org.longlow.constraints.study.Study.of(put()),
                 PhotoEdits.scaled("side", PLACES, new Pixel(0, 0), new Pixel(800, 0), text),
                 null))

@@ -106,7 +106,7 @@ class PointEditsTest {
   void atThreePointsNoneIsTakenOut() {
     Layout three = Plates.points("[0, 0], [50, 40], [100, 0]");
     Trial trial =
-        Trial.of(
+        Tried.of(
             org.longlow.constraints.study.Study.of(three),
             PointEdits.takeOut(handles(three).get(1)),
             null);

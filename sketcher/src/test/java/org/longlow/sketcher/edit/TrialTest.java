@@ -25,7 +25,7 @@ class TrialTest {
   private static final Study WREN = Study.of(Wren.layout());
 
   private static Trial trial(Edit edit) {
-    return Trial.of(WREN, edit, null);
+    return Tried.of(WREN, edit, null);
   }
 
   private static Trial.Refused refused(Edit edit) {
@@ -52,16 +52,38 @@ class TrialTest {
     Study heron = Shipped.study("heron");
     Edit stiffer =
         new Edit("rate", l -> Change.set(l, Formula.parse("21 N/mm"), "parts", "front", "rate"));
-    Trial.Accepted taken = (Trial.Accepted) Trial.of(heron, stiffer, null);
+    Trial.Accepted taken = (Trial.Accepted) Tried.of(heron, stiffer, null);
     assertThat(taken.layout().pins()).isEqualTo(heron.layout().pins());
     assertThat(taken.layout().measures()).isEqualTo(heron.layout().measures());
     Trial.Accepted moved =
         (Trial.Accepted)
-            Trial.of(heron, Edits.set(new Target.OfMeasure("headHeight"), "645 mm"), null);
+            Tried.of(heron, Edits.set(new Target.OfMeasure("headHeight"), "645 mm"), null);
     assertThat(moved.layout().pins().get("headTop"))
         .isNotEqualTo(heron.layout().pins().get("headTop"));
     assertThat(moved.layout().pins().get("panFront"))
         .isEqualTo(heron.layout().pins().get("panFront"));
+  }
+
+  /** The study of the edit before was asked for with its pins where they were before that. */
+  @Test
+  void aSecondEditLeavesPinsWhereTheFirstPutThem() {
+    Trial.Accepted first =
+        (Trial.Accepted) trial(Edits.set(new Target.OfMeasure("panLength"), "380 mm"));
+    // by its ties 378 mm ahead of panRear at 330 mm, the pan being 380 mm long
+    assertThat(first.layout().pins().get("panFront").x().evaluate(n -> 0))
+        .isCloseTo(708, within(1e-6));
+    Edit steeper =
+        new Edit(
+            "steeper",
+            layout -> {
+              assertThat(layout).isSameAs(first.layout());
+              return Edits.set(new Target.OfMeasure("rake"), "28 deg").applied(layout);
+            });
+    Trial.Accepted second = (Trial.Accepted) Trial.of(first.layout(), first.study(), steeper, null);
+    assertThat(second.layout().pins().get("panFront"))
+        .isEqualTo(first.layout().pins().get("panFront"));
+    assertThat(second.layout().pins().get("headTop"))
+        .isNotEqualTo(first.layout().pins().get("headTop"));
   }
 
   @Test
@@ -136,12 +158,12 @@ class TrialTest {
     Layout broken =
         Edits.tie(TieKind.AHEAD, List.of("rearAxle", "panRear"), "350 mm").applied(WREN.layout());
     Study before = Study.of(broken);
-    Trial still = Trial.of(before, Edits.nail("backTop", true), null);
+    Trial still = Tried.of(before, Edits.nail("backTop", true), null);
     assertThat(still).isInstanceOf(Trial.Accepted.class);
     // nothing is written where the solver has no answer
     assertThat(((Trial.Accepted) still).layout())
         .isEqualTo(Edits.nail("backTop", true).applied(broken));
-    Trial mended = Trial.of(before, Edits.untie("panPlace"), null);
+    Trial mended = Tried.of(before, Edits.untie("panPlace"), null);
     assertThat(((Trial.Accepted) mended).study().placed().holds()).isTrue();
     assertThat(((Trial.Accepted) mended).layout().pins().get("panRear").x().evaluate(n -> 0))
         .isCloseTo(350, within(1e-6));

@@ -3,6 +3,7 @@ package org.longlow.sketcher.edit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.nio.file.Path;
 import java.util.Map;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.json.LayoutReader;
@@ -11,6 +12,7 @@ import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.desk.Wren;
 
@@ -40,6 +42,11 @@ final class Tried {
     assertThat(read).as(edit.name()).isInstanceOf(ReadResult.Read.class);
     assertThat(((ReadResult.Read) read).layout().equals(after)).as(edit.name()).isTrue();
     return after;
+  }
+
+  /** Tries an edit of a layout of which nothing but its file was solved. */
+  static Trial of(Study study, Edit edit, Path folder) {
+    return Trial.of(study.layout(), study, edit, folder);
   }
 
   /** Returns why an edit cannot be applied, which is what its refusal says. */

@@ -7,11 +7,16 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.document.Entries;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
 
 /** A file that is read while the toolkit still starts is in the window when that is up. */
 @Windowed
@@ -24,6 +29,11 @@ class BeginningWalkTest extends Walk {
   private Hands open(Optional<Path> file) throws Exception {
     Beginning begun = new Beginning(file, autosave());
     return Hands.at(stage -> LonglowWindow.show(stage, begun));
+  }
+
+  @SuppressWarnings("unchecked")
+  private ComboBox<String> pinsToTieTo() {
+    return (ComboBox<String>) hands.find("tie-other").orElseThrow();
   }
 
   @Test
@@ -62,6 +72,22 @@ class BeginningWalkTest extends Walk {
         });
     hands.settle();
     assertThat(isStyled("tie-maker")).isTrue();
+
+    // what can be tied to is what is there now; what was picked and typed stays
+    ComboBox<String> other = Hands.onFx(() -> pinsToTieTo());
+    TextField value = (TextField) Hands.onFx(() -> hands.find("tie-value").orElseThrow());
+    Hands.onFx(
+        () -> {
+          other.setValue("panRear");
+          value.setText("777 mm");
+          Entries.Entry peg = new Entries.Entry("pins", "pegPin");
+          desk.edit(Edits.rename(peg, "pegEnd"), new Target.OfEntry(peg), "");
+          return null;
+        });
+    hands.settle();
+    assertThat(other.getItems()).contains("pegEnd").doesNotContain("pegPin", "backTop");
+    assertThat(other.getValue()).isEqualTo("panRear");
+    assertThat(value.getText()).isEqualTo("777 mm");
     Hands.onFx(
         () -> {
           desk.leave();

@@ -42,6 +42,7 @@ class CrowdWalkTest extends Walk {
     assertThat(Hands.onFx(() -> pane().isVisible())).isTrue();
     assertThat(isShown("crowd-sheet")).isFalse();
     hands.typeInto("crowd-people", "none");
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.D); // another picture
     assertThat(words("crowd-trouble")).isEqualTo("People is 'none'; write 1 to 100000.");
     hands.typeInto("crowd-people", "4");
     hands.until("how they fit", () -> all().contains("nothing fails: "));

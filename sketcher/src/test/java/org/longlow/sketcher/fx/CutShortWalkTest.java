@@ -59,11 +59,40 @@ class CutShortWalkTest extends Walk {
   void withThePaperSlipOpen() throws Exception {
     hands.press(KeyCode.SHORTCUT, KeyCode.M);
     assertThat(hands.node("paper-slip", Node.class).isVisible()).isTrue();
+    // what is typed as the name of a paper opens nothing, letters elsewhere are not for the card
+    Hands.onFx(
+        () -> {
+          hands.desk().choose("part:tank");
+          hands.node("paper-size", Node.class).requestFocus();
+          return null;
+        });
+    hands.press(KeyCode.A).press(KeyCode.DIGIT3);
+    assertThat(hands.node("paper-slip", Node.class).isVisible()).isTrue();
+    Hands.onFx(
+        () -> {
+          hands.node("paper-all", Node.class).requestFocus();
+          return null;
+        });
+    hands.press(KeyCode.C).press(KeyCode.DELETE);
+    assertThat(hands.layout()).as("the card lies hidden").isEqualTo(unsaved);
     assertThat(mayClose()).as("asked once").isFalse();
     assertThat(hands.desk().notices().get(0).text()).contains("offered the next time");
     assertThat(mayClose()).as("the work is kept").isTrue();
     dieAndStartAgain();
     assertThat(hands.find("paper-slip").filter(Node::isVisible)).isEmpty();
+  }
+
+  @Test
+  void whileAValueIsTyped() throws Exception {
+    hands.click("field-boardTop").press(KeyCode.SHORTCUT, KeyCode.A).write("433 mm");
+    assertThat(hands.layout()).as("not entered").isEqualTo(unsaved);
+    assertThat(mayClose()).as("it is tried first").isFalse();
+    hands.until(
+        "asked", () -> hands.desk().notices().stream().anyMatch(n -> n.topic().equals("close")));
+    unsaved = hands.layout();
+    assertThat(unsaved.measures().get("boardTop").is().text()).isEqualTo("433 mm");
+    assertThat(mayClose()).as("the work is kept").isTrue();
+    dieAndStartAgain();
   }
 
   @Test

@@ -420,5 +420,6 @@ final class Hands {
   /** Leaves the window as a killed program does: nothing is saved, nothing is tidied up. */
   void abandon() throws Exception {
     FxToolkit.cleanupStages();
+    desk().close(); // a program that ends holds no files any more
   }
 }

@@ -177,6 +177,15 @@ class OutlineWalkTest extends Walk {
     hands.clickAt(hands.at(300, 700));
     hands.clickAt(hands.at(500, 700));
     hands.clickAt(hands.at(500, 780));
+    // an edge that crosses another is refused; nothing that was drawn is lost
+    hands.clickAt(hands.at(400, 640));
+    hands.clickAt(hands.at(300, 700));
+    assertThat(works(DrawHand.class)).isTrue();
+    DrawHand pen = (DrawHand) Hands.onFx(() -> hands.window().hands().hand());
+    assertThat(pen.points()).hasSize(4);
+    assertThat(Hands.onFx(pen::says)).contains("cross");
+    hands.press(KeyCode.BACK_SPACE);
+    assertThat(Hands.onFx(pen::says)).doesNotContain("cross");
     hands.clickAt(hands.at(300, 700));
     assertThat(works(DrawHand.class)).isFalse();
     assertThat(hands.layout().parts()).containsKey("bracket");

@@ -113,6 +113,9 @@ class WindowTest extends Walk {
     assertThat(hands.layout()).as("asked first").isSameAs(before);
     hands.click("answer-take-out-backtop").settle();
     assertThat(hands.layout().pins()).doesNotContainKey("backTop");
+    assertThat(hands.desk().options().chosen())
+        .as("what it could not be called")
+        .isNotEqualTo("pin:backLow");
     assertThat(hands.layout().parts().keySet()).isNotEqualTo(before.parts().keySet());
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(hands.layout()).isSameAs(before);
@@ -529,7 +532,8 @@ class WindowTest extends Walk {
 
     hands.typeInto("field-wheelbase", "1670 mm");
     Layout unsaved = hands.layout();
-    Path copy = folder.resolve(".mine.json.longlow-autosave.json");
+    Path copy = Hands.onFx(() -> hands.desk().autosave().copyOf(hands.desk().session().get()));
+    assertThat(copy.getFileName().toString()).startsWith(".mine.json.longlow-autosave");
     hands.until("the copy", () -> Files.exists(copy));
     hands.abandon();
 
