@@ -93,26 +93,11 @@ public final class FileWork {
         desk.say(Notice.Mood.SAID, "notes", String.join("\n", o.notes()));
       }
       claim(o.file().path());
-      look(o);
+      found.look(o.file().path(), o.layout());
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
       refusal = new UnopenedFile(r.path(), r.faults());
     }
-  }
-
-  /** Looks what earlier sessions left, now that no copy of this window counts as theirs. */
-  private void look(LayoutFile.Opening.Opened o) {
-    Session mine = session();
-    desk.queue(
-        () -> {
-          FoundWork.Left left =
-              FoundWork.Left.beside(o.file().path(), o.layout(), keeper.autosave());
-          return () -> {
-            if (desk.isAt(mine)) {
-              found.begin(left);
-            }
-          };
-        });
   }
 
   /** Marks a file as open here, and says if another window has it. */

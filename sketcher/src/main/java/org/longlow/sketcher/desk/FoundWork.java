@@ -78,8 +78,22 @@ final class FoundWork {
     }
   }
 
+  /** Looks what earlier sessions left, now that no copy of this window counts as theirs. */
+  void look(Path file, Layout layout) {
+    Session mine = desk.session().orElseThrow();
+    desk.queue(
+        () -> {
+          Left left = Left.beside(file, layout, keeper.autosave());
+          return () -> {
+            if (desk.isAt(mine)) {
+              begin(left);
+            }
+          };
+        });
+  }
+
   /** Offers what was left. */
-  void begin(Left left) {
+  private void begin(Left left) {
     waiting.addAll(left.sound());
     offer();
     if (!left.broken().isEmpty()) {

@@ -39,6 +39,8 @@ final class Keeper {
   /** Copies written here, each marked as that of a window that lives. */
   private final Map<Path, FileClaim> mine = new HashMap<>();
 
+  private boolean closed;
+
   Keeper(Executor owner, Autosave autosave) {
     this.owner = owner;
     this.autosave = autosave;
@@ -131,6 +133,9 @@ final class Keeper {
 
   /** Goes from a session: what it leaves behind is offered to whoever looks from now on. */
   void letGo() {
+    if (closed) {
+      return; // nothing is claimed any more, and nobody would answer
+    }
     CompletableFuture<Void> done = new CompletableFuture<>();
     thread.queue(
         () -> {
@@ -195,6 +200,7 @@ final class Keeper {
 
   /** Ends when all that was asked for is on the disk. */
   void close() {
+    closed = true;
     thread.queue(this::unclaim);
     thread.close();
     try {

@@ -106,6 +106,16 @@ class PaperWorkTest {
     assertThat(work.words()).doesNotContain("figures");
   }
 
+  /** Nobody can choose so; it stands for whatever goes wrong unforeseen. */
+  @Test
+  void anyFailureEndsTheWaiting() throws Exception {
+    begun();
+    work.choose(c -> c.withKind(Kind.DRAWING).withViews(null));
+    settled();
+    assertThat(work.words()).startsWith("That could not be worked out: ");
+    assertThat(work.ready()).isEmpty();
+  }
+
   @Test
   void turningStopsAtBothEnds() throws Exception {
     begun();
