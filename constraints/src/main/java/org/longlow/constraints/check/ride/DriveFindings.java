@@ -61,6 +61,9 @@ public final class DriveFindings {
 
   private static final int STEPS = 24;
 
+  /** So much larger a sprocket shows which way the share goes. */
+  private static final double SLIGHTLY = 1.01;
+
   private static final Basis STATICS =
       Basis.model(
           "statics of arm, wheel and the pull of the upper run, the lower one slack; no damping");
@@ -152,6 +155,10 @@ public final class DriveFindings {
 
   /** Returns the share of the moved load that the chain bears at rest. */
   private static double share(Run run, Wheels wheels, Standing s) {
+    return share(run, wheels, s, run.wheelMm);
+  }
+
+  private static double share(Run run, Wheels wheels, Standing s, double wheelMm) {
     PointMm axle = s.ground().toRoad(s.places().pin(wheels.rear().axle()));
     return AntiSquat.ofChain(
                 PointMm.ORIGIN,
@@ -159,7 +166,7 @@ public final class DriveFindings {
                 s.ground().toRoad(s.places().pin(wheels.arm().pivot())),
                 s.ground().toRoad(s.places().pin(run.shaft)),
                 run.shaftMm,
-                run.wheelMm,
+                wheelMm,
                 s.load().axles().total().at().z(),
                 s.ground().wheelbaseMm())
             .antiSquatPercent()
@@ -171,10 +178,11 @@ public final class DriveFindings {
     Figures figures = Figures.within(share, LEAST_SHARE, MOST_SHARE, FigureUnit.SHARE);
     String answer =
         share < LEAST_SHARE
-            ? "; the rear sinks as it pulls: a pivot farther up, or a smaller sprocket at the wheel"
+            ? "; the rear sinks as it pulls: a pivot farther up, or a "
+                + sprocket(run, wheels, s, true)
             : share > MOST_SHARE
-                ? "; the rear is pushed up hard as it pulls: a pivot farther down, or a larger"
-                    + " sprocket at the wheel"
+                ? "; the rear is pushed up hard as it pulls: a pivot farther down, or a "
+                    + sprocket(run, wheels, s, false)
                 : share < 1 ? "; the rear sinks" : "; the rear rises";
     return new Finding(
             SQUAT,
@@ -188,6 +196,13 @@ public final class DriveFindings {
                 Say.percent(share),
                 " of the load that moves to the rear" + answer + "."))
         .at(wheels.drawn().pin(wheels.arm().pivot()));
+  }
+
+  /** Which sprocket at the wheel has the chain bear more or less: that hangs on the pivot. */
+  private static String sprocket(Run run, Wheels wheels, Standing s, boolean more) {
+    double larger = share(run, wheels, s, run.wheelMm * SLIGHTLY);
+    return (larger > share(run, wheels, s) == more ? "larger" : "smaller")
+        + " sprocket at the wheel";
   }
 
   private static BeltRun belt(Run run, Wheels wheels, double travelMm) {
