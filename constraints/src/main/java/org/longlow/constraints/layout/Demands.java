@@ -20,7 +20,8 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
   public enum Key {
     GAP("gap", "3 mm", "between parts that do not touch"),
     TYRE_GAP("tyreGap", "15 mm", "round a tyre: 5 mm radial tolerance and 10 mm growth at speed"),
-    HOT_GAP("hotGap", "25 mm", "between hot parts and people, cushions, tanks, wiring or cowls"),
+    HOT_GAP(
+        "hotGap", "25 mm", "between hot parts and people, cushions, tanks, wiring, tyres or cowls"),
     PERSON_GAP("personGap", "10 mm", "between a person and parts that are not for resting on"),
     GROUND_CLEARANCE("groundClearance", "100 mm", "under the belly, laden"),
     BUMP_CLEARANCE("bumpClearance", "40 mm", "under the belly at full bump"),
@@ -61,7 +62,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     OPEN_HEAT_WIRING(
         "openHeatWiring",
         "50 mm",
-        "between batteries, cables, hoses or looms and what burns, nothing between"),
+        "between batteries, tyres, cables, hoses or looms and what burns, nothing between"),
     OPEN_HEAT_PANEL(
         "openHeatPanel", "75 mm", "between cowls or cushions and what burns, nothing between");
 
