@@ -223,7 +223,7 @@ public final class Checks {
       findings.addAll(AimFindings.of(layout, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
       add(findings, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
-      add(findings, RunFindings.RUN, () -> RunFindings.of(placed, standings));
+      add(findings, RunFindings.RUN, () -> RunFindings.of(placed, sittings, standings));
       moving(findings, placed, shapes, wheels, standings);
     }
     loads(findings, layout, wheels, standings);

@@ -59,6 +59,9 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     LINE_SLACK("lineSlack", "10 mm", "that a cable, hose or loom is longer than its way, at least"),
     OPEN_HEAT_PEOPLE("openHeatPeople", "75 mm", "between people and what burns, nothing between"),
     OPEN_HEAT_FUEL("openHeatFuel", "100 mm", "between tanks and what burns, nothing between"),
+    /** 3 in from headers unless metal is between: New Jersey's rules for racing, 13:62-4.16. */
+    OPEN_HEAT_FUEL_HOSE(
+        "openHeatFuelHose", "76 mm", "between fuel hoses and what burns, nothing between"),
     OPEN_HEAT_WIRING(
         "openHeatWiring",
         "50 mm",

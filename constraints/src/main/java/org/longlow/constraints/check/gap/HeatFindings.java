@@ -22,6 +22,7 @@ import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Line;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Stance;
@@ -114,6 +115,7 @@ public final class HeatFindings {
             Demands.Key.OPEN_HEAT_PANEL,
             standings,
             findings);
+        ofLines(part, standings, findings);
       }
     }
     if (any && findings.isEmpty()) {
@@ -177,16 +179,34 @@ public final class HeatFindings {
             near.add(new Near(part.name(), body, gap, about, low));
           }
         });
-    if (key == Demands.Key.OPEN_HEAT_WIRING) {
-      for (Solid line : lines) {
-        for (Gap gap : apart(hot, line, limit)) {
-          About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
-          About named = about.named(hot.name(), line.name());
-          near.add(new Near(line.name(), line, gap, named, Optional.empty()));
-        }
+    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key, standings)));
+  }
+
+  /** Of lines no gap behind a shield is told elsewhere: nearer than that they fail. */
+  private void ofLines(Part hot, List<Standing> standings, List<Finding> findings) {
+    List<Near> near = new ArrayList<>();
+    for (Solid line : lines) {
+      for (Gap gap : apart(hot, line, open(wiring(line)))) {
+        About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
+        About named = about.named(hot.name(), line.name());
+        near.add(new Near(line.name(), line, gap, named, Optional.empty()));
       }
     }
-    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key, standings)));
+    double shielded = open(Demands.Key.HOT_GAP);
+    nearest(near)
+        .map(
+            n -> {
+              Finding f = finding(hot, n, wiring(n.body()), standings);
+              return n.gap().gapMm() < shielded ? f.withVerdict(Verdict.FAIL) : f;
+            })
+        .ifPresent(findings::add);
+  }
+
+  /** What is asked of a cable, hose or loom, nothing between. */
+  private Demands.Key wiring(Solid line) {
+    return layout.lines().get(line.name()).kind() == Line.Kind.FUEL_HOSE
+        ? Demands.Key.OPEN_HEAT_FUEL_HOSE
+        : Demands.Key.OPEN_HEAT_WIRING;
   }
 
   private double open(Demands.Key key) {
@@ -268,9 +288,11 @@ public final class HeatFindings {
     Figures figures = Figures.atLeast(near.gap().gapMm(), limit, FigureUnit.MM);
     Words text =
         Words.of(
-            near.words() + " and " + hot.name() + " are ",
-            Say.mm(Math.max(0, figures.value())),
-            " apart; with nothing between them ",
+            near.words() + " and " + hot.name(),
+            figures.value() < 0
+                ? Words.of(" run into each other by ", Say.mm(-figures.value()))
+                : Words.of(" are ", Say.mm(figures.value()), " apart"),
+            "; with nothing between them ",
             Words.atLeast(limit),
             " are asked",
             near.low().map(HeatFindings::shield).orElse(Words.NONE),
