@@ -208,7 +208,7 @@ public final class Checks {
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
-    findings.addAll(HubFindings.of(layout, placed.places(), shapes));
+    findings.addAll(HubFindings.of(layout, rules, placed.places(), shapes, sittings, standings));
     findings.addAll(TyreFindings.grown(placed));
     ElectricFindings.of(layout, placed.places()).ifPresent(findings::add);
     findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));

@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.TurnLean;
+import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
@@ -80,7 +81,11 @@ public final class LeanFindings {
       Optional<Rider.Seated> person,
       boolean pressed) {
     OverRoad over(Turning turning, Undersides undersides) {
-      return part.map(p -> OverRoad.of(p, turning, undersides))
+      return part.map(
+              p ->
+                  p.part() instanceof WheelPart wheel
+                      ? new OverRoad.Shifted(undersides.once(body), wheel.axle(), turning)
+                      : OverRoad.of(p, turning, undersides))
           .orElseGet(() -> OverRoad.fixed(undersides.of(body)));
     }
 
@@ -195,8 +200,11 @@ public final class LeanFindings {
   }
 
   private static Words words(Touch touch, boolean headline, double limit) {
+    boolean hub = touch.thing().part().filter(p -> p.part() instanceof WheelPart).isPresent();
     String name =
-        touch.thing().name() + (touch.thing().pressed() ? ", worked as far as it goes," : "");
+        (hub ? "what sits about the axle of " : "")
+            + touch.thing().name()
+            + (touch.thing().pressed() ? ", worked as far as it goes," : "");
     Words roll = Say.deg(touch.deg());
     String touches =
         touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
@@ -251,10 +259,13 @@ public final class LeanFindings {
   private void inStance(Standing standing) {
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
-      if (!(shape.part() instanceof WheelPart)) {
+      List<Prism> body =
+          shape.part() instanceof WheelPart wheel
+              ? Hubs.of(wheel, standing.places())
+              : shape.prisms();
+      if (!body.isEmpty()) {
         things.add(
-            new Thing(
-                shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty(), false));
+            new Thing(shape.part().name(), Optional.of(shape), body, Optional.empty(), false));
       }
     }
     for (Rider.Seated person : standing.rider().seated()) {
