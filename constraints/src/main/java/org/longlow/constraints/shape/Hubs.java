@@ -16,20 +16,26 @@ public final class Hubs {
     return wheel.inside().stream().filter(body -> body.what().turns()).toList();
   }
 
-  /** Returns a body about an axle, as a cylinder. */
-  public static Prism of(HubBody body, PointMm axle, Places places) {
-    double radius = places.value(body.radius());
+  /** Returns where a body stands across the machine. */
+  public static Interval across(HubBody body, Places places) {
     double half = places.value(body.width()) / 2;
     double y = places.value(body.y());
+    return new Interval(y - half, y + half);
+  }
+
+  /** Returns a body about an axle, as a cylinder. */
+  public static Prism of(PointMm axle, double radiusMm, Interval across) {
     return new Prism(
-        Curves.disc(axle, radius),
-        new Interval(y - half, y + half),
-        List.of(Rings.cylinder(axle, radius, y - half, y + half)));
+        Curves.disc(axle, radiusMm),
+        across,
+        List.of(Rings.cylinder(axle, radiusMm, across.from(), across.to())));
   }
 
   /** Returns all that turns about the axle of a wheel. */
   public static List<Prism> of(WheelPart wheel, Places places) {
     PointMm axle = places.pin(wheel.axle());
-    return turning(wheel).stream().map(body -> of(body, axle, places)).toList();
+    return turning(wheel).stream()
+        .map(body -> of(axle, places.value(body.radius()), across(body, places)))
+        .toList();
   }
 }

@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.HubBody;
@@ -16,11 +17,13 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Hubs;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * What a body that turns about an axle comes too near of other parts and people, as drawn and in
@@ -28,12 +31,24 @@ import org.longlow.constraints.stand.Standing;
  */
 final class HubRoom {
 
+  /** A body about an axle somewhere. */
+  private record Hub(String wheel, PointMm axle, double radiusMm, Interval across) {
+
+    Solid solid() {
+      return new Solid(wheel, List.of(Hubs.of(axle, radiusMm, across)));
+    }
+  }
+
+  /** Most edits leave wheels where they are, and gaps know bodies by identity. */
+  private static final Memo<Hub, Solid> BODIES = new Memo<>(128, Hub::solid);
+
   private final Layout layout;
   private final GapRules rules;
   private final Places drawn;
   private final Map<String, PartShape> shapes;
   private final List<Sitting> sittings;
   private final List<Standing> standings;
+  private final double mostMm;
 
   /**
    * What is nearer than it may be.
@@ -60,6 +75,7 @@ final class HubRoom {
     this.shapes = shapes;
     this.sittings = sittings;
     this.standings = standings;
+    mostMm = rules.largestMm(0);
   }
 
   /** Returns what lacks most; empty where nothing is too near. */
@@ -80,16 +96,18 @@ final class HubRoom {
       Map<String, PartShape> all,
       Optional<Condition> stance,
       Near known) {
-    Prism hub = Hubs.of(body, places.pin(wheel.axle()), places);
-    Solid solid = new Solid(wheel.name(), List.of(hub));
+    Hub hub =
+        new Hub(
+            wheel.name(),
+            places.pin(wheel.axle()),
+            places.value(body.radius()),
+            Hubs.across(body, places));
+    Solid solid = BODIES.of(hub);
     Near worst = known;
     for (PartShape shape : all.values()) {
       Part part = shape.part();
-      if (part.equals(wheel) || !rules.mayNotTouch(wheel.name(), part.name())) {
-        continue;
-      }
-      double asked = rules.limitMm(wheel.name(), part.name(), Demands.Key.GAP);
-      if (near(hub, shape, asked)) {
+      if (near(hub, shape) && !part.equals(wheel) && rules.mayNotTouch(wheel.name(), part.name())) {
+        double asked = rules.limitMm(wheel.name(), part.name(), Demands.Key.GAP);
         Basis basis = rules.source(wheel.name(), part.name(), Demands.Key.GAP);
         worst = worse(worst, solid, Solid.of(shape), part.name(), asked, basis, stance);
       }
@@ -107,12 +125,15 @@ final class HubRoom {
   }
 
   /** Most parts are far off. */
-  private static boolean near(Prism hub, PartShape shape, double mm) {
-    Envelope box = new Envelope(hub.outline().getEnvelopeInternal());
-    box.expandBy(mm);
-    return box.intersects(shape.outline().getEnvelopeInternal())
-        && -shape.rightMm() < hub.across().to() + mm
-        && shape.leftMm() > hub.across().from() - mm;
+  private boolean near(Hub hub, PartShape shape) {
+    Envelope part = shape.outline().getEnvelopeInternal();
+    double mm = hub.radiusMm + mostMm;
+    return part.getMinX() - hub.axle.x() < mm
+        && hub.axle.x() - part.getMaxX() < mm
+        && part.getMinY() - hub.axle.z() < mm
+        && hub.axle.z() - part.getMaxY() < mm
+        && -shape.rightMm() < hub.across.to() + mostMm
+        && shape.leftMm() > hub.across.from() - mostMm;
   }
 
   private static Near worse(
@@ -123,7 +144,11 @@ final class HubRoom {
       double asked,
       Basis basis,
       Optional<Condition> stance) {
-    Gap gap = hub.to(other, worst == null ? asked : Math.min(asked, asked + worst.marginMm()));
-    return gap == null ? worst : new Near(name, gap.gapMm(), asked, basis, stance);
+    for (Gap gap : Gaps.between(List.of(hub), List.of(other), asked, (a, b) -> asked)) {
+      if (worst == null || gap.gapMm() - asked < worst.marginMm()) {
+        return new Near(name, gap.gapMm(), asked, basis, stance);
+      }
+    }
+    return worst;
   }
 }

@@ -183,8 +183,7 @@ class HubFindingsTest {
   @ParameterizedTest
   @CsvSource({"3.1, PASS, 1", "2.9, FAIL, 1", "2.9, FAIL, -1", "-2, FAIL, -1"})
   void whatTurnsKeepsOffParts(double gap, Verdict verdict, int side) {
-    TestMachine machine =
-        with("rearWheel", body("disc", 120, 5, side * 150)).lacking("silencer");
+    TestMachine machine = with("rearWheel", body("disc", 120, 5, side * 150)).lacking("silencer");
     var axle = machine.study().placed().places().pin("rearAxle");
     double in = 152.5 + gap;
     machine
