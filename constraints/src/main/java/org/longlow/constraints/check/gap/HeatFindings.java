@@ -115,7 +115,8 @@ public final class HeatFindings {
             Demands.Key.OPEN_HEAT_PANEL,
             standings,
             findings);
-        ofLines(part, standings, findings);
+        ofLines(part, Demands.Key.OPEN_HEAT_FUEL_HOSE, standings, findings);
+        ofLines(part, Demands.Key.OPEN_HEAT_WIRING, standings, findings);
       }
     }
     if (any && findings.isEmpty()) {
@@ -183,10 +184,14 @@ public final class HeatFindings {
   }
 
   /** Of lines no gap behind a shield is told elsewhere: nearer than that they fail. */
-  private void ofLines(Part hot, List<Standing> standings, List<Finding> findings) {
+  private void ofLines(
+      Part hot, Demands.Key key, List<Standing> standings, List<Finding> findings) {
     List<Near> near = new ArrayList<>();
     for (Solid line : lines) {
-      for (Gap gap : apart(hot, line, open(wiring(line)))) {
+      if (wiring(line) != key) {
+        continue;
+      }
+      for (Gap gap : apart(hot, line, open(key))) {
         About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
         About named = about.named(hot.name(), line.name());
         near.add(new Near(line.name(), line, gap, named, Optional.empty()));
@@ -196,7 +201,7 @@ public final class HeatFindings {
     nearest(near)
         .map(
             n -> {
-              Finding f = finding(hot, n, wiring(n.body()), standings);
+              Finding f = finding(hot, n, key, standings);
               return n.gap().gapMm() < shielded ? f.withVerdict(Verdict.FAIL) : f;
             })
         .ifPresent(findings::add);

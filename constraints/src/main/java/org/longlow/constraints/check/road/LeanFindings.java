@@ -161,7 +161,9 @@ public final class LeanFindings {
         });
     for (boolean left : new boolean[] {true, false}) {
       if (ridden && !worst.containsKey(new Key(left, List.of()))) {
-        findings.add(clear(left));
+        boolean folds =
+            worst.values().stream().anyMatch(t -> t.left() == left && t.thing().folds());
+        findings.add(clear(left, folds));
       }
     }
     return findings;
@@ -187,15 +189,15 @@ public final class LeanFindings {
     return warns ? f.withVerdict(Verdict.CAUTION) : f;
   }
 
-  private static Finding clear(boolean left) {
+  private static Finding clear(boolean left, boolean folds) {
     return Finding.note(
             LEAN,
             About.thing("machine", side(left)),
             Verdict.PASS,
             CONTACT,
             Say.format(
-                "Leaning to the %s, nothing but tyres touches the road up to %.0f°.",
-                side(left), LISTED_TO_DEG))
+                "Leaning to the %s, nothing but tyres%s touches the road up to %.0f°.",
+                side(left), folds ? " and what folds" : "", LISTED_TO_DEG))
         .measured(Figures.only(Double.NaN, FigureUnit.DEG));
   }
 

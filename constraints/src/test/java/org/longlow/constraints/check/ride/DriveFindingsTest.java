@@ -10,6 +10,7 @@ import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
@@ -153,5 +154,21 @@ class DriveFindingsTest {
     assertThat(BeltRun.freePlayMm(300, 2))
         .isCloseTo(2 * Math.sqrt(151 * 151 - 150 * 150.0), within(1e-9));
     assertThat(BeltRun.freePlayMm(300, 0)).isZero();
+  }
+
+  /** The road pushes a hub's wheel from below: pivot's height by its way ahead, over h by p. */
+  @Test
+  void aMotorInTheHubTurnsTheArmAsTheRoadDoes() {
+    String motor = "[{'what': 'motor', 'radius': '90 mm', 'width': '60 mm', 'y': '0 mm'}]";
+    TestMachine machine = TestMachine.runabout().part("rearWheel", "inside", motor);
+    Finding f = machine.finding("squat.rearWheel").orElseThrow();
+    Study study = machine.study();
+    Standing s = study.standing(f.stance().orElseThrow()).orElseThrow();
+    OnRoad road = OnRoad.of(study, s);
+    var arm = study.layout().parts(SwingarmPart.class).findFirst().orElseThrow();
+    PointMm pivot = onRoad(road, s.places().pin(arm.pivot()));
+    double h = onRoad(road, s.load().total().at()).z();
+    assertThat(f.value()).isCloseTo(pivot.z() / pivot.x() * road.wheelbaseMm() / h, within(1e-6));
+    assertThat(f.verdict()).isEqualTo(f.value() > 2 ? Verdict.CAUTION : Verdict.PASS);
   }
 }
