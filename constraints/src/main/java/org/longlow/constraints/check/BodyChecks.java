@@ -65,6 +65,7 @@ public final class BodyChecks {
   private final Map<String, PartShape> shapes;
   private final Wheels wheels;
   private final Stances stances;
+  private final List<Standing> ends;
   private final GapRules rules;
   private final GapFindings gaps;
   private final Weights weights;
@@ -84,6 +85,7 @@ public final class BodyChecks {
     this.shapes = shapes;
     wheels = Wheels.of(layout, places);
     stances = new Stances(wheels, shapes);
+    ends = wheels.stands() ? stances.ends() : List.of();
     rules = new GapRules(layout, places);
     gaps = new GapFindings(layout, rules, shapes);
     weights = Weights.of(shapes.values());
@@ -100,6 +102,7 @@ public final class BodyChecks {
     shapes.putAll(instead);
     wheels = Wheels.of(layout, places);
     stances = new Stances(wheels, shapes);
+    ends = wheels.stands() ? stances.ends() : List.of();
     rules = other.rules;
     gaps = other.gaps.with(instead);
     weights = other.weights;
@@ -192,7 +195,9 @@ public final class BodyChecks {
 
   private void near(
       List<Answer> answers, PersonBody person, Sitting sitting, List<Standing> standings) {
-    new PersonGaps(layout, rules, gaps, List.of(person), standings)
+    List<Standing> all = new ArrayList<>(standings);
+    all.addAll(ends);
+    new PersonGaps(layout, rules, gaps, List.of(person), all)
         .verdicts(person)
         .forEach(
             (part, verdict) ->

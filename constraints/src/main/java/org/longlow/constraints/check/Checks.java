@@ -112,9 +112,11 @@ public final class Checks {
                         layout, rules, joints, PersonBody.of(sittings), wheels, shapes, standings)
                     .all(),
             () -> handsAndWays(layout, wheels, shapes, sittings, standings),
-            () -> MachineChecks.asDrawn(placed, shapes, wheels, gaps, nudged, standings),
+            () ->
+                MachineChecks.asDrawn(
+                    placed, shapes, wheels, rules, gaps, nudged, sittings, standings),
             () -> MachineChecks.leaning(layout, wheels, nudged, standings, progress),
-            () -> MachineChecks.onRoad(placed, shapes, wheels, standings),
+            () -> MachineChecks.onRoad(placed, shapes, wheels, sittings, standings),
             () -> byLaw(layout, sittings, standings));
     List<Finding> findings =
         ForkJoinTask.invokeAll(groups.stream().map(ForkJoinTask::adapt).toList()).stream()

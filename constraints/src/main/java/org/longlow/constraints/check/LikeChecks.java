@@ -190,7 +190,7 @@ public final class LikeChecks {
     into.addAll(new AirFindings(layout, rules, places).all(shapes, people, standings));
     into.addAll(gaps.of(standings, Progress.NONE));
     into.addAll(joints.all(gaps));
-    into.addAll(HubFindings.of(layout, places, shapes));
+    into.addAll(HubFindings.of(layout, rules, places, shapes, sittings, standings));
     into.addAll(TyreFindings.grown(placed));
     into.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(Progress.NONE));
   }

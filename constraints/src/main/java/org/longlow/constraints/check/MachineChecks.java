@@ -15,6 +15,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.HubFindings;
 import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.check.ride.BalanceFindings;
@@ -50,6 +51,7 @@ import org.longlow.constraints.check.whole.FormerFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Stances;
@@ -83,8 +85,10 @@ final class MachineChecks {
       Placed placed,
       Map<String, PartShape> shapes,
       Wheels wheels,
+      GapRules rules,
       GapFindings gaps,
       Optional<Nudged> nudged,
+      List<Sitting> sittings,
       List<Standing> standings) {
     Layout layout = placed.layout();
     Places places = placed.places();
@@ -103,7 +107,7 @@ final class MachineChecks {
     Weights.of(shapes.values()).finding().ifPresent(findings::add);
     SpringCare.of(wheels).finding().ifPresent(findings::add);
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings, nudged));
-    findings.addAll(HubFindings.of(layout, places, shapes));
+    findings.addAll(HubFindings.of(layout, rules, places, shapes, sittings, standings));
     findings.addAll(TyreFindings.grown(placed));
     ElectricFindings.of(layout, places).ifPresent(findings::add);
     findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
@@ -132,7 +136,11 @@ final class MachineChecks {
 
   /** Returns what is found of the machine parked and in motion, and what its tyres hold. */
   static List<Finding> onRoad(
-      Placed placed, Map<String, PartShape> shapes, Wheels wheels, List<Standing> standings) {
+      Placed placed,
+      Map<String, PartShape> shapes,
+      Wheels wheels,
+      List<Sitting> sittings,
+      List<Standing> standings) {
     Layout layout = placed.layout();
     List<Finding> findings = new ArrayList<>();
     if (wheels.stands()) {
@@ -141,7 +149,7 @@ final class MachineChecks {
       findings.addAll(AimFindings.of(layout, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
       add(findings, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
-      add(findings, RunFindings.RUN, () -> RunFindings.of(placed, standings));
+      add(findings, RunFindings.RUN, () -> RunFindings.of(placed, sittings, standings));
       moving(findings, placed, shapes, wheels, standings);
     }
     loads(findings, layout, wheels, standings);

@@ -20,7 +20,8 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
   public enum Key {
     GAP("gap", "3 mm", "between parts that do not touch"),
     TYRE_GAP("tyreGap", "15 mm", "round a tyre: 5 mm radial tolerance and 10 mm growth at speed"),
-    HOT_GAP("hotGap", "25 mm", "between hot parts and people, cushions, tanks, wiring or cowls"),
+    HOT_GAP(
+        "hotGap", "25 mm", "between hot parts and people, cushions, tanks, wiring, tyres or cowls"),
     PERSON_GAP("personGap", "10 mm", "between a person and parts that are not for resting on"),
     GROUND_CLEARANCE("groundClearance", "100 mm", "under the belly, laden"),
     BUMP_CLEARANCE("bumpClearance", "40 mm", "under the belly at full bump"),
@@ -58,10 +59,13 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     LINE_SLACK("lineSlack", "10 mm", "that a cable, hose or loom is longer than its way, at least"),
     OPEN_HEAT_PEOPLE("openHeatPeople", "75 mm", "between people and what burns, nothing between"),
     OPEN_HEAT_FUEL("openHeatFuel", "100 mm", "between tanks and what burns, nothing between"),
+    /** 3 in from headers unless metal is between: New Jersey's rules for racing, 13:62-4.16. */
+    OPEN_HEAT_FUEL_HOSE(
+        "openHeatFuelHose", "76 mm", "between fuel hoses and what burns, nothing between"),
     OPEN_HEAT_WIRING(
         "openHeatWiring",
         "50 mm",
-        "between batteries, cables, hoses or looms and what burns, nothing between"),
+        "between batteries, tyres, cables, hoses or looms and what burns, nothing between"),
     OPEN_HEAT_PANEL(
         "openHeatPanel", "75 mm", "between cowls or cushions and what burns, nothing between");
 

@@ -27,6 +27,8 @@ public record Line(
     /** A control cable in its housing. */
     CABLE,
     HOSE,
+    /** A hose that fuel goes through. */
+    FUEL_HOSE,
     /** Wires in one sleeve. */
     LOOM
   }

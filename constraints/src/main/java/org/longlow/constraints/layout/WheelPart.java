@@ -49,7 +49,7 @@ public record WheelPart(
 
   @Override
   public Traits traits() {
-    return new Traits("wheel", Duty.WHEEL, Joint.OTHER, Heat.BEARS, Make.BOUGHT, false);
+    return new Traits("wheel", Duty.WHEEL, Joint.OTHER, Heat.SUFFERS, Make.BOUGHT, false);
   }
 
   @Override

@@ -1,10 +1,11 @@
 package org.longlow.constraints.stand;
 
-import java.util.Collection;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
 
@@ -29,21 +30,35 @@ public record Lowest(String part, double heightMm, PointMm at) {
     return along.x() * (box.getMinY() - from.z()) - along.z() * (x - from.x());
   }
 
-  /** Returns the lowest point of parts over a road; empty if there is nothing but wheels. */
-  public static Optional<Lowest> of(Ground ground, Collection<PartShape> shapes) {
-    PointMm along = ground.along();
-    PointMm from = ground.rearContact();
+  /**
+   * Returns the lowest point of parts over the road of a stance, and of what wheels have about
+   * their axles; empty if there is nothing but wheels.
+   */
+  public static Optional<Lowest> of(Standing standing) {
+    PointMm along = standing.ground().along();
+    PointMm from = standing.ground().rearContact();
     double least = Double.POSITIVE_INFINITY;
     String part = null;
     Coordinate at = null;
     double bound = Double.POSITIVE_INFINITY;
-    for (PartShape shape : shapes) {
+    for (PartShape shape : standing.shapes().values()) {
       if (!(shape.part() instanceof WheelPart) && !shape.box().isNull()) {
         bound = Math.min(bound, lowestMm(shape.box(), along, from, -1) + CHORDS_MM);
       }
     }
-    for (PartShape shape : shapes) {
-      if (shape.part() instanceof WheelPart) {
+    for (PartShape shape : standing.shapes().values()) {
+      if (shape.part() instanceof WheelPart wheel) {
+        PointMm axle = standing.places().pin(wheel.axle());
+        for (HubBody body : Hubs.turning(wheel)) {
+          double radius = standing.places().value(body.radius());
+          double height = along.cross(axle.minus(from)) - radius;
+          if (height < least) {
+            least = height;
+            part = wheel.name();
+            PointMm bottom = axle.minus(along.left().times(radius));
+            at = new Coordinate(bottom.x(), bottom.z());
+          }
+        }
         continue;
       }
       if (lowestMm(shape.box(), along, from, 1) > Math.min(least, bound)) {

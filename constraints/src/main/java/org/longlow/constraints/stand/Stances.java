@@ -3,12 +3,10 @@ package org.longlow.constraints.stand;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
@@ -77,12 +75,9 @@ public final class Stances {
       return standings;
     }
     Layout layout = wheels.layout();
-    Set<Stance.Kind> asked = new HashSet<>();
-    layout.stances().values().forEach(s -> asked.add(s.kind()));
-    boolean all = asked.isEmpty();
     Standing unladen = balanced(Condition.empty(Stance.Kind.UNLADEN), Rider.NOBODY);
     standings.add(unladen);
-    if (all || asked.contains(Stance.Kind.LIGHT)) {
+    if (isAsked(Stance.Kind.LIGHT)) {
       unladen
           .emptied()
           .map(s -> s.named(Condition.empty(Stance.Kind.LIGHT)))
@@ -91,29 +86,37 @@ public final class Stances {
     for (Rider rider : riders) {
       standings.add(balanced(Condition.laden(rider.occupants()), rider));
     }
-    Suspension f = wheels.frontSuspension();
-    Suspension r = wheels.rearSuspension();
-    standings.add(
-        at(
-            Condition.empty(Stance.Kind.FULL_BUMP),
-            Rider.NOBODY,
-            f.bumpMm(),
-            r.bumpMm(),
-            Optional.empty()));
-    if (all || asked.contains(Stance.Kind.FULL_DROOP)) {
-      standings.add(
-          at(
-              Condition.empty(Stance.Kind.FULL_DROOP),
-              Rider.NOBODY,
-              -f.droopMm(),
-              -r.droopMm(),
-              Optional.empty()));
-    }
+    standings.addAll(ends());
     if (layout.parts(StandPart.class).findAny().isPresent()) {
       standings.add(balanced(Condition.empty(Stance.Kind.PARKED), Rider.NOBODY));
     }
     layout.sections().keySet().forEach(name -> open(name, unladen).ifPresent(standings::add));
     return standings;
+  }
+
+  private boolean isAsked(Stance.Kind kind) {
+    Collection<Stance> asked = wheels.layout().stances().values();
+    return asked.isEmpty() || asked.stream().anyMatch(s -> s.kind() == kind);
+  }
+
+  /** Returns the machine with its wheels as far up and as far down as they go. */
+  public List<Standing> ends() {
+    Suspension f = wheels.frontSuspension();
+    Suspension r = wheels.rearSuspension();
+    List<Standing> ends = new ArrayList<>();
+    ends.add(
+        moved(
+            Condition.empty(Stance.Kind.FULL_BUMP),
+            Rider.NOBODY,
+            new Travel(f.bumpMm(), r.bumpMm())));
+    if (isAsked(Stance.Kind.FULL_DROOP)) {
+      ends.add(
+          moved(
+              Condition.empty(Stance.Kind.FULL_DROOP),
+              Rider.NOBODY,
+              new Travel(-f.droopMm(), -r.droopMm())));
+    }
+    return ends;
   }
 
   /**

@@ -22,7 +22,10 @@ class DemandsTest {
     }
   }
 
-  /** With a catch on its lid, a cable to its bars, levers for the hands, and rails that are hot. */
+  /**
+   * With a catch on its lid, a cable and a fuel hose to its bars, levers for the hands, and rails
+   * that are hot.
+   */
   private static TestMachine machine() {
     return TestMachine.tourer()
         .pin("lidEdge", -290, 820)
@@ -38,6 +41,11 @@ class DemandsTest {
             "{'kind': 'cable', 'diameter': 5, 'points': [{'pin': 'grip', 'y': 240},"
                 + " {'pin': 'barRise', 'y': 240}, 'crank'],"
                 + " 'length': '2 m'}")
+        .with(
+            "lines",
+            "fuel",
+            "{'kind': 'fuel-hose', 'diameter': 8, 'points': [{'pin': 'grip', 'y': 290},"
+                + " {'pin': 'barRise', 'y': 290}]}")
         .pin("leverFront", 1081, 836)
         .with("parts", "lever", lever("fingers"))
         .with("parts", "horn", lever("thumb"))

@@ -36,7 +36,7 @@ final class NewLine {
   private static Formula usual(Line.Kind kind) {
     return switch (kind) {
       case CABLE -> mm(5);
-      case HOSE -> mm(8);
+      case HOSE, FUEL_HOSE -> mm(8);
       case LOOM -> mm(12);
     };
   }

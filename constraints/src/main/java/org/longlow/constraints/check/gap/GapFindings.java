@@ -236,11 +236,20 @@ public final class GapFindings {
     return stance.containsKey(part) ? Solid.of(stance.get(part)) : drawn.get(part);
   }
 
-  /** Returns what it takes to move a part away from a person seated as drawn. */
+  /** Returns what it takes to move a part as drawn away from a person seated as drawn. */
   Clearing clearingOf(String part, Solid person, double limitMm) {
-    return new Clearing(
-        List.of(new Clearing.Position(person, drawn.get(part))),
-        limitMm + CurveCare.mm(layout, part) + EASE_MM);
+    return clearingOf(part, List.of(drawn.get(part)), person, limitMm);
+  }
+
+  /** Returns what it takes to move a part away from a person, wherever it may be. */
+  Clearing clearingOf(String part, List<Solid> places, Solid person, double limitMm) {
+    List<Clearing.Position> positions = new ArrayList<>();
+    for (Solid there : places) {
+      // a shift of what turns turns with it
+      RigidMotion back = new RigidMotion(-drawn.get(part).turnRad(there), PointMm.ORIGIN);
+      positions.add(new Clearing.Position(person.moved(back), there.moved(back)));
+    }
+    return new Clearing(positions, limitMm + CurveCare.mm(layout, part) + EASE_MM);
   }
 
   /** Of two parts the one to move: not what carries a wheel, rather what no stance moves. */

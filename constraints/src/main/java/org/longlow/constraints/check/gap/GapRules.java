@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.longlow.constraints.check.finding.Basis;
@@ -19,6 +20,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.seat.Resting;
@@ -75,10 +77,22 @@ public final class GapRules {
    */
   private boolean burns(Part part, String touched) {
     Part other = layout.parts().get(touched);
-    return other == null ? part.base().hot() : demand(part.name(), touched) == Demands.Key.HOT_GAP;
+    return other == null ? burnsSkin(part) : isHot(part, other);
   }
 
-  /** Parts that share a pin are joined; one seat is upholstered as one. */
+  /** Returns whether skin burns on a part: what is hot, an engine, the air behind a radiator. */
+  static boolean burnsSkin(Part part) {
+    return part.base().hot()
+        || part instanceof SolidPart s
+            && (s.type() == SolidPart.Kind.ENGINE || s.type() == SolidPart.Kind.RADIATOR);
+  }
+
+  /** Whether one of two parts spoils the other by heat. */
+  private static boolean isHot(Part a, Part b) {
+    return a.base().hot() && suffers(b) || b.base().hot() && suffers(a);
+  }
+
+  /** Parts that share a pin are joined, but for what burns; one seat is upholstered as one. */
   private void excuseJoined(List<Part> parts) {
     Map<String, List<String>> onPin = new HashMap<>();
     for (Part part : parts) {
@@ -94,6 +108,9 @@ public final class GapRules {
         (pin, group) -> {
           for (String a : group) {
             for (String b : group) {
+              if (isHot(layout.parts().get(a), layout.parts().get(b))) {
+                continue;
+              }
               mark(a, b, false);
               if (a.compareTo(b) < 0) {
                 joints.computeIfAbsent(key(a, b), k -> new ArrayList<>()).add(pin);
@@ -148,9 +165,18 @@ public final class GapRules {
     return mayNotTouch[index.get(a)][index.get(b)];
   }
 
-  /** Returns whether the layout has a limit of its own for the gap of two things. */
-  boolean hasOwnLimit(String a, String b) {
-    return asked.containsKey(key(a, b));
+  /**
+   * Returns whether the layout says that something shields one thing from another: by a limit of
+   * its own for their gap that is no less than is asked behind a shield.
+   */
+  boolean isShielded(String a, String b, Demands.Key demand) {
+    Double own = asked.get(key(a, b));
+    return own != null && own >= demandMm(demand);
+  }
+
+  /** Returns the layout's own limit for the gap of two things, mm. */
+  Optional<Double> ownMm(String a, String b) {
+    return Optional.ofNullable(asked.get(key(a, b)));
   }
 
   /** Returns whether people must stay clear of a part, at least with what does not rest on it. */
@@ -178,13 +204,11 @@ public final class GapRules {
   public Demands.Key demand(String a, String b) {
     Part p = layout.parts().get(a);
     Part q = layout.parts().get(b);
-    if ((p.base().hot() && suffers(q)) || (q.base().hot() && suffers(p))) {
+    boolean tyre = p.traits().duty() == Duty.WHEEL || q.traits().duty() == Duty.WHEEL;
+    if (isHot(p, q) && !(tyre && demandMm(Demands.Key.TYRE_GAP) > demandMm(Demands.Key.HOT_GAP))) {
       return Demands.Key.HOT_GAP;
     }
-    if (p.traits().duty() == Duty.WHEEL || q.traits().duty() == Duty.WHEEL) {
-      return Demands.Key.TYRE_GAP;
-    }
-    return Demands.Key.GAP;
+    return tyre ? Demands.Key.TYRE_GAP : Demands.Key.GAP;
   }
 
   public Demands.Key demandOfPeople(String part) {
@@ -198,7 +222,11 @@ public final class GapRules {
   /** Returns the smallest gap allowed, mm: the layout's own limit for the pair, or the demand's. */
   public double limitMm(String a, String b, Demands.Key demand) {
     Double own = asked.get(key(a, b));
-    return own != null ? own : places.value(layout.demands().limit(demand));
+    return own != null ? own : demandMm(demand);
+  }
+
+  private double demandMm(Demands.Key demand) {
+    return places.value(layout.demands().limit(demand));
   }
 
   /** Returns the largest of these gaps, mm, and of all that this layout asks for. */
@@ -208,7 +236,7 @@ public final class GapRules {
       most = Math.max(most, own);
     }
     for (Demands.Key key : List.of(Demands.Key.GAP, Demands.Key.TYRE_GAP, Demands.Key.HOT_GAP)) {
-      most = Math.max(most, places.value(layout.demands().limit(key)));
+      most = Math.max(most, demandMm(key));
     }
     return most;
   }

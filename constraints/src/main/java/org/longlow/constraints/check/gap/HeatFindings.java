@@ -22,10 +22,12 @@ import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Line;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.RoadPlane;
 import org.longlow.constraints.stand.Standing;
@@ -58,8 +60,12 @@ public final class HeatFindings {
    *
    * @param words what it is
    * @param body of it
+   * @param low the layout's own limit of that gap, where it is less than is asked behind a shield
    */
-  private record Near(String words, Solid body, Gap gap, About about) {}
+  private record Near(String words, Solid body, Gap gap, About about, Optional<Low> low) {}
+
+  /** Less than is asked behind a shield, mm. */
+  private record Low(double ownMm, double shieldedMm) {}
 
   /**
    * @param lines bodies of cables, hoses and looms
@@ -85,7 +91,7 @@ public final class HeatFindings {
     boolean any = false;
     for (Part part : layout.parts().values()) {
       boolean hot = part.base().hot();
-      if (hot || warms(part)) {
+      if (GapRules.burnsSkin(part)) {
         any = true;
         ofPeople(part, people, standings).ifPresent(findings::add);
       }
@@ -99,16 +105,18 @@ public final class HeatFindings {
             findings);
         of(
             part,
-            bears.stream().filter(HeatFindings::isBattery),
+            bears.stream().filter(p -> isBattery(p) || p instanceof WheelPart),
             Demands.Key.OPEN_HEAT_WIRING,
             standings,
             findings);
         of(
             part,
-            bears.stream().filter(p -> !isTank(p) && !isBattery(p)),
+            bears.stream().filter(p -> !isTank(p) && !isBattery(p) && !(p instanceof WheelPart)),
             Demands.Key.OPEN_HEAT_PANEL,
             standings,
             findings);
+        ofLines(part, Demands.Key.OPEN_HEAT_FUEL_HOSE, standings, findings);
+        ofLines(part, Demands.Key.OPEN_HEAT_WIRING, standings, findings);
       }
     }
     if (any && findings.isEmpty()) {
@@ -119,8 +127,8 @@ public final class HeatFindings {
               Verdict.PASS,
               AS_DRAWN,
               Words.of(
-                  "People, tanks, wiring, cowls and cushions keep their open distances from what"
-                      + " burns.")));
+                  "People, tanks, wiring, tyres, cowls and cushions keep their open distances from"
+                      + " what burns.")));
     }
     return findings;
   }
@@ -128,7 +136,7 @@ public final class HeatFindings {
   /** Returns what burns and is nearer to somebody than they bear. */
   public List<Finding> ofPeople(List<PersonBody> people, List<Standing> standings) {
     return layout.parts().values().stream()
-        .filter(part -> part.base().hot() || warms(part))
+        .filter(GapRules::burnsSkin)
         .flatMap(part -> ofPeople(part, people, standings).stream())
         .toList();
   }
@@ -137,12 +145,6 @@ public final class HeatFindings {
     return nearest(people(part, people))
         .map(n -> finding(part, n, Demands.Key.OPEN_HEAT_PEOPLE, standings))
         .map(f -> f.in(Standing.under(f.who().orElseThrow(), standings)));
-  }
-
-  /** An engine and the air behind a radiator burn skin, though they may be near all else. */
-  private static boolean warms(Part part) {
-    return part instanceof SolidPart s
-        && (s.type() == SolidPart.Kind.ENGINE || s.type() == SolidPart.Kind.RADIATOR);
   }
 
   private static boolean isTank(Part part) {
@@ -157,7 +159,7 @@ public final class HeatFindings {
     return layout.parts().values().stream()
         .filter(p -> p.traits().heat() == Heat.SUFFERS && !p.base().hot())
         .filter(p -> rules.mayNotTouch(hot.name(), p.name()))
-        .filter(p -> !rules.hasOwnLimit(hot.name(), p.name()))
+        .filter(p -> !rules.isShielded(hot.name(), p.name(), rules.demand(hot.name(), p.name())))
         .toList();
   }
 
@@ -174,18 +176,42 @@ public final class HeatFindings {
           Solid body = parts.drawn(part.name());
           for (Gap gap : apart(hot, body, limit)) {
             About about = About.parts(hot.name(), part.name());
-            near.add(new Near(part.name(), body, gap, about));
+            Optional<Low> low = low(hot, part.name(), rules.demand(hot.name(), part.name()));
+            near.add(new Near(part.name(), body, gap, about, low));
           }
         });
-    if (key == Demands.Key.OPEN_HEAT_WIRING) {
-      for (Solid line : lines) {
-        for (Gap gap : apart(hot, line, limit)) {
-          About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
-          near.add(new Near(line.name(), line, gap, about.named(hot.name(), line.name())));
-        }
+    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key, standings)));
+  }
+
+  /** Of lines no gap behind a shield is told elsewhere: nearer than that they fail. */
+  private void ofLines(
+      Part hot, Demands.Key key, List<Standing> standings, List<Finding> findings) {
+    List<Near> near = new ArrayList<>();
+    for (Solid line : lines) {
+      if (wiring(line) != key) {
+        continue;
+      }
+      for (Gap gap : apart(hot, line, open(key))) {
+        About about = About.parts(hot.name()).said(hot.name() + " and " + line.name());
+        About named = about.named(hot.name(), line.name());
+        near.add(new Near(line.name(), line, gap, named, Optional.empty()));
       }
     }
-    nearest(near).ifPresent(n -> findings.add(finding(hot, n, key, standings)));
+    double shielded = open(Demands.Key.HOT_GAP);
+    nearest(near)
+        .map(
+            n -> {
+              Finding f = finding(hot, n, key, standings);
+              return n.gap().gapMm() < shielded ? f.withVerdict(Verdict.FAIL) : f;
+            })
+        .ifPresent(findings::add);
+  }
+
+  /** What is asked of a cable, hose or loom, nothing between. */
+  private Demands.Key wiring(Solid line) {
+    return layout.lines().get(line.name()).kind() == Line.Kind.FUEL_HOSE
+        ? Demands.Key.OPEN_HEAT_FUEL_HOSE
+        : Demands.Key.OPEN_HEAT_WIRING;
   }
 
   private double open(Demands.Key key) {
@@ -199,7 +225,9 @@ public final class HeatFindings {
 
   private List<Near> people(Part hot, List<PersonBody> people) {
     List<Near> near = new ArrayList<>();
-    if (!rules.clearOfPeople(hot.name()) || rules.hasOwnLimit(hot.name(), GapRules.RIDER)) {
+    Demands.Key shielded = rules.demandOfPeople(hot.name());
+    if (!rules.clearOfPeople(hot.name())
+        || rules.isShielded(hot.name(), GapRules.RIDER, shielded)) {
       return near;
     }
     double limit = open(Demands.Key.OPEN_HEAT_PEOPLE);
@@ -207,10 +235,15 @@ public final class HeatFindings {
       About about = About.beside(hot.name(), person.sitting().occupant());
       Solid body = person.clearOf(hot, rules);
       for (Gap gap : apart(hot, body, limit)) {
-        near.add(new Near(person.sitting().occupant().words(), body, gap, about));
+        Optional<Low> low = low(hot, GapRules.RIDER, shielded);
+        near.add(new Near(person.sitting().occupant().words(), body, gap, about, low));
       }
     }
     return near;
+  }
+
+  private Optional<Low> low(Part hot, String other, Demands.Key shielded) {
+    return rules.ownMm(hot.name(), other).map(own -> new Low(own, open(shielded)));
   }
 
   private static Optional<Near> nearest(List<Near> near) {
@@ -245,6 +278,14 @@ public final class HeatFindings {
             " are asked, so ");
   }
 
+  private static Words shield(Low low) {
+    return Words.of(
+        ", and behind a shield ",
+        Words.atLeast(low.shieldedMm()),
+        " still, where this layout's own limit has ",
+        Say.mm(low.ownMm()));
+  }
+
   /** What is nearer than common practice has it needs care; what the layout itself asks holds. */
   private Finding finding(Part hot, Near near, Demands.Key key, List<Standing> standings) {
     double limit = open(key);
@@ -252,18 +293,23 @@ public final class HeatFindings {
     Figures figures = Figures.atLeast(near.gap().gapMm(), limit, FigureUnit.MM);
     Words text =
         Words.of(
-            near.words() + " and " + hot.name() + " are ",
-            Say.mm(Math.max(0, figures.value())),
-            " apart; with nothing between them ",
+            near.words() + " and " + hot.name(),
+            figures.value() < 0
+                ? Words.of(" run into each other by ", Say.mm(-figures.value()))
+                : Words.of(" are ", Say.mm(figures.value()), " apart"),
+            "; with nothing between them ",
             Words.atLeast(limit),
             " are asked",
+            near.low().map(HeatFindings::shield).orElse(Words.NONE),
             advises && figures.margin() < 0
                 ? Words.later(
                     () -> move(hot, parts.clearingOf(hot.name(), near.body(), limit), standings))
                 : Words.of(": "),
-            (warms(hot) ? "lead its warm air away, or " : "")
+            (!hot.base().hot() ? "lead its warm air away, or " : "")
                 + "put a shield with air behind it between them and"
-                + " give the gap a limit of its own.");
+                + (near.low().isPresent()
+                    ? " raise the limit of that gap so far."
+                    : " give the gap a limit of its own."));
     return new Finding(
             HEAT,
             near.about(),

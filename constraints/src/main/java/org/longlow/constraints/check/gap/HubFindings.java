@@ -22,17 +22,20 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Rims;
 import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.words.Names;
 import org.longlow.rider.words.Words;
 
 /**
- * What a wheel says sits about its axle, against its rim, the legs beside it and each other. All of
- * it goes with the axle, so it is the same in every stance.
+ * What a wheel says sits about its axle, against its rim, the legs beside it and each other, which
+ * go with the axle, so that these are the same in every stance; and what turns, against all else.
  */
 public final class HubFindings {
 
@@ -46,25 +49,41 @@ public final class HubFindings {
   private final Layout layout;
   private final Places places;
   private final Map<String, PartShape> shapes;
+  private final HubRoom elsewhere;
 
-  private HubFindings(Layout layout, Places places, Map<String, PartShape> shapes) {
+  private HubFindings(
+      Layout layout, Places places, Map<String, PartShape> shapes, HubRoom elsewhere) {
     this.layout = layout;
     this.places = places;
     this.shapes = shapes;
+    this.elsewhere = elsewhere;
   }
 
-  public static List<Finding> of(Layout layout, Places places, Map<String, PartShape> shapes) {
-    HubFindings hubs = new HubFindings(layout, places, shapes);
+  public static List<Finding> of(
+      Layout layout,
+      GapRules rules,
+      Places places,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      List<Standing> standings) {
+    HubRoom elsewhere = new HubRoom(layout, rules, places, shapes, sittings, standings);
+    HubFindings hubs = new HubFindings(layout, places, shapes, elsewhere);
     List<Finding> findings = new ArrayList<>();
     layout.parts(WheelPart.class).forEach(wheel -> findings.addAll(hubs.of(wheel)));
     return findings;
   }
 
   /** A body about the axle, and what it is called. */
-  private record Body(String name, String id, boolean turns, double radiusMm, Interval across) {}
+  private record Body(
+      HubBody said, String name, String id, boolean turns, double radiusMm, Interval across) {}
 
   /** How far a body is off something, and how far it must be. */
-  private record Room(double mm, double askedMm, Words words, List<Basis> basis) {
+  private record Room(
+      double mm, double askedMm, Words words, List<Basis> basis, Optional<Condition> stance) {
+
+    Room(double mm, double askedMm, Words words, List<Basis> basis) {
+      this(mm, askedMm, words, basis, Optional.empty());
+    }
 
     double marginMm() {
       return mm - askedMm;
@@ -95,6 +114,7 @@ public final class HubFindings {
       String side = y == 0 ? "in the middle" : y > 0 ? "on the left" : "on the right";
       bodies.add(
           new Body(
+              said,
               "the " + word + " " + side + " of " + wheel.name(),
               word + (i + 1),
               said.what().turns(),
@@ -138,6 +158,9 @@ public final class HubFindings {
         .parts(Part.class)
         .filter(p -> p instanceof Part.Carrier c && c.axle().equals(wheel.axle()))
         .forEach(carrier -> legs(carrier, half).forEach(leg -> rooms.add(leg(carrier, leg, body))));
+    if (body.turns()) {
+      elsewhere.nearest(wheel, body.said()).map(HubFindings::near).ifPresent(rooms::add);
+    }
     Room worst =
         rooms.stream().min((a, b) -> Double.compare(a.marginMm(), b.marginMm())).orElse(null);
     About about = About.parts(wheel.name()).named(wheel.name(), body.id());
@@ -149,11 +172,26 @@ public final class HubFindings {
     return Finding.held(
             HUB,
             about,
-            Optional.empty(),
+            worst.stance(),
             Figures.atLeast(worst.mm(), worst.askedMm(), FigureUnit.MM),
             worst.basis(),
             Words.of(name, worst.words(), "."))
         .at(places.pin(wheel.axle()), body.across().middle());
+  }
+
+  private static Room near(HubRoom.Near near) {
+    return new Room(
+        near.mm(),
+        near.askedMm(),
+        Words.of(
+            near.mm() < 0
+                ? Words.of(" is in " + near.other() + " by ", Say.mm(-near.mm()))
+                : Words.of(" is ", Say.mm(near.mm()), " off " + near.other()),
+            "; ",
+            Words.atLeast(near.askedMm()),
+            " are asked: take a smaller one, set it farther in, or move what it meets"),
+        List.of(ROUND, near.basis()),
+        near.stance());
   }
 
   private Room rim(WheelPart wheel, Tyre tyre, Body body) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.longlow.constraints.gap.Solid;
@@ -20,6 +21,8 @@ public final class PersonBody {
 
   /** All of somebody, as close up as it goes. */
   private static final Resting.Clear FINE = new Resting.Clear(Set.of(), true);
+
+  private static final Resting.Clear WHOLE = new Resting.Clear(Set.of(), false);
 
   /** They go with the grips, wherever these go. */
   private static final Set<String> ARMS = Set.of("upperArm", "forearm");
@@ -41,6 +44,11 @@ public final class PersonBody {
   /** Returns everybody who can sit. */
   public static List<PersonBody> of(List<Sitting> sittings) {
     return sittings.stream().filter(s -> s.posture().isPresent()).map(PersonBody::new).toList();
+  }
+
+  /** Returns all of somebody; empty if they cannot sit. */
+  public static Optional<Solid> all(Sitting sitting) {
+    return sitting.posture().map(p -> new PersonBody(sitting).body(WHOLE));
   }
 
   Sitting sitting() {

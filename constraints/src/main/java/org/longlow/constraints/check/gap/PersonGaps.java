@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -23,6 +24,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.words.Progress;
@@ -34,6 +36,9 @@ public final class PersonGaps {
 
   /** People who come nearer than this need care, mm. */
   static final double PEOPLE_MM = 10;
+
+  /** What is nearer by less is as near, so that a part that stays is told as drawn, mm. */
+  private static final double SAME_MM = 1e-5;
 
   /** A seat is not sent farther back than this, mm. */
   private static final int FARTHEST_BACK_MM = 300;
@@ -92,40 +97,74 @@ public final class PersonGaps {
   }
 
   private void beside(PersonBody person, List<Finding> findings) {
-    Sitting sitting = person.sitting();
-    Condition stance = Standing.under(sitting.occupant(), standings);
-    List<Gap> near = new ArrayList<>();
+    Map<Gap, Condition> near = new TreeMap<>(Gaps.ORDER);
     for (Part part : layout.parts().values()) {
       if (rules.clearOfPeople(part.name())) {
-        Solid other = parts.drawn(part.name());
-        near.addAll(
-            Gaps.between(
-                List.of(person.clearOf(part, rules)),
-                List.of(other),
-                listedToMm(sitting, part),
-                (a, b) -> listedToMm(sitting, part)));
+        nearest(person, part, near);
       }
     }
-    near.sort(Gaps.ORDER);
-    for (Gap gap : near) {
-      String part = gap.second();
-      double limit = rules.limitMm(part, sitting);
-      Finding f =
-          Finding.held(
-                  GapFindings.GAP,
-                  About.beside(part, sitting.occupant()),
-                  Optional.of(stance),
-                  Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
-                  List.of(rules.source(part, GapRules.RIDER, rules.demandOfPeople(part))),
-                  GapFindings.words(
-                      part,
-                      SeatFindings.who(sitting),
-                      gap.gapMm(),
-                      limit,
-                      () -> away(part, person, limit)))
-              .at(gap.where());
-      findings.add(CurveCare.held(f, CurveCare.mm(layout, part)));
+    near.forEach((gap, stance) -> findings.add(beside(person, gap, stance)));
+  }
+
+  /** Adds where a part comes nearest to somebody: as drawn, or where a wheel takes it. */
+  private void nearest(PersonBody person, Part part, Map<Gap, Condition> near) {
+    Solid body = person.clearOf(part, rules);
+    double listed = listedToMm(person.sitting(), part);
+    Gap worst = null;
+    Condition at = null;
+    for (At there : places(part.name(), person.sitting().occupant())) {
+      double cut = worst == null ? listed : worst.gapMm() - SAME_MM;
+      for (Gap gap : Gaps.between(List.of(body), List.of(there.body), listed, (a, b) -> cut)) {
+        worst = gap;
+        at = there.condition;
+      }
     }
+    if (worst != null) {
+      near.put(worst, at);
+    }
+  }
+
+  /** A part where it is while somebody sits on the machine. */
+  private record At(Condition condition, Solid body) {}
+
+  /** People go with the frame: only what goes with a wheel is elsewhere for them in a stance. */
+  private List<At> places(String part, Occupant who) {
+    List<At> all = new ArrayList<>();
+    all.add(new At(Standing.under(who, standings), parts.drawn(part)));
+    for (Standing s : standings) {
+      boolean ridden =
+          switch (s.kind()) {
+            case LADEN -> s.condition().aboard().contains(who);
+            case FULL_BUMP, FULL_DROOP -> true;
+            case UNLADEN, LIGHT, PARKED, OPEN -> false;
+          };
+      PartShape moved = s.moved().get(part);
+      if (ridden && moved != null) {
+        all.add(new At(s.condition(), Solid.of(moved)));
+      }
+    }
+    return all;
+  }
+
+  private Finding beside(PersonBody person, Gap gap, Condition stance) {
+    Sitting sitting = person.sitting();
+    String part = gap.second();
+    double limit = rules.limitMm(part, sitting);
+    Finding f =
+        Finding.held(
+                GapFindings.GAP,
+                About.beside(part, sitting.occupant()),
+                Optional.of(stance),
+                Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
+                List.of(rules.source(part, GapRules.RIDER, rules.demandOfPeople(part))),
+                GapFindings.words(
+                    part,
+                    SeatFindings.who(sitting),
+                    gap.gapMm(),
+                    limit,
+                    () -> away(part, person, limit)))
+            .at(gap.where());
+    return CurveCare.held(f, CurveCare.mm(layout, part));
   }
 
   /**
@@ -138,7 +177,12 @@ public final class PersonGaps {
       if (rules.clearOfPeople(part.name())) {
         double limit = rules.limitMm(part.name(), person.sitting());
         double careful = limit + CurveCare.mm(layout, part.name());
-        double mm = person.clearOf(part, rules).apartMm(parts.drawn(part.name()), careful);
+        Solid body = person.clearOf(part, rules);
+        double mm =
+            places(part.name(), person.sitting().occupant()).stream()
+                .mapToDouble(there -> body.apartMm(there.body, careful))
+                .min()
+                .orElseThrow();
         if (mm < careful) {
           boolean fails = Figures.atLeast(mm, limit, FigureUnit.MM).verdict() == Verdict.FAIL;
           verdicts.put(part.name(), fails ? Verdict.FAIL : Verdict.CAUTION);
@@ -150,7 +194,8 @@ public final class PersonGaps {
 
   private Words away(String part, PersonBody person, double limitMm) {
     Solid body = person.clearOf(layout.parts().get(part), rules);
-    Clearing clearing = parts.clearingOf(part, body, limitMm);
+    List<Solid> there = places(part, person.sitting().occupant()).stream().map(At::body).toList();
+    Clearing clearing = parts.clearingOf(part, there, body, limitMm);
     return Words.of(
         Advice.move(part, clearing),
         AfterMove.said(Advice.moves(clearing), m -> parts.made(part, m.by()), "; but ", ""));

@@ -247,7 +247,7 @@ public final class TravelTouches {
 
   private Optional<Lowest> low(double t) {
     Standing there = at(t);
-    return Lowest.of(there.ground(), there.shapes().values());
+    return Lowest.of(there);
   }
 
   private boolean grounds(double t) {

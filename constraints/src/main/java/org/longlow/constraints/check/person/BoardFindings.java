@@ -122,23 +122,9 @@ public final class BoardFindings {
             Say.tenths(worst.bend().sagMm()),
             Say.tenths(worst.bend().mostSagMm()),
             Say.percent(worst.bend().stressShare()));
-    double apart = Math.floor(strip.longestSpanMm(force) / 5) * 5;
     Words thicker = Say.format("take a board %s thick", Say.mm(thicker(strip, at, length, force)));
     Words advice =
-        share <= 1
-            ? Words.of(".")
-            : apart < NEAR_MM
-                ? Words.of(
-                    ", too much on brackets as near as ",
-                    Say.mm(NEAR_MM),
-                    " too: ",
-                    thicker,
-                    said ? "." : ", and say under brackets where they are.")
-                : Say.format(
-                    ": put brackets at most %s apart%s, or %s.",
-                    Words.atMost(apart),
-                    said ? "" : " and say under brackets where they are",
-                    thicker);
+        share <= 1 ? Words.of(".") : advice(strip, force, said && worst.free(), said, thicker);
     return Optional.of(
         new Finding(
                 BOARD,
@@ -150,6 +136,29 @@ public final class BoardFindings {
                 List.of(BEAM, ground(material.get()), PRACTICE),
                 Words.of(how, advice))
             .at(load.centre()));
+  }
+
+  /** Where brackets would hold it, in steps of 5 mm, if they can be set so near. */
+  private static Words advice(
+      BoardStrip strip, double force, boolean free, boolean said, Words thicker) {
+    double apart = Math.floor(strip.longestSpanMm(force) / 5) * 5;
+    double beyond = Math.floor(strip.longestBeyondMm(force) / 5) * 5;
+    String say = said ? "" : " and say under brackets where they are";
+    if (apart < NEAR_MM || free && beyond < NEAR_MM / 2) {
+      return Words.of(
+          ", too much on brackets as near as ",
+          free && apart >= NEAR_MM
+              ? Words.of(Say.mm(NEAR_MM / 2), " to its ends too: ")
+              : Words.of(Say.mm(NEAR_MM), " too: "),
+          thicker,
+          said ? "." : "," + say + ".");
+    }
+    return Say.format(
+        ": put brackets at most %s%s apart%s, or %s.",
+        free ? Words.of(Words.atMost(beyond), " from its ends and ") : Words.NONE,
+        Words.atMost(apart),
+        say,
+        thicker);
   }
 
   /** The least whole thickness of the same board that holds on those brackets, mm. */

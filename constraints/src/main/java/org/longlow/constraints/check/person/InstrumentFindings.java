@@ -39,7 +39,12 @@ final class InstrumentFindings {
       List.of(
           Basis.model("straight line from the eye to the middle of it"),
           Basis.published(
-              Known.CHECKED, "eyes turn down 25 degrees (LaValle, Virtual Reality, ch. 5)"));
+              Known.CHECKED, "eyes turn down 25 degrees (LaValle, Virtual Reality, ch. 5)"),
+          Basis.judgement(
+              "that a glance goes no farther aside or up than 30 degrees is judgement"));
+
+  /** Farther aside or up the head must turn each time; judgement. */
+  private static final double GLANCE_DEG = 30;
 
   private InstrumentFindings() {}
 
@@ -62,26 +67,43 @@ final class InstrumentFindings {
     double down = Math.toDegrees(Math.atan2(-to.z(), ahead));
     double most = Math.toDegrees(HeadUpFindings.EYES_DOWN_RAD);
     Optional<String> before = before(sitting, posture, standing, shape, at, y);
-    boolean sees = to.x() > 0 && down <= most && before.isEmpty();
+    double aside = Math.toDegrees(Math.atan2(Math.abs(y), to.x()));
+    boolean sees = aside <= GLANCE_DEG && -down <= GLANCE_DEG && down <= most && before.isEmpty();
     return new Finding(
             INSTRUMENT,
             About.person(sitting.occupant(), shape.part().name(), shape.part().name())
                 .on(shape.part().name()),
             Optional.of(standing.condition()),
             sees ? Verdict.PASS : Verdict.CAUTION,
-            Figures.atMost(down, most, FigureUnit.DEG),
+            figures(down, aside, most),
             BASIS,
             Words.of(
                 Say.format(
-                    "From the horizon %s looks down %s to %s; eyes turn down %s",
-                    sitting.occupant().words(), Say.deg(down), shape.part().name(), Say.deg(most)),
+                    "From the horizon %s looks %s %s%s to %s; eyes turn down %s",
+                    sitting.occupant().words(),
+                    down < 0 ? "up" : "down",
+                    Say.deg(Math.abs(down)),
+                    aside > GLANCE_DEG ? Words.of(" and ", Say.deg(aside), " aside") : Words.NONE,
+                    shape.part().name(),
+                    Say.deg(most)),
                 before.map(b -> Words.of(", and " + b + " before it")).orElse(Words.NONE),
                 sees
                     ? "."
                     : before.isPresent()
                         ? ": move it to where nothing stands before it."
-                        : ": move it up or forward, or the head must nod each time."))
+                        : aside > GLANCE_DEG || -down > GLANCE_DEG
+                            ? ": move it ahead of the eyes, or the head must turn each time."
+                            : ": move it up or forward, or the head must nod each time."))
         .at(at, y);
+  }
+
+  /** How far the eyes turn the way that is too far; down where none is. */
+  private static Figures figures(double downDeg, double asideDeg, double mostDeg) {
+    return downDeg <= mostDeg && asideDeg > GLANCE_DEG
+        ? Figures.atMost(asideDeg, GLANCE_DEG, FigureUnit.DEG)
+        : -downDeg > GLANCE_DEG
+            ? Figures.atMost(-downDeg, GLANCE_DEG, FigureUnit.DEG)
+            : Figures.atMost(downDeg, mostDeg, FigureUnit.DEG);
   }
 
   /** What stands between eye and instrument, told with its verb. */

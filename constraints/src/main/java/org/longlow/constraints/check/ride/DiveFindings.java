@@ -137,7 +137,7 @@ public final class DiveFindings {
             Math.min(braking.mostG(), Math.max(asked, HARDEST_G)),
             grip),
         dived.front().state(),
-        Lowest.of(there.ground(), there.shapes().values()),
+        Lowest.of(there),
         s.places().value(layout.demands().limit(Demands.Key.BUMP_CLEARANCE)),
         Math.max(0, top - path.axle(travel.frontMm()).z()),
         trailMm(there));

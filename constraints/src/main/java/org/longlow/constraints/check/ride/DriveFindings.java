@@ -16,13 +16,18 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.road.Wrap;
+import org.longlow.constraints.layout.HubBody;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.machine.chassis.SprungIdler;
 import org.longlow.constraints.machine.ride.AntiSquat;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.stand.Standing;
@@ -61,6 +66,9 @@ public final class DriveFindings {
 
   private static final int STEPS = 24;
 
+  /** So much larger a sprocket shows which way the share goes. */
+  private static final double SLIGHTLY = 1.01;
+
   private static final Basis STATICS =
       Basis.model(
           "statics of arm, wheel and the pull of the upper run, the lower one slack; no damping");
@@ -86,11 +94,13 @@ public final class DriveFindings {
     if (wheels.arm() == null || standings.isEmpty()) {
       return findings;
     }
+    boolean any = false;
     for (Map.Entry<String, Tie> tie : Runs.of(placed.layout())) {
       Optional<Run> run = run(tie.getKey(), tie.getValue(), wheels);
       if (run.isEmpty()) {
         continue;
       }
+      any = true;
       Optional<Wrap.Missed> missed = Wrap.of(tie.getValue(), placed, standings).missed();
       if (missed.isPresent()) {
         findings.add(left(run.get(), missed.get().pin()));
@@ -103,7 +113,66 @@ public final class DriveFindings {
         squat(run.get(), wheels, standings).ifPresent(findings::add);
       }
     }
+    if (!any) {
+      withoutChain(placed.layout(), wheels, standings).ifPresent(findings::add);
+    }
     return findings;
+  }
+
+  /** What drives the wheel from its axle turns the arm as the road does. */
+  private static Optional<Finding> withoutChain(
+      Layout layout, Wheels wheels, List<Standing> standings) {
+    String axle = wheels.rear().axle();
+    boolean inHub =
+        Hubs.turning(wheels.rear()).stream().anyMatch(b -> b.what() == HubBody.What.MOTOR)
+            || layout
+                .parts(SolidPart.class)
+                .anyMatch(p -> p.type() == SolidPart.Kind.MOTOR && p.pins().contains(axle));
+    if (inHub) {
+      return standings.stream()
+          .filter(DriveFindings::isLaden)
+          .max(Comparator.comparingDouble(s -> Math.abs(hubShare(wheels, s) - 1)))
+          .map(s -> hubSquat(wheels, s));
+    }
+    return layout.parts().values().stream().anyMatch(p -> p.traits().duty() == Duty.DRIVE)
+        ? Optional.of(
+            Finding.note(
+                SQUAT,
+                About.parts(wheels.rear().name()),
+                Verdict.NOT_APPLICABLE,
+                STATICS,
+                Words.of(
+                    "What pulling away does to the rear springs is not told: no chain or belt to "
+                        + wheels.rear().name()
+                        + " is said, and no motor is on its axle.")))
+        : Optional.empty();
+  }
+
+  private static double hubShare(Wheels wheels, Standing s) {
+    return AntiSquat.withoutChain(
+                PointMm.ORIGIN,
+                s.ground().toRoad(s.places().pin(wheels.arm().pivot())),
+                s.load().axles().total().at().z(),
+                s.ground().wheelbaseMm())
+            .antiSquatPercent()
+        / 100;
+  }
+
+  private static Finding hubSquat(Wheels wheels, Standing s) {
+    double share = hubShare(wheels, s);
+    String answer =
+        share < LEAST_SHARE
+            ? "; the rear sinks as it pulls: a pivot farther up"
+            : share > MOST_SHARE
+                ? "; the rear is pushed up hard as it pulls: a pivot farther down"
+                : share < 1 ? "; the rear sinks" : "; the rear rises";
+    return said(About.parts(wheels.rear().name()), s, share, "the arm bears ", answer, wheels);
+  }
+
+  private static boolean isLaden(Standing s) {
+    return s.kind() == Stance.Kind.LADEN
+        && s.load() != null
+        && s.load().axles().total().at().z() > 0;
   }
 
   private static Optional<Run> run(String name, Tie tie, Wheels wheels) {
@@ -144,14 +213,17 @@ public final class DriveFindings {
               "worked out where its upper stretch goes straight to the wheel, not over an idler"));
     }
     return standings.stream()
-        .filter(s -> s.kind() == Stance.Kind.LADEN && s.load() != null)
-        .filter(s -> s.load().axles().total().at().z() > 0)
+        .filter(DriveFindings::isLaden)
         .max(Comparator.comparingDouble(s -> Math.abs(share(run, wheels, s) - 1)))
         .map(s -> squat(run, wheels, s));
   }
 
   /** Returns the share of the moved load that the chain bears at rest. */
   private static double share(Run run, Wheels wheels, Standing s) {
+    return share(run, wheels, s, run.wheelMm);
+  }
+
+  private static double share(Run run, Wheels wheels, Standing s, double wheelMm) {
     PointMm axle = s.ground().toRoad(s.places().pin(wheels.rear().axle()));
     return AntiSquat.ofChain(
                 PointMm.ORIGIN,
@@ -159,7 +231,7 @@ public final class DriveFindings {
                 s.ground().toRoad(s.places().pin(wheels.arm().pivot())),
                 s.ground().toRoad(s.places().pin(run.shaft)),
                 run.shaftMm,
-                run.wheelMm,
+                wheelMm,
                 s.load().axles().total().at().z(),
                 s.ground().wheelbaseMm())
             .antiSquatPercent()
@@ -168,26 +240,40 @@ public final class DriveFindings {
 
   private static Finding squat(Run run, Wheels wheels, Standing s) {
     double share = share(run, wheels, s);
-    Figures figures = Figures.within(share, LEAST_SHARE, MOST_SHARE, FigureUnit.SHARE);
     String answer =
         share < LEAST_SHARE
-            ? "; the rear sinks as it pulls: a pivot farther up, or a smaller sprocket at the wheel"
+            ? "; the rear sinks as it pulls: a pivot farther up, or a "
+                + sprocket(run, wheels, s, true)
             : share > MOST_SHARE
-                ? "; the rear is pushed up hard as it pulls: a pivot farther down, or a larger"
-                    + " sprocket at the wheel"
+                ? "; the rear is pushed up hard as it pulls: a pivot farther down, or a "
+                    + sprocket(run, wheels, s, false)
                 : share < 1 ? "; the rear sinks" : "; the rear rises";
+    String bear = run.name + " and arm bear ";
+    return said(About.thing(run.name, run.name), s, share, bear, answer, wheels);
+  }
+
+  private static Finding said(
+      About about, Standing s, double share, String bear, String answer, Wheels wheels) {
+    Figures figures = Figures.within(share, LEAST_SHARE, MOST_SHARE, FigureUnit.SHARE);
     return new Finding(
             SQUAT,
-            About.thing(run.name, run.name),
+            about,
             Optional.of(s.condition()),
             figures.margin() < 0 ? Verdict.CAUTION : Verdict.PASS,
             figures,
             List.of(STATICS, SHARE),
             Words.of(
-                "With " + s.condition().people() + " pulling away, " + run.name + " and arm bear ",
+                "With " + s.condition().people() + " pulling away, " + bear,
                 Say.percent(share),
                 " of the load that moves to the rear" + answer + "."))
         .at(wheels.drawn().pin(wheels.arm().pivot()));
+  }
+
+  /** Which sprocket at the wheel has the chain bear more or less: that hangs on the pivot. */
+  private static String sprocket(Run run, Wheels wheels, Standing s, boolean more) {
+    double larger = share(run, wheels, s, run.wheelMm * SLIGHTLY);
+    return (larger > share(run, wheels, s) == more ? "larger" : "smaller")
+        + " sprocket at the wheel";
   }
 
   private static BeltRun belt(Run run, Wheels wheels, double travelMm) {

@@ -17,6 +17,7 @@ import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.stand.Lowest;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.words.Words;
@@ -65,7 +66,7 @@ public final class GroundFindings {
 
   private static Finding lowest(
       Layout layout, Standing standing, String state, Demands.Key demand, Optional<Nudged> nudged) {
-    Lowest lowest = Lowest.of(standing.ground(), standing.shapes().values()).orElse(null);
+    Lowest lowest = Lowest.of(standing).orElse(null);
     if (lowest == null) {
       return null;
     }
@@ -79,19 +80,23 @@ public final class GroundFindings {
             Figures.atLeast(least, limit, FigureUnit.MM),
             List.of(Sources.of(layout, demand)),
             Words.of(
-                part + " is the lowest part, ",
+                (layout.parts().get(part) instanceof WheelPart
+                    ? "What sits about the axle of " + part + " comes lowest, "
+                    : part + " is the lowest part, "),
                 Say.mm(Math.abs(least)),
                 least < -ON_THE_ROAD_MM ? " below the road; " : " above the road; ",
                 Words.atLeast(limit),
                 " are asked " + demand.meaning(),
                 (limit - least > ON_THE_ROAD_MM
-                    ? Words.of(
-                        ": raise it ",
-                        Words.atLeast(limit - least),
-                        ".",
-                        nudged
-                            .map(n -> n.but(part, List.of(AfterMove.Move.up(limit - least))))
-                            .orElse(Words.NONE))
+                    ? layout.parts().get(part) instanceof WheelPart
+                        ? Words.of(": make it ", Words.atLeast(limit - least), " less in radius.")
+                        : Words.of(
+                            ": raise it ",
+                            Words.atLeast(limit - least),
+                            ".",
+                            nudged
+                                .map(n -> n.but(part, List.of(AfterMove.Move.up(limit - least))))
+                                .orElse(Words.NONE))
                     : ".")))
         .at(lowest.at());
   }

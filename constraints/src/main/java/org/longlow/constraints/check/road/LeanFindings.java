@@ -26,6 +26,7 @@ import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.TurnLean;
+import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
@@ -91,7 +92,11 @@ public final class LeanFindings {
       boolean pressed,
       boolean onWheel) {
     OverRoad over(Turning turning, Undersides undersides) {
-      return part.map(p -> OverRoad.of(p, onWheel, turning, undersides))
+      return part.map(
+              p ->
+                  p.part() instanceof WheelPart wheel
+                      ? new OverRoad.Shifted(undersides.once(body), wheel.axle(), turning)
+                      : OverRoad.of(p, onWheel, turning, undersides))
           .orElseGet(() -> OverRoad.fixed(undersides.of(body)));
     }
 
@@ -176,7 +181,9 @@ public final class LeanFindings {
         });
     for (boolean left : new boolean[] {true, false}) {
       if (ridden && !worst.containsKey(new Key(left, List.of()))) {
-        findings.add(clear(left));
+        boolean folds =
+            worst.values().stream().anyMatch(t -> t.left() == left && t.thing().folds());
+        findings.add(clear(left, folds));
       }
     }
     return findings;
@@ -202,21 +209,24 @@ public final class LeanFindings {
     return warns ? f.withVerdict(Verdict.CAUTION) : f;
   }
 
-  private static Finding clear(boolean left) {
+  private static Finding clear(boolean left, boolean folds) {
     return Finding.note(
             LEAN,
             About.thing("machine", side(left)),
             Verdict.PASS,
             CONTACT,
             Say.format(
-                "Leaning to the %s, nothing but tyres touches the road up to %.0f°.",
-                side(left), LISTED_TO_DEG))
+                "Leaning to the %s, nothing but tyres%s touches the road up to %.0f°.",
+                side(left), folds ? " and what folds" : "", LISTED_TO_DEG))
         .measured(Figures.only(Double.NaN, FigureUnit.DEG));
   }
 
   private Words words(Touch touch, boolean headline, double limit) {
+    boolean hub = touch.thing().part().filter(p -> p.part() instanceof WheelPart).isPresent();
     String name =
-        touch.thing().name() + (touch.thing().pressed() ? ", worked as far as it goes," : "");
+        (hub ? "what sits about the axle of " : "")
+            + touch.thing().name()
+            + (touch.thing().pressed() ? ", worked as far as it goes," : "");
     Words roll = Say.deg(touch.deg());
     String touches =
         touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
@@ -282,11 +292,12 @@ public final class LeanFindings {
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
       Part part = shape.part();
-      if (!(part instanceof WheelPart)) {
+      List<Prism> body =
+          part instanceof WheelPart wheel ? Hubs.of(wheel, standing.places()) : shape.prisms();
+      if (!body.isEmpty()) {
         boolean moves = onWheel.computeIfAbsent(part, p -> toLeft.goesWithWheel(shape));
         things.add(
-            new Thing(
-                part.name(), Optional.of(shape), shape.prisms(), Optional.empty(), false, moves));
+            new Thing(part.name(), Optional.of(shape), body, Optional.empty(), false, moves));
       }
     }
     for (Rider.Seated person : standing.rider().seated()) {

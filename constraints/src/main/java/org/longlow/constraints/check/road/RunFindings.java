@@ -26,6 +26,7 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
@@ -68,17 +69,25 @@ public final class RunFindings {
 
   private RunFindings() {}
 
-  public static List<Finding> of(Placed placed, List<Standing> standings) {
+  /**
+   * @param sittings whoever sits on it, as drawn
+   */
+  public static List<Finding> of(Placed placed, List<Sitting> sittings, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     if (!standings.isEmpty()) {
       Runs.of(placed.layout())
-          .forEach(run -> of(findings, placed, run.getKey(), run.getValue(), standings));
+          .forEach(run -> of(findings, placed, run.getKey(), run.getValue(), sittings, standings));
     }
     return findings;
   }
 
   private static void of(
-      List<Finding> findings, Placed placed, String name, Tie tie, List<Standing> standings) {
+      List<Finding> findings,
+      Placed placed,
+      String name,
+      Tie tie,
+      List<Sitting> sittings,
+      List<Standing> standings) {
     Layout layout = placed.layout();
     Optional<Finding> nested =
         standings.stream().flatMap(s -> nested(name, tie, s).stream()).findFirst();
@@ -149,6 +158,12 @@ public final class RunFindings {
       }
     }
     findings.add(run(layout, name, worst));
+    findings.addAll(RunBeside.people(layout, name, tie, across, sittings, standings));
+  }
+
+  /** Returns the body of a run in a stance. */
+  static Solid solid(String name, Tie tie, Places places, Interval across) {
+    return BODIES.of(Stretches.of(name, tie, places, across));
   }
 
   /** Two of its wheels of which one lies in the other, so that nothing can run between them. */
@@ -220,7 +235,7 @@ public final class RunFindings {
           About.thing(name, name),
           Verdict.PASS,
           Wrap.HOW,
-          Words.of(name + " has room all along its run, in every stance."));
+          Words.of(name + " has room beside all parts along its run, in every stance."));
     }
     boolean tyre = worst.part().traits().duty() == Duty.WHEEL;
     double mm = worst.gap().gapMm();

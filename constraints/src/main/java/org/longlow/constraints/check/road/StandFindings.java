@@ -193,8 +193,9 @@ public final class StandFindings {
                             "On "
                                 + stand.name()
                                 + " the machine falls over by itself: its centre of mass lies outside"
-                                + " its wheels and the foot. Set the foot farther out, or move heavy"
-                                + " parts.")
+                                + " its wheels and the foot. To mend it "
+                                + remedy(parkedSo)
+                                + ", or move heavy parts.")
                         : tips(stand, tip, limit, parked, parkedSo),
                     drawn))
             .at(parked.places().pin(stand.foot()));
@@ -224,8 +225,18 @@ public final class StandFindings {
         stand.name(),
         Say.deg(tip),
         Say.deg(limit),
-        tip < limit ? ", so set its foot farther out or let the machine lean more" : "",
+        tip < limit ? ", so " + remedy(parkedSo) : "",
         Say.newton(parked.load().axles().weightN() * parkedSo.footShare()));
+  }
+
+  /** What helps where it tips first: over the wheels it leans too little, over the foot too far. */
+  private static String remedy(ParkedStability on) {
+    double least = on.leastTipRad();
+    return least == on.tipOverWheelsRad()
+        ? "let the machine lean more, by a foot drawn higher"
+        : "set its foot farther out or "
+            + (least == on.tipOverFrontEdgeRad() ? "forward" : "back")
+            + ", or let the machine lean less, by a foot drawn lower";
   }
 
   /** Returns why a stand holds nothing, if it does not. */

@@ -38,10 +38,10 @@ public final class LineFindings {
   /** How sharply it bends. */
   static final FindingKind BEND = new FindingKind("bend", FindingGroup.GAPS, Rests.ON_DRAWING);
 
-  private static final Basis HOW =
+  static final Basis HOW =
       Basis.model(
           "a thin rod through its points (natural spline), wheels, steering to both locks and"
-              + " sections moved");
+              + " sections moved; of what it passes only tyres and what burns are looked at");
 
   /** Balls so far apart are no more than 1 mm farther from what is 40 mm off than the line, mm. */
   private static final double BALLS_MM = 15;
@@ -60,9 +60,17 @@ public final class LineFindings {
         .forEach(
             (name, line) -> {
               Extremes found = new Extremes();
-              ways.each(line, found::see);
+              LineTyres tyres =
+                  new LineTyres(layout, ways, drawn, drawn.value(line.diameter()) / 2);
+              ways.each(
+                  line,
+                  way -> {
+                    found.see(way);
+                    tyres.see(way);
+                  });
               findings.add(length(layout, drawn, name, line, found));
               findings.add(bend(drawn, name, line, found));
+              tyres.finding(layout, name).ifPresent(findings::add);
             });
     return findings;
   }
@@ -219,7 +227,7 @@ public final class LineFindings {
   private static double usual(Line.Kind kind) {
     return switch (kind) {
       case CABLE -> 12;
-      case HOSE -> 6;
+      case HOSE, FUEL_HOSE -> 6;
       case LOOM -> 4;
     };
   }
@@ -229,12 +237,12 @@ public final class LineFindings {
     return points.get(points.size() / 2);
   }
 
-  private static Finding placed(Finding f, Way way, double[] at) {
+  static Finding placed(Finding f, Way way, double[] at) {
     Finding there = f.at(new PointMm(at[0], at[2]), at[1]);
     return way.condition().kind() == Stance.Kind.OPEN ? there.openBy(way.opening()) : there;
   }
 
-  private static Words state(Way way) {
+  static Words state(Way way) {
     if (way.condition().kind() == Stance.Kind.OPEN) {
       return Words.of(
           ", section " + way.condition().stance().section() + " ",

@@ -2,6 +2,7 @@ package org.longlow.constraints.check.section;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,8 +44,23 @@ final class LineWays {
    * @param condition of the machine
    * @param turnRad of the steering, left positive
    * @param opening of the section of the condition, else 0
+   * @param alike where pins are, the steering straight, in each state that has the line so
+   * @param turns whether it has points that the steering turns; else this is how it lies at any
+   *     lock
    */
-  record Way(Condition condition, double turnRad, double opening, LinePath path) {}
+  record Way(
+      Condition condition,
+      double turnRad,
+      double opening,
+      LinePath path,
+      Map<Condition, Places> alike,
+      boolean turns) {
+
+    /** Returns the same in another of the states that are alike. */
+    Way in(Condition other) {
+      return new Way(other, turnRad, opening, path, alike, turns);
+    }
+  }
 
   private final Layout layout;
   private final Places drawn;
@@ -62,15 +78,14 @@ final class LineWays {
 
   /** Gives the line in each state that moves it; the first is as drawn. */
   void each(Line line, Consumer<Way> to) {
-    to.accept(new Way(Condition.empty(Stance.Kind.UNLADEN), 0, 0, drawn(line)));
-    List<List<PointMm>> done = new ArrayList<>();
+    Condition unladen = Condition.empty(Stance.Kind.UNLADEN);
+    to.accept(new Way(unladen, 0, 0, drawn(line), Map.of(unladen, drawn), true));
+    Map<List<PointMm>, List<Standing>> alike = new LinkedHashMap<>();
     for (Standing standing : standings) {
       List<PointMm> now = line.points().stream().map(p -> standing.places().pin(p.pin())).toList();
-      if (!done.contains(now)) {
-        done.add(now);
-        turned(line, standing, to);
-      }
+      alike.computeIfAbsent(now, n -> new ArrayList<>()).add(standing);
     }
+    alike.values().forEach(all -> turned(line, all, to));
     line.points().stream()
         .map(p -> layout.pins().get(p.pin()).with())
         .filter(layout.sections()::containsKey)
@@ -78,18 +93,31 @@ final class LineWays {
         .forEach(section -> opened(line, section, to));
   }
 
+  /** Returns the axis that the front wheel turns about, if it is known. */
+  Optional<SteeringAxis> head() {
+    return steered.map(Steered::head);
+  }
+
+  /** Returns how far the front wheel is turned while a line lies so, rad. */
+  double[] wheelTurns(Way way) {
+    return way.turns() ? new double[] {way.turnRad()} : new double[] {-lockRad, 0, lockRad};
+  }
+
   /** The way of a line as drawn. */
   LinePath drawn(Line line) {
     return path(line, drawn, Map.of(), 0, "", RigidMotion.NONE);
   }
 
-  private void turned(Line line, Standing standing, Consumer<Way> to) {
+  private void turned(Line line, List<Standing> alike, Consumer<Way> to) {
+    Standing standing = alike.get(0);
+    Map<Condition, Places> places = new LinkedHashMap<>();
+    alike.forEach(s -> places.put(s.condition(), s.places()));
     Map<String, SteeringAxis> axes = axes(line, standing.places());
     int turns = axes.isEmpty() ? 1 : TURNS;
     for (int k = 0; k < turns; k++) {
       double turn = turns == 1 ? 0 : lockRad * (2.0 * k / (TURNS - 1) - 1);
       LinePath path = path(line, standing.places(), axes, turn, "", RigidMotion.NONE);
-      to.accept(new Way(standing.condition(), turn, 0, path));
+      to.accept(new Way(standing.condition(), turn, 0, path, places, !axes.isEmpty()));
     }
   }
 
@@ -104,7 +132,8 @@ final class LineWays {
     for (int k = 1; k < OPENINGS; k++) {
       double opening = (double) k / (OPENINGS - 1);
       LinePath path = path(line, drawn, Map.of(), 0, name, motion.at(opening));
-      to.accept(new Way(Condition.open(name), 0, opening, path));
+      Condition open = Condition.open(name);
+      to.accept(new Way(open, 0, opening, path, Map.of(open, drawn), true));
     }
   }
 

@@ -33,11 +33,26 @@ public final class OpenerFindings {
     for (String name : layout.sections().keySet()) {
       findings.addAll(LeftBehindFindings.of(name, layout, places));
       if (layout.sections().get(name).opens().equals(Opens.UNSAID)) {
+        findings.add(
+            untold(
+                name,
+                layout.sections().get(name),
+                "It is not told what a hand needs to open section "
+                    + name
+                    + ", nor whether it stays open or shut: say where the hand takes hold"
+                    + " (\"grip\"), and what gas springs, counterweights and catches it has."));
         continue;
       }
       Optional<Opener> opener = Opener.of(name, layout, places, shapes, ground);
       if (opener.isEmpty()) {
-        findings.add(still(name, layout.sections().get(name)));
+        findings.add(
+            untold(
+                name,
+                layout.sections().get(name),
+                "Section "
+                    + name
+                    + " does not move: what a hand needs, and what its gas springs, counterweights"
+                    + " and catches do, can only be told once it opens."));
         continue;
       }
       Opener o = opener.get();
@@ -71,17 +86,13 @@ public final class OpenerFindings {
   }
 
   /** Why nothing is said of what opens a section and holds it. */
-  private static Finding still(String name, Section section) {
+  private static Finding untold(String name, Section section, String why) {
     return Finding.note(
             HoldFindings.HAND_FORCE,
             new About(name, section.parts(), Optional.empty(), List.of(name)),
             Verdict.NOT_APPLICABLE,
             Basis.model("how far its parts move"),
-            Words.of(
-                "Section "
-                    + name
-                    + " does not move: what a hand needs, and what its gas springs, counterweights"
-                    + " and catches do, can only be told once it opens."))
+            Words.of(why))
         .in(Condition.open(name));
   }
 }

@@ -115,7 +115,7 @@ public final class ElectricFindings {
     double hours = stored / (taken - given);
     Words lasts =
         Say.format(
-            "%s of %s lasts %s%s",
+            "%s of %s, used to the last, lasts %s%s",
             given > 0 ? "so the battery" : "the battery",
             Words.format("%.0f Wh", stored),
             FigureUnit.HOUR.says(hours),

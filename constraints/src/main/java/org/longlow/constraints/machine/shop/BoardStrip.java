@@ -1,5 +1,7 @@
 package org.longlow.constraints.machine.shop;
 
+import java.util.function.DoubleFunction;
+
 /**
  * A seat board between two brackets, or beyond the last of them, as a strip that bends one way
  * (beam theory). A board that is held along its sides too bends less. A body rests on a stretch of
@@ -89,11 +91,20 @@ public record BoardStrip(double widthMm, double thickMm, BoardMaterial of) {
 
   /** Returns the longest span that keeps to sag and stress under such a load, mm. */
   public double longestSpanMm(double forceN) {
+    return longest(mm -> between(mm, forceN, PATCH_MM));
+  }
+
+  /** Returns how far it may stand out beyond its last bracket under such a load, mm. */
+  public double longestBeyondMm(double forceN) {
+    return longest(mm -> beyond(mm, forceN, PATCH_MM));
+  }
+
+  private static double longest(DoubleFunction<Bend> bend) {
     double low = 0;
     double high = 1e5;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (between(middle, forceN, PATCH_MM).share() <= 1) {
+      if (bend.apply(middle).share() <= 1) {
         low = middle;
       } else {
         high = middle;

@@ -10,6 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.study.TestMachine;
 
 /** A hot box over something that heat spoils, so far apart as it is drawn. */
@@ -95,6 +98,80 @@ class HeatFindingsTest {
             .with("limits", "shield", "{'limit': 'gap', 'parts': ['stove', 'spoilt'], 'from': 40}");
     assertThat(machine.finding("heat.stove.spoilt")).isEmpty();
     assertThat(machine.verdict("heat")).isEqualTo(Verdict.PASS);
+  }
+
+  /** A limit that asks less than is asked behind a shield says of no shield: 25 mm of a tank. */
+  @ParameterizedTest
+  @CsvSource({"24.9, true", "25, false"})
+  void aLimitOfItsOwnUnderWhatAShieldNeedsSaysSo(double own, boolean told) {
+    String limit = "{'limit': 'gap', 'parts': ['stove', 'spoilt'], 'from': " + own + "}";
+    var found = apart("tank", 50, 1).with("limits", "shield", limit).finding("heat.stove.spoilt");
+    assertThat(found.isPresent()).isEqualTo(told);
+    found.ifPresent(
+        f -> {
+          assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+          assertThat(f.text())
+              .contains("100 mm are asked, and behind a shield 25 mm still, where")
+              .contains("own limit has 24.9 mm");
+        });
+  }
+
+  /** Neither a pin that they share nor what it is said to touch lets heat at what it spoils. */
+  @Test
+  void noJointExcusesHeat() {
+    TestMachine machine = apart("battery", 20, -1).part("spoilt", "frame", "'stove'");
+    String low = "{'points': [[0, -60], [40, -60], [40, -20], [0, -20]]}";
+    machine.part("spoilt", "outline", low).part("spoilt", "touches", "['stove']");
+    Finding gap = machine.finding("gap.spoilt.stove").orElseThrow();
+    assertThat(gap.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(gap.value()).isCloseTo(20, within(1e-6));
+    assertThat(gap.limit()).isEqualTo(25);
+    assertThat(machine.finding("heat.stove.spoilt").orElseThrow().limit()).isEqualTo(50);
+    // what heat does not spoil may hang on it
+    assertThat(machine.part("spoilt", "kind", "'box'").finding("gap.spoilt.stove")).isEmpty();
+  }
+
+  /** An engine that is said to touch the rider burns them all the same. */
+  @Test
+  void anEngineSaidToTouchRidersIsHeldOffThem() {
+    for (String touches : new String[] {"[]", "['rider']"}) {
+      TestMachine machine = apart("engine", 1000, 1);
+      var pan = TestMachine.asFiled("runabout").shapes().get("pan").centre();
+      machine.pin("below", pan.x(), pan.z() + 60).part("spoilt", "touches", touches);
+      assertThat(machine.findings())
+          .filteredOn(f -> f.id().startsWith("heat.spoilt.") && f.who().isPresent())
+          .isNotEmpty();
+      assertThat(machine.findings())
+          .filteredOn(f -> f.id().startsWith("gap.spoilt.") && f.who().isPresent())
+          .isNotEmpty();
+    }
+  }
+
+  /** A tyre, 50 mm open and 25 behind a shield; the front wheel's is as broad on both sides. */
+  @ParameterizedTest
+  @CsvSource({"51, , PASS", "49, CAUTION, PASS", "24.9, CAUTION, FAIL"})
+  void aTyreIsKeptFromHeat(double mm, Verdict heat, Verdict gap) {
+    for (int side : new int[] {1, -1}) {
+      TestMachine machine = apart("box", 500, side);
+      var places = machine.study().placed().places();
+      var wheel = machine.layout().parts(WheelPart.class).filter(w -> w.end() == Part.End.REAR);
+      WheelPart rear = wheel.findFirst().orElseThrow();
+      double beside = Tyres.of(rear, places).widthMm() / 2 + mm;
+      var axle = places.pin(rear.axle());
+      machine
+          .pin("stove", axle.x() - 250, axle.z() + 5)
+          .part("stove", "left", String.valueOf(side > 0 ? beside + 40 : -beside))
+          .part("stove", "right", String.valueOf(side > 0 ? -beside : beside + 40));
+      String id = "stove." + rear.name();
+      assertThat(machine.finding("heat." + id).map(Finding::verdict).orElse(null)).isEqualTo(heat);
+      assertThat(
+              machine.findings().stream()
+                  .filter(f -> f.id().equals("gap." + rear.name() + ".stove"))
+                  .map(Finding::verdict)
+                  .findFirst()
+                  .orElse(Verdict.PASS))
+          .isEqualTo(gap);
+    }
   }
 
   /** An engine burns skin, and nothing else is asked to keep so far from it. */

@@ -142,4 +142,68 @@ class HubFindingsTest {
     assertThat(TestMachine.asFiled("tourer").findings())
         .noneMatch(f -> f.kind() == HubFindings.HUB);
   }
+
+  /**
+   * A disc beside the rear tyre that reaches nearer to the road than it: the tyre's radius less the
+   * disc's is under it, laden and at full bump alike, for both go with the axle.
+   */
+  @ParameterizedTest
+  @CsvSource({"100.1, PASS", "99.9, FAIL"})
+  void whatTurnsKeepsOffTheRoad(double under, Verdict verdict) {
+    double radius = 17 * 25.4 / 2 + 0.6 * 150 - under;
+    for (int side : new int[] {1, -1}) {
+      TestMachine machine = with("rearWheel", body("disc", radius, 5, side * 90));
+      Finding laden = of(machine, "clearance.laden");
+      assertThat(laden.verdict()).as(laden.text()).isEqualTo(verdict);
+      assertThat(laden.value()).isCloseTo(under, within(1e-6));
+      assertThat(laden.text()).contains("about the axle of rearWheel");
+      assertThat(laden.text().contains("0.1 mm less in radius")).isEqualTo(under < 100);
+    }
+  }
+
+  /** Far out it touches first as the machine leans to its side, and not to the other. */
+  @Test
+  void whatTurnsTouchesTheRoadOnItsSide() {
+    for (int side : new int[] {1, -1}) {
+      TestMachine machine = with("rearWheel", body("disc", 270, 5, side * 160));
+      String[] sides = side > 0 ? new String[] {"left", "right"} : new String[] {"right", "left"};
+      Finding f = of(machine, "lean." + sides[0] + ".rearWheel");
+      // tyre and disc about one axle: outside of the disc, seen from the torus of the tyre
+      double roll = Math.toRadians(f.value());
+      double free = 17 * 25.4 / 2 + 0.6 * 150;
+      double crown = 75;
+      double height = crown + (free - crown - 270) * Math.cos(roll) - 162.5 * Math.sin(roll);
+      assertThat(height).isCloseTo(0, within(1.5)); // the front tyre is another torus: it pitches
+      assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(machine.finding("lean." + sides[1] + ".rearWheel")).isEmpty();
+    }
+  }
+
+  /** A box beside the disc, clear of it by so much; what goes with the frame meets it in travel. */
+  @ParameterizedTest
+  @CsvSource({"3.1, PASS, 1", "2.9, FAIL, 1", "2.9, FAIL, -1", "-2, FAIL, -1"})
+  void whatTurnsKeepsOffParts(double gap, Verdict verdict, int side) {
+    TestMachine machine = with("rearWheel", body("disc", 120, 5, side * 150)).lacking("silencer");
+    var axle = machine.study().placed().places().pin("rearAxle");
+    double in = 152.5 + gap;
+    machine
+        .pin("beside", axle.x() - 20, axle.z() - 60)
+        .with(
+            "parts",
+            "case",
+            ("{'kind': 'box', 'frame': 'beside', 'mass': 1, 'outline': {'points': [[0, 0], [40, 0],"
+                    + " [40, 100], [0, 100]]}, 'left': %s, 'right': %s}")
+                .formatted(side > 0 ? in + 40 : -in, side > 0 ? -in : in + 40));
+    Finding f = of(machine, "hub.rearWheel.disc1");
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    if (verdict == Verdict.FAIL) {
+      assertThat(f.value()).isCloseTo(gap, within(1e-6));
+      assertThat(f.text()).contains(gap < 0 ? "is in case by" : "off case");
+    }
+    // said to touch the wheel it may
+    if (gap < 0) {
+      machine.part("case", "touches", "['rearWheel']");
+      assertThat(of(machine, "hub.rearWheel.disc1").text()).doesNotContain("case");
+    }
+  }
 }

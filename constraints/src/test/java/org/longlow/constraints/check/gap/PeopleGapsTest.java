@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -19,11 +20,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
 
 /** People keep clear of what they do not rest on, of each other too. */
 class PeopleGapsTest {
@@ -81,6 +87,47 @@ class PeopleGapsTest {
     Finding f = thing(through).finding("gap.thing.Nell").orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(f.value()).isNegative();
+  }
+
+  /**
+   * A block on the rear axle rises towards whoever sits over it by the travel left in each stance;
+   * nothing else about it changes, so the gap is least at full bump, by that much.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1, -1})
+  void whatGoesWithAWheelIsHeldOffPeopleAtFullBump(int side) {
+    String box =
+        "'kind': 'block', 'frame': 'rearAxle', 'mass': '1 kg', 'left': '%d mm', 'right': '%d mm',"
+            + " 'outline': {'points': [['%s mm', '%s mm'], ['%s mm', '%s mm'], ['%s mm', '%s"
+            + " mm']]}";
+    Study bare = TestMachine.asFiled("runabout");
+    Sitting nell = bare.sittings().get(0);
+    var axle = bare.placed().places().pin("rearAxle");
+    var thigh = nell.limbs().get("thigh").get(0);
+    double y = 100 * side;
+    var under = thigh.outline().getEnvelopeInternal();
+    double x = under.centre().x - axle.x();
+    double top = under.getMinY() - 20 - axle.z();
+    TestMachine machine =
+        TestMachine.runabout()
+            .with(
+                "parts",
+                "hump",
+                "{"
+                    + box.formatted(
+                        (int) y + 10, 10 - (int) y, x - 10, top - 30, x + 10, top - 30, x, top)
+                    + "}");
+    Finding f = machine.finding("gap.hump.Nell").orElseThrow();
+    assertThat(f.stance().orElseThrow().kind()).isEqualTo(Stance.Kind.FULL_BUMP);
+    Study study = machine.study();
+    Solid person = PersonBody.all(nell).orElseThrow();
+    Standing bump = study.standing(Condition.empty(Stance.Kind.FULL_BUMP)).orElseThrow();
+    double rise = bump.shapes().get("hump").centre().z() - study.shapes().get("hump").centre().z();
+    assertThat(rise).isGreaterThan(30);
+    Solid raised = Solid.of(study.shapes().get("hump")).moved(Solid.by(new PointMm(0, rise)));
+    assertThat(f.value())
+        .isCloseTo(person.to(raised, 100).gapMm(), within(1.5)); // it goes in an arc
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
   }
 
   // the thighs reach 282 mm to the side at most

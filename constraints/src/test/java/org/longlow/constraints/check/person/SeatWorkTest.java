@@ -118,6 +118,32 @@ class SeatWorkTest {
     assertThat(board(thick(1)).verdict()).isEqualTo(Verdict.FAIL);
   }
 
+  /** Where an end beyond a bracket is what fails, the advice holds for that end, and no farther. */
+  @Test
+  void anEndThatStandsOutTooFarIsToldHowFarItMay() {
+    Finding out = board(ends(150));
+    assertThat(out.text()).contains("stands out beyond its last bracket over 150 mm");
+    assertThat(out.value()).isGreaterThan(1);
+    double beyond =
+        Double.parseDouble(out.text().replaceAll(".*most ([0-9.]+) mm from its ends.*", "$1"));
+    assertThat(beyond).isBetween(60.0, 145.0);
+    assertThat(board(ends(beyond)).value()).isLessThanOrEqualTo(1);
+    assertThat(board(ends(beyond + 6)).value()).isGreaterThan(1);
+  }
+
+  /** The same board on brackets so far from both ends, two more between. */
+  private static Study ends(double mm) {
+    double last = panMm(TestMachine.asFiled("runabout")) - mm;
+    double third = (last - mm) / 3;
+    return runabout()
+        .part("pan", "board", "'7 mm'")
+        .part(
+            "pan",
+            "brackets",
+            "['%s mm', '%s mm', '%s mm', '%s mm']".formatted(mm, mm + third, last - third, last))
+        .study();
+  }
+
   /** The runabout on a pan of so thick a board, nothing said of what carries it. */
   private static Study thick(int mm) {
     return runabout().part("pan", "board", "'" + mm + " mm'").part("pan", "brackets", "[]").study();

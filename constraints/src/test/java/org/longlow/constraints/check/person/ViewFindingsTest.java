@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
@@ -119,6 +120,35 @@ class ViewFindingsTest {
     assertThat(low.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(low.value()).isGreaterThan(25);
     assertThat(high.value()).isCloseTo(Math.toDegrees(Math.atan2(220, 710)), within(1.0));
+  }
+
+  /** 30 degrees aside or up is a glance, on both sides; behind is none. */
+  @ParameterizedTest
+  @CsvSource({
+    "700, 0, 390, PASS",
+    "700, 0, 420, CAUTION",
+    "-300, 0, 100, CAUTION",
+    "600, 330, -50, PASS",
+    "600, 360, -50, CAUTION",
+    "600, -330, -50, PASS",
+    "600, -360, -50, CAUTION"
+  })
+  void noGlanceGoesFarAsideOrUp(double ahead, double y, double up, Verdict verdict) {
+    PointMm eye = posture(TestMachine.asFiled("runabout")).eye();
+    double x = eye.x() + ahead;
+    Finding f =
+        instrument(
+            box(
+                "dial",
+                x - 10,
+                eye.z() + up - 10,
+                20,
+                20,
+                10 + (int) y,
+                10 - (int) y,
+                "instrument"));
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(f.figures().margin() < 0).isEqualTo(verdict == Verdict.CAUTION);
   }
 
   private static Finding instrument(TestMachine machine) {

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
@@ -56,6 +59,37 @@ class DriveFindingsTest {
     double shaft = s.places().measures().get("jackSprocket");
     double lift = (pivot.z() - road.rearRadiusMm() / wheel * shaft) / pivot.x();
     return lift * road.wheelbaseMm() / onRoad(road, s.load().total().at()).z();
+  }
+
+  /**
+   * The advice, done, brings the share nearer to its range. The chain turns the arm up the less the
+   * larger the wheel's sprocket is, unless the pivot is far above the line from shaft to axle.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "500, 480, 36, 90, farther up, larger",
+    "500, 345, 36, 130, farther down, smaller",
+    "700, 120, 20, 40, farther down, larger"
+  })
+  void whatIsAdvisedOfTheSprocketHelps(
+      double x, double z, double small, double large, String pivot, String other) {
+    Finding before = squat(x, z, small, large);
+    assertThat(before.verdict()).as(before.text()).isEqualTo(Verdict.CAUTION);
+    assertThat(before.text()).contains("a pivot " + pivot + ", or a " + other + " sprocket");
+    double done = large + (other.equals("larger") ? 3 : -3);
+    double after = squat(x, z, small, done).value();
+    assertThat(Math.abs(after - 1)).isLessThan(Math.abs(before.value() - 1));
+  }
+
+  private static Finding squat(double x, double z, double small, double large) {
+    String tie =
+        "{'tie': 'belt-length', 'pins': ['shaft', 'rearAxle'], 'radii': ['%s mm', '%s mm'], 'is':"
+            + " 'chainLength + 5000 mm'}";
+    return TestMachine.tourer()
+        .pin("shaft", x, z)
+        .with("ties", "second", tie.formatted(small, large))
+        .finding("squat.second")
+        .orElseThrow();
   }
 
   @Test
@@ -120,5 +154,21 @@ class DriveFindingsTest {
     assertThat(BeltRun.freePlayMm(300, 2))
         .isCloseTo(2 * Math.sqrt(151 * 151 - 150 * 150.0), within(1e-9));
     assertThat(BeltRun.freePlayMm(300, 0)).isZero();
+  }
+
+  /** The road pushes a hub's wheel from below: pivot's height by its way ahead, over h by p. */
+  @Test
+  void aMotorInTheHubTurnsTheArmAsTheRoadDoes() {
+    String motor = "[{'what': 'motor', 'radius': '90 mm', 'width': '60 mm', 'y': '0 mm'}]";
+    TestMachine machine = TestMachine.runabout().part("rearWheel", "inside", motor);
+    Finding f = machine.finding("squat.rearWheel").orElseThrow();
+    Study study = machine.study();
+    Standing s = study.standing(f.stance().orElseThrow()).orElseThrow();
+    OnRoad road = OnRoad.of(study, s);
+    var arm = study.layout().parts(SwingarmPart.class).findFirst().orElseThrow();
+    PointMm pivot = onRoad(road, s.places().pin(arm.pivot()));
+    double h = onRoad(road, s.load().total().at()).z();
+    assertThat(f.value()).isCloseTo(pivot.z() / pivot.x() * road.wheelbaseMm() / h, within(1e-6));
+    assertThat(f.verdict()).isEqualTo(f.value() > 2 ? Verdict.CAUTION : Verdict.PASS);
   }
 }

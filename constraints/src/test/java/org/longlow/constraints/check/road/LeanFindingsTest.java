@@ -309,6 +309,23 @@ class LeanFindingsTest {
     assertThat(maybe(one, "lean.right").orElseThrow().value()).isNaN();
   }
 
+  /** Where only what folds touches, the row on all that is hard does not deny it. */
+  @Test
+  void whatFoldsIsNotDenied() {
+    Study study = rigid().part("boards", "folds", "true").part("boards", "y", "'420 mm'").study();
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    Standing s = laden(study).get(0);
+    Map<String, PartShape> bare = new LinkedHashMap<>(s.shapes());
+    bare.values().removeIf(p -> !(p.part() instanceof WheelPart));
+    bare.put("boards", s.shapes().get("boards"));
+    List<Finding> all = new LeanFindings(study.layout(), wheels).of(List.of(with(s, bare)));
+    for (String side : List.of("left", "right")) {
+      assertThat(maybe(all, "lean." + side + ".boards")).isPresent();
+      assertThat(maybe(all, "lean." + side).orElseThrow().text())
+          .contains("nothing but tyres and what folds touches");
+    }
+  }
+
   /** What lies in the road with the machine upright touches at no lean at all. */
   @Test
   void whatIsInTheRoadTouchesUpright() {

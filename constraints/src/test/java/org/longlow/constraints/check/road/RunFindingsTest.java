@@ -10,7 +10,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.machine.chassis.BeltRun;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -238,5 +241,41 @@ class RunFindingsTest {
     assertThat(side * along.cross(both.get(0).to().minus(one))).isPositive();
     assertThat(side * along.cross(both.get(1).to().minus(one))).isNegative();
     assertThat(side * along.cross(both.get(1).from().minus(one))).isNegative();
+  }
+
+  /**
+   * A chain of the frame beside the trunk of whoever rides, as far out as somebody that broad sits:
+   * the distance is that to the outside of the thighs.
+   */
+  @Test
+  void aChainKeepsOffPeopleOnBothSides() {
+    Study study = TestMachine.asFiled("tourer");
+    Sitting rider = study.sittings().get(0);
+    List<Prism> trunk = rider.limbs().get("thigh");
+    double out = trunk.stream().mapToDouble(p -> p.across().to()).max().orElseThrow();
+    var middle = trunk.get(0).outline().getCentroid();
+    PointMm at = new PointMm(middle.getX(), middle.getY());
+    for (int side : new int[] {1, -1}) {
+      for (double gap : new double[] {9.9, 10.1, -40}) {
+        double y = side * (out + 10 + gap);
+        TestMachine machine =
+            TestMachine.tourer()
+                .pin("one", at.x() - 30, at.z())
+                .pin("other", at.x() + 30, at.z())
+                .with(
+                    "ties",
+                    "second",
+                    ("{'tie': 'belt-length', 'pins': ['one', 'other'], 'radii': ['2 mm', '2 mm'],"
+                            + " 'across': ['%1$s mm', '%1$s mm'], 'width': '20 mm', 'is':"
+                            + " '132.566 mm'}")
+                        .formatted(y));
+        var found = machine.finding("run.second." + rider.person());
+        assertThat(found.isPresent()).isEqualTo(gap < 10);
+        found.ifPresent(f -> assertThat(f.verdict()).isEqualTo(Verdict.FAIL));
+        found
+            .filter(f -> gap > 0)
+            .ifPresent(f -> assertThat(f.value()).isCloseTo(gap, within(0.05))); // thighs are round
+      }
+    }
   }
 }

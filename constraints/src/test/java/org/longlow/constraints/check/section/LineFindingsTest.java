@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -148,5 +152,89 @@ class LineFindingsTest {
         .isEmpty();
     assertThat(machine.with("demands", "openHeatWiring", "'50 mm'").verdict("heat.header.cable"))
         .isEqualTo(Verdict.FAIL);
+  }
+
+  /**
+   * A hose beside the flank of the rear tyre: that is 150 mm wide, the hose 10 mm. One 330 mm over
+   * the axle is off it as drawn, but the wheel comes up to it at full bump.
+   */
+  @ParameterizedTest
+  @CsvSource({"95.1, false", "94.9, true", "-94.9, true", "-95.1, false", "0, true"})
+  void aLineKeepsOffATyre(double y, boolean told) {
+    for (double over : y == 0 ? new double[] {-80, 30} : new double[] {-80}) {
+      TestMachine machine = TestMachine.tourer();
+      var axle = machine.study().placed().places().pin("rearAxle");
+      double z = axle.z() + 300 + over;
+      machine
+          .pin("hoseA", axle.x() - 60, z)
+          .pin("hoseB", axle.x() + 60, z)
+          .with(
+              "lines",
+              "hose",
+              ("{'kind': 'hose', 'diameter': 10, 'points': [{'pin': 'hoseA', 'y': %s}, {'pin':"
+                      + " 'hoseB', 'y': %s}]}")
+                  .formatted(y, y));
+      var found = machine.finding("line.hose.rearWheel");
+      assertThat(found.isPresent()).as("%s over, at %s", over, y).isEqualTo(told);
+      found.ifPresent(f -> assertThat(f.verdict()).isEqualTo(Verdict.FAIL));
+      found.ifPresent(f -> assertThat(f.value() < 0).isEqualTo(y == 0));
+      found
+          .filter(f -> over > 0)
+          .ifPresent(f -> assertThat(f.stance().orElseThrow().kind()).isEqualTo(BUMP));
+    }
+  }
+
+  private static final Stance.Kind BUMP = Stance.Kind.FULL_BUMP;
+
+  /** Straight ahead the hose is clear beside the front tyre; at one lock the tyre is in it. */
+  @Test
+  void aTyreIsTurnedIntoALineOfTheFrame() {
+    TestMachine machine = TestMachine.tourer();
+    var axle = machine.study().placed().places().pin("frontAxle");
+    for (int side : new int[] {1, -1}) {
+      machine
+          .pin("hoseA", axle.x() - 270, axle.z() + 20)
+          .pin("hoseB", axle.x() - 260, axle.z() + 80)
+          .with(
+              "lines",
+              "hose",
+              ("{'kind': 'hose', 'diameter': 10, 'points': [{'pin': 'hoseA', 'y': %d}, {'pin':"
+                      + " 'hoseB', 'y': %d}]}")
+                  .formatted(110 * side, 110 * side));
+      assertThat(machine.verdict("line.hose.frontWheel")).isEqualTo(Verdict.FAIL);
+      TestMachine straight = machine.with("demands", "lock", "'1 deg'");
+      assertThat(straight.finding("line.hose.frontWheel")).isEmpty();
+      machine.with("demands", "lock", "'30 deg'");
+    }
+  }
+
+  /**
+   * Fuel keeps 76 mm where other hoses keep 50; inside what burns, and behind a shield, it fails.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "fuel-hose, 75, CAUTION",
+    "fuel-hose, 77, ",
+    "hose, 75, ",
+    "hose, 26, CAUTION",
+    "hose, 24, FAIL",
+    "fuel-hose, -15, FAIL"
+  })
+  void aHoseIsKeptFromHeatByWhatItCarries(String kind, double mm, Verdict verdict) {
+    TestMachine machine = TestMachine.runabout();
+    Boxes.add(machine, "stove", Boxes.at(400, 1900, 500, 2000), 50, 50, ", 'hot': true");
+    machine
+        .pin("hoseA", 505 + mm, 1940)
+        .pin("hoseB", 505 + mm, 1960)
+        .with(
+            "lines",
+            "hose",
+            "{'kind': '"
+                + kind
+                + "', 'diameter': 10, 'points': [{'pin': 'hoseA', 'y': 0}, {'pin': 'hoseB', 'y':"
+                + " 0}]}");
+    var found = machine.finding("heat.stove.hose");
+    assertThat(found.map(Finding::verdict).orElse(null)).isEqualTo(verdict);
+    found.ifPresent(f -> assertThat(f.text().contains("into each other by")).isEqualTo(mm < 0));
   }
 }
