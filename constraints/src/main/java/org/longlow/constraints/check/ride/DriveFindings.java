@@ -46,9 +46,9 @@ public final class DriveFindings {
       new FindingKind("slack", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Of the load that pulling away moves to the rear, so much is borne by the chain; judgement. */
-  private static final double LEAST_SHARE = 0.5;
+  static final double LEAST_SHARE = 0.5;
 
-  private static final double MOST_SHARE = 2;
+  static final double MOST_SHARE = 2;
 
   /** Up and down in the middle of the lower run, mm: 20 to 40 are common practice, no source. */
   private static final double MOST_PLAY_MM = 40;
@@ -65,7 +65,7 @@ public final class DriveFindings {
       Basis.model(
           "statics of arm, wheel and the pull of the upper run, the lower one slack; no damping");
 
-  private static final Basis SHARE =
+  static final Basis SHARE =
       Basis.judgement(
           "that chain pull should bear about the load which pulling away moves to the rear, half to"
               + " twice of it, is judgement");
@@ -102,6 +102,9 @@ public final class DriveFindings {
         findings.add(slack(run.get(), wheels));
         squat(run.get(), wheels, standings).ifPresent(findings::add);
       }
+    }
+    if (findings.isEmpty()) {
+      HubDrive.of(placed.layout(), wheels, standings).ifPresent(findings::add);
     }
     return findings;
   }
