@@ -55,6 +55,9 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),
     HAND_FORCE("handForce", "60 N", "force of one hand that opens or shuts a section, at most"),
+    /** Half of 50 N, which 85 in a hundred adults lift sitting (EN 1005-3, by a summary). */
+    WAY_OUT_FORCE(
+        "wayOutForce", "25 N", "force of one hand, sitting, that opens a way out, at most"),
     ENGAGEMENT("engagement", "4 mm", "of a catch with all its play against it, at least"),
     LINE_SLACK("lineSlack", "10 mm", "that a cable, hose or loom is longer than its way, at least"),
     OPEN_HEAT_PEOPLE("openHeatPeople", "75 mm", "between people and what burns, nothing between"),
@@ -92,6 +95,11 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     /** The default limit. */
     public Formula standard() {
       return standard;
+    }
+
+    /** Whether the default is only remembered: what is held to that does not pass. */
+    public boolean fromMemory() {
+      return this == LOCK || this == GRIP;
     }
 
     /** The most that may be asked, in the unit of the default; the least is 0. */

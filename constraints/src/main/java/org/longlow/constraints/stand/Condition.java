@@ -41,6 +41,11 @@ public record Condition(Stance stance, List<Occupant> aboard) {
     return kind() == Stance.Kind.LADEN && aboard.equals(List.of(alone));
   }
 
+  /** Whether this person steers it at rest, whoever else is aboard. */
+  public boolean riddenBy(Occupant rider) {
+    return kind() == Stance.Kind.LADEN && !aboard.isEmpty() && aboard.get(0).equals(rider);
+  }
+
   /** Returns who is on it in words, such as {@code Mara and Tor}; empty for nobody. */
   public String people() {
     return aboard.stream().map(Occupant::person).collect(Collectors.joining(" and "));

@@ -30,6 +30,7 @@ class DemandsTest {
     return TestMachine.tourer()
         .pin("lidEdge", -290, 820)
         .pin("lidStriker", -290, 820)
+        .field("sections", "lid", "wayOut", "true")
         .field(
             "sections",
             "lid",

@@ -14,9 +14,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.HandFindings;
+import org.longlow.constraints.check.person.StopFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.whole.BendFindings;
@@ -87,7 +87,7 @@ class AnswerGridTest {
         study.findings().stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
     assertThat(fails)
         .as(said.toString())
-        .allMatch(f -> f.kind() == HandFindings.HANDS || leftByTheRest(study, f));
+        .allMatch(f -> f.kind() == HandFindings.HANDS || heavyBehind(f) || leftByTheRest(study, f));
     // a back far down takes hands off at full lock: what fails is then the first that is said
     assertThat(made.yours().subList(0, fails.size()))
         .as(said.toString())
@@ -101,13 +101,6 @@ class AnswerGridTest {
         .noneMatch(f -> f.basis().stream().anyMatch(Basis::decidesFromMemory));
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
     sprung(said, study);
-  }
-
-  /** Reflectors may come a little nearer to a foot than is asked, where no place keeps it all. */
-  private static boolean hardlyMet(Finding f) {
-    return f.kind() == LockFindings.LOCK
-        && f.about().path().contains("frontReflectors")
-        && f.margin() > -2;
   }
 
   private static void bendable(String said, FirstMachine.Made made) {
@@ -128,6 +121,11 @@ class AnswerGridTest {
         bendable(place + " " + high, (FirstMachine.Made) FirstMachine.of(said));
       }
     }
+  }
+
+  /** A small rider's leg does not hold the machine with somebody heavy behind on a slope. */
+  private static boolean heavyBehind(Finding f) {
+    return f.kind() == StopFindings.HOLD_UP && f.stance().orElseThrow().aboard().size() == 2;
   }
 
   /** One rest cannot hold two unlike heads on a back far down: the other is bent forward. */
@@ -152,7 +150,9 @@ class AnswerGridTest {
     assertThat(study.findings().stream().filter(f -> f.kind() == DiveFindings.DIVE).toList())
         .as(said.toString())
         .singleElement()
-        .satisfies(f -> assertThat(f.verdict()).as(f.text()).isEqualTo(Verdict.PASS))
+        // where the front tyre alone slides first, a grip that is only remembered decides
+        .satisfies(
+            f -> assertThat(f.verdict() == Verdict.PASS || f.unchecked()).as(f.text()).isTrue())
         .satisfies(
             f ->
                 assertThat(f.figures().value())

@@ -49,6 +49,9 @@ class MemoryNeverPassesTest {
             "rise",
             "seeing-neck",
             "bend",
+            // a remembered grip, where the tyres hold what is asked with room to spare
+            "brace",
+            "dive",
             // the form of the foam model; how far it is out is said beside each figure
             "sink");
   }

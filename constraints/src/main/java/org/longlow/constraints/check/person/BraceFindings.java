@@ -71,6 +71,12 @@ public final class BraceFindings {
         .map(s -> finding(layout, sitting, stance, braking, s).at(s.hip()));
   }
 
+  /** What the road holds decides nothing where it holds what is asked. */
+  private static Basis grip(Layout layout, Braking braking) {
+    Basis grip = Sources.of(layout, Demands.Key.GRIP);
+    return braking.most().isEmpty() ? grip.aside() : grip;
+  }
+
   private static Finding finding(
       Layout layout, Sitting sitting, Condition stance, Braking braking, SeatOutcome.Seated s) {
     Braced braced = Braced.of(sitting.body(), s, braking.g());
@@ -91,7 +97,7 @@ public final class BraceFindings {
                 STRENGTH,
                 FRICTION,
                 Sources.of(layout, Demands.Key.BRAKING),
-                Sources.of(layout, Demands.Key.GRIP)),
+                grip(layout, braking)),
             Words.of(
                 slides(sitting, braking, braced),
                 feet(braced),

@@ -102,7 +102,6 @@ final class EyeFindings {
     things.stream()
         .filter(a -> a.clear() && a.overhead() && a.under().z() < eye.z())
         .forEach(a -> findings.add(edge(sitting, standing, eye, a)));
-    findings.add(crest(layout, sitting, standing, eye, things));
     return findings;
   }
 
@@ -255,7 +254,7 @@ final class EyeFindings {
         .at(standing.ground().toFrame(edge));
   }
 
-  private static Finding crest(
+  static Finding crest(
       Layout layout, Sitting sitting, Standing standing, PointMm eye, List<LookingAhead> things) {
     List<LookingAhead> ahead = LookingAhead.hiding(things);
     Optional<LookingAhead> roof = LookingAhead.hanging(eye, things);

@@ -67,15 +67,16 @@ public final class SightFindings {
     if (posture.isEmpty() || !sitting.occupant().rides()) {
       return findings;
     }
-    standings.stream()
-        .filter(s -> s.condition().ladenBy(sitting.occupant()))
-        .findFirst()
-        .ifPresent(
+    WorstAboard.of(
+            sitting.occupant(),
+            standings,
             s -> {
               PointMm eye = s.ground().toRoad(posture.get().eye());
-              findings.add(sight(layout, sitting, eye, LookingAhead.of(eye, s), s));
-              findings.add(foot(layout, sitting, posture.get(), s));
-            });
+              return sight(layout, sitting, eye, LookingAhead.of(eye, s), s);
+            })
+        .ifPresent(findings::add);
+    WorstAboard.of(sitting.occupant(), standings, s -> foot(layout, sitting, posture.get(), s))
+        .ifPresent(findings::add);
     return findings;
   }
 

@@ -54,26 +54,23 @@ public final class StopFindings {
   public static List<Finding> of(Layout layout, Sitting sitting, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     if (sitting.posture().isPresent() && sitting.occupant().rides()) {
-      standings.stream()
-          .filter(s -> s.condition().ladenBy(sitting.occupant()))
-          .findFirst()
-          .ifPresent(s -> both(findings, layout, sitting, s));
+      WorstAboard.of(sitting.occupant(), standings, s -> down(layout, sitting, s))
+          .ifPresent(findings::add);
+      List<Standing> weighed =
+          standings.stream().filter(s -> s.load() != null && slopeRad(layout, s) > 0).toList();
+      WorstAboard.of(sitting.occupant(), weighed, s -> held(layout, sitting, s))
+          .ifPresent(findings::add);
     }
     return findings;
   }
 
-  private static void both(
-      List<Finding> findings, Layout layout, Sitting sitting, Standing standing) {
-    double slope = standing.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE));
-    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
-    findings.add(down(layout, sitting, standing, legs, slope));
-    if (standing.load() != null && slope > 0) {
-      findings.add(held(layout, sitting, standing, legs, slope));
-    }
+  private static double slopeRad(Layout layout, Standing standing) {
+    return standing.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE));
   }
 
-  private static Finding down(
-      Layout layout, Sitting sitting, Standing standing, GroundLeg.Pair legs, double slopeRad) {
+  private static Finding down(Layout layout, Sitting sitting, Standing standing) {
+    double slopeRad = slopeRad(layout, standing);
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
     GroundLeg worse = legs.worse();
     double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
     double off = Math.max(0, worse.flatMm());
@@ -136,8 +133,9 @@ public final class StopFindings {
         .at(worse.foot(), (worse == legs.left() ? 1 : -1) * worse.outMm());
   }
 
-  private static Finding held(
-      Layout layout, Sitting sitting, Standing standing, GroundLeg.Pair legs, double slopeRad) {
+  private static Finding held(Layout layout, Sitting sitting, Standing standing) {
+    double slopeRad = slopeRad(layout, standing);
+    GroundLeg.Pair legs = GroundLeg.of(sitting, standing);
     GroundLeg left = legs.left();
     GroundLeg right = legs.right();
     MassPoint total = standing.load().total();
@@ -183,7 +181,7 @@ public final class StopFindings {
             : Words.of(
                 start,
                 " and ",
-                holds(sitting, total, foot, force, own, verdict),
+                holds(sitting, standing, foot, force, own, verdict),
                 cure(total, up, slopeRad, foot, force, verdict == Verdict.FAIL ? own : LEG_N));
     return new Finding(
             HOLD_UP,
@@ -209,11 +207,16 @@ public final class StopFindings {
   }
 
   private static Words holds(
-      Sitting sitting, MassPoint total, GroundLeg foot, double force, double own, Verdict verdict) {
+      Sitting sitting,
+      Standing standing,
+      GroundLeg foot,
+      double force,
+      double own,
+      Verdict verdict) {
     return Words.of(
         "the machine of ",
-        Say.kg(total.massKg()),
-        " with " + sitting.person() + " stands square to it, the foot there holds ",
+        Say.kg(standing.load().total().massKg()),
+        " with " + standing.condition().people() + " stands square to it, the foot there holds ",
         Say.newton(force),
         ", ",
         Say.mm(foot.outMm()),

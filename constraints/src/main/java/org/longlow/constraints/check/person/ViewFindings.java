@@ -9,7 +9,10 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
 
-/** What a rider sees besides the nearest road, with themselves alone aboard. */
+/**
+ * What a rider sees besides the nearest road: over a crest with whoever sits behind too, the rest
+ * with themselves alone aboard.
+ */
 public final class ViewFindings {
 
   private ViewFindings() {}
@@ -34,6 +37,14 @@ public final class ViewFindings {
               findings.addAll(BehindFindings.of(sitting, posture, s));
               findings.addAll(MirrorFindings.of(sitting, posture, s, standings));
             });
+    WorstAboard.of(
+            sitting.occupant(),
+            standings.stream().filter(s -> s.ground().toRoad(posture.eye()).z() > 0).toList(),
+            s -> {
+              PointMm eye = s.ground().toRoad(posture.eye());
+              return EyeFindings.crest(layout, sitting, s, eye, LookingAhead.of(eye, s));
+            })
+        .ifPresent(findings::add);
     return findings;
   }
 }

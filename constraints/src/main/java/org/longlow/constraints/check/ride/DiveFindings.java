@@ -17,6 +17,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.ride.GripLimits;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
@@ -203,10 +204,20 @@ public final class DiveFindings {
             List.of(
                 BALANCE,
                 Sources.of(layout, Demands.Key.BRAKING),
-                Sources.of(layout, Demands.Key.GRIP),
+                grip(d),
                 Sources.of(layout, Demands.Key.BUMP_CLEARANCE)),
             text)
         .at(wheels.drawn().pin(wheels.front().axle()));
+  }
+
+  /** What the road holds decides nothing where the front tyre alone holds the braking. */
+  private Basis grip(Dived d) {
+    Basis source = Sources.of(layout, Demands.Key.GRIP);
+    double grip = d.upright.places().value(layout.demands().limit(Demands.Key.GRIP));
+    return GripLimits.ifAny(d.upright.load().axles(), grip)
+        .filter(limits -> limits.frontG() > d.braking.g())
+        .map(limits -> source.aside())
+        .orElse(source);
   }
 
   /** Whether the brake swings with a link. */

@@ -16,18 +16,13 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.road.Wrap;
-import org.longlow.constraints.layout.HubBody;
-import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
-import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.machine.chassis.SprungIdler;
 import org.longlow.constraints.machine.ride.AntiSquat;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.place.Placed;
-import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.stand.Standing;
@@ -51,9 +46,9 @@ public final class DriveFindings {
       new FindingKind("slack", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Of the load that pulling away moves to the rear, so much is borne by the chain; judgement. */
-  private static final double LEAST_SHARE = 0.5;
+  static final double LEAST_SHARE = 0.5;
 
-  private static final double MOST_SHARE = 2;
+  static final double MOST_SHARE = 2;
 
   /** Up and down in the middle of the lower run, mm: 20 to 40 are common practice, no source. */
   private static final double MOST_PLAY_MM = 40;
@@ -69,11 +64,11 @@ public final class DriveFindings {
   /** So much larger a sprocket shows which way the share goes. */
   private static final double SLIGHTLY = 1.01;
 
-  private static final Basis STATICS =
+  static final Basis STATICS =
       Basis.model(
           "statics of arm, wheel and the pull of the upper run, the lower one slack; no damping");
 
-  private static final Basis SHARE =
+  static final Basis SHARE =
       Basis.judgement(
           "that chain pull should bear about the load which pulling away moves to the rear, half to"
               + " twice of it, is judgement");
@@ -114,62 +109,12 @@ public final class DriveFindings {
       }
     }
     if (!any) {
-      withoutChain(placed.layout(), wheels, standings).ifPresent(findings::add);
+      HubDrive.of(placed.layout(), wheels, standings).ifPresent(findings::add);
     }
     return findings;
   }
 
-  /** What drives the wheel from its axle turns the arm as the road does. */
-  private static Optional<Finding> withoutChain(
-      Layout layout, Wheels wheels, List<Standing> standings) {
-    String axle = wheels.rear().axle();
-    boolean inHub =
-        Hubs.turning(wheels.rear()).stream().anyMatch(b -> b.what() == HubBody.What.MOTOR)
-            || layout
-                .parts(SolidPart.class)
-                .anyMatch(p -> p.type() == SolidPart.Kind.MOTOR && p.pins().contains(axle));
-    if (inHub) {
-      return standings.stream()
-          .filter(DriveFindings::isLaden)
-          .max(Comparator.comparingDouble(s -> Math.abs(hubShare(wheels, s) - 1)))
-          .map(s -> hubSquat(wheels, s));
-    }
-    return layout.parts().values().stream().anyMatch(p -> p.traits().duty() == Duty.DRIVE)
-        ? Optional.of(
-            Finding.note(
-                SQUAT,
-                About.parts(wheels.rear().name()),
-                Verdict.NOT_APPLICABLE,
-                STATICS,
-                Words.of(
-                    "What pulling away does to the rear springs is not told: no chain or belt to "
-                        + wheels.rear().name()
-                        + " is said, and no motor is on its axle.")))
-        : Optional.empty();
-  }
-
-  private static double hubShare(Wheels wheels, Standing s) {
-    return AntiSquat.withoutChain(
-                PointMm.ORIGIN,
-                s.ground().toRoad(s.places().pin(wheels.arm().pivot())),
-                s.load().axles().total().at().z(),
-                s.ground().wheelbaseMm())
-            .antiSquatPercent()
-        / 100;
-  }
-
-  private static Finding hubSquat(Wheels wheels, Standing s) {
-    double share = hubShare(wheels, s);
-    String answer =
-        share < LEAST_SHARE
-            ? "; the rear sinks as it pulls: a pivot farther up"
-            : share > MOST_SHARE
-                ? "; the rear is pushed up hard as it pulls: a pivot farther down"
-                : share < 1 ? "; the rear sinks" : "; the rear rises";
-    return said(About.parts(wheels.rear().name()), s, share, "the arm bears ", answer, wheels);
-  }
-
-  private static boolean isLaden(Standing s) {
+  static boolean isLaden(Standing s) {
     return s.kind() == Stance.Kind.LADEN
         && s.load() != null
         && s.load().axles().total().at().z() > 0;
@@ -252,7 +197,7 @@ public final class DriveFindings {
     return said(About.thing(run.name, run.name), s, share, bear, answer, wheels);
   }
 
-  private static Finding said(
+  static Finding said(
       About about, Standing s, double share, String bear, String answer, Wheels wheels) {
     Figures figures = Figures.within(share, LEAST_SHARE, MOST_SHARE, FigureUnit.SHARE);
     return new Finding(

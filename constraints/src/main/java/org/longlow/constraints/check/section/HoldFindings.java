@@ -266,7 +266,7 @@ final class HoldFindings {
     double to = o.held(places);
     Most dead = o.forces().mostToOpen(to, GasLaw.DEAD, o.grip());
     Most most = more(dead, o.forces().mostToOpen(to, GasLaw.HOT, o.grip()));
-    double limit = places.value(layout.demands().limit(Demands.Key.HAND_FORCE));
+    double limit = places.value(layout.demands().limit(Demands.Key.WAY_OUT_FORCE));
     Words text =
         Words.of(
             "Somebody gets out through section "
@@ -368,7 +368,8 @@ final class HoldFindings {
   private Finding finding(FindingKind kind, Opener o, Figures figures, Words text) {
     List<Basis> basis = new ArrayList<>();
     if (kind == HAND_FORCE || kind == WAY_OUT) {
-      basis.add(Sources.of(layout, Demands.Key.HAND_FORCE));
+      basis.add(
+          Sources.of(layout, kind == WAY_OUT ? Demands.Key.WAY_OUT_FORCE : Demands.Key.HAND_FORCE));
     }
     basis.add(STATICS);
     if (!o.opens().gasSprings().isEmpty() && kind != NO_HELP) {

@@ -8,6 +8,7 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.UnjudgedFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Opens;
 import org.longlow.constraints.layout.Section;
@@ -30,6 +31,7 @@ public final class OpenerFindings {
     HoldFindings holds = new HoldFindings(layout, places);
     CatchFindings catches = new CatchFindings(layout, places);
     List<Finding> findings = new ArrayList<>();
+    unsaid(layout).ifPresent(findings::add);
     for (String name : layout.sections().keySet()) {
       findings.addAll(LeftBehindFindings.of(name, layout, places));
       if (layout.sections().get(name).opens().equals(Opens.UNSAID)) {
@@ -63,6 +65,28 @@ public final class OpenerFindings {
       findings.addAll(caught);
     }
     return findings;
+  }
+
+  /** What is not judged of sections, since the layout is silent on it: one line in all. */
+  private static Optional<Finding> unsaid(Layout layout) {
+    List<String> silent =
+        layout.sections().keySet().stream()
+            .filter(name -> layout.sections().get(name).opens().equals(Opens.UNSAID))
+            .toList();
+    return silent.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.note(
+                UnjudgedFindings.UNJUDGED,
+                About.thing("what is not judged of sections", "sections"),
+                Verdict.NOT_APPLICABLE,
+                Basis.model("this layout"),
+                Words.of(
+                    "By what it is opened and held is not said of "
+                        + String.join(", ", silent)
+                        + ", so what a hand needs for it, whether it stays open and whether it"
+                        + " stays shut are not judged: give each its grip, and the gas springs,"
+                        + " counterweights and catches that it has.")));
   }
 
   private static Optional<Ground> ground(List<Standing> standings) {

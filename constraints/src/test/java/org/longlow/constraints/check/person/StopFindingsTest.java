@@ -7,9 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.GroundLeg.Corner;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
 /** Feet on the road at a stop by lengths of strings, and forces by moments. */
@@ -95,6 +98,39 @@ class StopFindingsTest {
         .isBetween(5.4, Math.sin(Math.toRadians(12)) / Math.sin(Math.toRadians(2)));
     assertThat(TestMachine.runabout().with("demands", "crossSlope", "'0 deg'").finding(ID))
         .isEmpty();
+  }
+
+  /** Moments about the tyres with both aboard, by the masses and places of that standing. */
+  @Test
+  void whoSitsBehindIsHeldToo() {
+    Study study = TestMachine.asFiled("tourer");
+    Finding f =
+        study.findings().stream()
+            .filter(g -> g.id().equals("hold-up.Bram.slope"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(f.stance().orElseThrow().people()).isEqualTo("Bram and Runa");
+    Standing both = study.standing(f.stance().orElseThrow()).orElseThrow();
+    double up = OnRoad.of(study, both).z(both.load().total().at());
+    double out = f.across().orElseThrow();
+    double aside = Math.signum(out) * both.load().total().yMm();
+    double slope = Math.toRadians(4);
+    double kg = both.load().total().massKg();
+    assertThat(f.value())
+        .isCloseTo(
+            kg * 9.80665 * (up * Math.sin(slope) + aside * Math.cos(slope)) / Math.abs(out),
+            within(1e-6));
+    assertThat(f.text()).contains("with Bram and Runa stands square to it");
+    // nobody rides behind Runa
+    assertThat(
+            study.findings().stream()
+                .filter(g -> g.id().equals("hold-up.Runa.slope"))
+                .findFirst()
+                .orElseThrow()
+                .stance()
+                .orElseThrow()
+                .people())
+        .isEqualTo("Runa");
   }
 
   private static final String ID = "hold-up.Joss.slope";

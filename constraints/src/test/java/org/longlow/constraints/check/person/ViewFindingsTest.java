@@ -311,9 +311,13 @@ class ViewFindingsTest {
   }
 
   private static Finding eyesFinding(Study study, int index) {
-    List<Finding> all =
-        EyeFindings.of(study.layout(), nell(study), posture(study), laden(study), things(study));
-    return all.get(index < 0 ? all.size() + index : index);
+    return EyeFindings.of(study.layout(), nell(study), posture(study), laden(study), things(study))
+        .get(index);
+  }
+
+  private static Finding crest(Study study) {
+    PointMm eye = laden(study).ground().toRoad(posture(study).eye());
+    return EyeFindings.crest(study.layout(), nell(study), laden(study), eye, things(study));
   }
 
   private static TestMachine ahead(double upMm, double highMm) {
@@ -326,7 +330,7 @@ class ViewFindingsTest {
     Study study = ahead(-300, 600).study();
     assertThat(light(study).value()).isZero();
     assertThat(light(study).text()).contains("wall stands before");
-    Finding crest = eyesFinding(study, -1);
+    Finding crest = crest(study);
     assertThat(crest.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(crest.value()).isZero();
     assertThat(crest.text()).contains("nowhere").contains("hides the top of the crest");
@@ -461,7 +465,7 @@ class ViewFindingsTest {
     while (far < Math.sqrt(2 * r * eye.z()) && eye.z() + far * far / 2 / r >= fall * far) {
       far += 10;
     }
-    String text = eyesFinding(study, -1).text();
+    String text = crest(study).text();
     String[] ends =
         text.replaceAll(".* flat on the road from ([0-9.]+) m to ([0-9.]+) m[,;].*", "$1 $2")
             .split(" ");
@@ -488,7 +492,7 @@ class ViewFindingsTest {
     while (seen < bare && eye.z() - 600 + seen * seen / 2 / r >= fall * seen) {
       seen += 10;
     }
-    Finding f = eyesFinding(study, -1);
+    Finding f = crest(study);
     assertThat(f.value()).isCloseTo(Math.min(seen, bare), within(20.0));
     assertThat(f.text().contains("the edge of wall hangs before what is farther"))
         .isEqualTo(seen < bare);
@@ -514,7 +518,7 @@ class ViewFindingsTest {
   @ValueSource(doubles = {0.9, 0.3, 0.2})
   void overACrestOneStopsAsTheTyresHold(double grip) {
     Study study = TestMachine.runabout().with("demands", "grip", "" + grip).study();
-    Finding f = eyesFinding(study, -1);
+    Finding f = crest(study);
     double speed = laden(study).places().value(study.layout().demands().limit(Demands.Key.SPEED));
     double v = speed / 1000;
     double stop = v + v * v / 2 / Math.min(3.5, grip * 9.80665);

@@ -92,6 +92,31 @@ class DriveFindingsTest {
         .orElseThrow();
   }
 
+  /**
+   * A motor on the axle turns the arm about its pivot alone: what the arm lifts for one newton of
+   * drive is the pivot's height over its distance ahead, of which h / p moves to the rear. At the
+   * bounds of half and twice, with the pivot put where its height says so.
+   */
+  @Test
+  void anArmWithItsMotorInTheWheelBearsWhatMomentsAboutThePivotSay() {
+    TestMachine machine = TestMachine.runabout();
+    Study study = machine.study();
+    Finding squat = machine.finding("squat.rearWheel").orElseThrow();
+    double farthest = 0;
+    for (Standing s : study.standings()) {
+      if (s.kind() == Stance.Kind.LADEN) {
+        OnRoad road = OnRoad.of(study, s);
+        PointMm pivot = onRoad(road, s.places().pin("swingPivot"));
+        double h = onRoad(road, s.load().total().at()).z();
+        double share = pivot.z() / pivot.x() * road.wheelbaseMm() / h;
+        farthest = Math.abs(share - 1) > Math.abs(farthest - 1) ? share : farthest;
+      }
+    }
+    assertThat(squat.value()).isCloseTo(farthest, within(1e-6));
+    assertThat(squat.verdict()).isEqualTo(farthest > 2 ? Verdict.CAUTION : Verdict.PASS);
+    assertThat(squat.text().contains("a pivot farther down")).isEqualTo(farthest > 2);
+  }
+
   @Test
   void aShaftAwayFromThePivotPullsTightWhereItIsFarthest() {
     for (double z : new double[] {250, 520}) {

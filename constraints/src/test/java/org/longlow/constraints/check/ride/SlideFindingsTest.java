@@ -51,6 +51,17 @@ class SlideFindingsTest {
     }
   }
 
+  /** A grip that is only remembered lets nothing pass; the same said by the builder does. */
+  @Test
+  void theGripThatIsRememberedAsksForCare() {
+    Finding remembered = TestMachine.tourer().finding("slide.tyres").orElseThrow();
+    Finding own = at("tourer", 0.9);
+    assertThat(own.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(remembered.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(remembered.value()).isEqualTo(own.value());
+    assertThat(remembered.text()).contains("from memory");
+  }
+
   @Test
   void aRoadWithMuchGripLiftsTheWheelInstead() {
     Finding f = at("runabout", 2);

@@ -163,10 +163,39 @@ class OpenerFindingsTest {
     TestMachine out = sprung("100 N").field("sections", "lid", "wayOut", "true");
     Finding f = of(out, "way-out.lid");
     assertThat(f.value()).isCloseTo(of(lid(), "hand-force.lid").value(), within(1e-9));
-    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
-    double over = f.value() - 0.01;
-    assertThat(out.with("demands", "handForce", Double.toString(over)).verdict("way-out.lid"))
+    String own = Double.toString(f.value() + 0.01);
+    assertThat(out.with("demands", "wayOutForce", own).verdict("way-out.lid"))
+        .isEqualTo(Verdict.PASS);
+    String less = Double.toString(f.value() - 0.01);
+    assertThat(out.with("demands", "wayOutForce", less).verdict("way-out.lid"))
         .isEqualTo(Verdict.FAIL);
+  }
+
+  /** Half of the 50 N of EN 1005-3 for arms of somebody sitting; standing 60 N stay asked. */
+  @Test
+  void whoSitsLiftsLessThanWhoStandsBeside() {
+    double perKg = of(lid(), "hand-force.lid").value() / lidKg();
+    assertThat(wayOut(24.9 / perKg).verdict()).isEqualTo(Verdict.PASS);
+    Finding heavy = wayOut(25.1 / perKg);
+    assertThat(heavy.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(heavy.limit()).isEqualTo(25);
+  }
+
+  private static double lidKg() {
+    return lid().study().shapes().get("lid").massKg();
+  }
+
+  private static Finding wayOut(double kg) {
+    TestMachine out = lid().part("lid", "mass", "'" + kg + " kg'");
+    return of(out.field("sections", "lid", "wayOut", "true"), "way-out.lid");
+  }
+
+  @Test
+  void whatNothingIsSaidOfIsToldAsNotJudged() {
+    Finding f = of(TestMachine.tourer(), "unjudged.sections");
+    assertThat(f.verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+    assertThat(f.text()).contains("not said of lid,");
+    assertThat(lid().finding("unjudged.sections")).isEmpty();
   }
 
   @ParameterizedTest
