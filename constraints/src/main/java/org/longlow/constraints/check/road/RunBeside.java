@@ -3,10 +3,12 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.gap.PersonBody;
@@ -16,9 +18,7 @@ import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.seat.Sitting;
-import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.words.Words;
 
@@ -30,14 +30,14 @@ final class RunBeside {
   static List<Finding> people(
       Layout layout,
       String name,
-      Tie tie,
-      Interval across,
+      FindingKind kind,
+      Function<Standing, Solid> runs,
       List<Sitting> sittings,
       List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     for (Sitting sitting : sittings) {
       PersonBody.all(sitting)
-          .flatMap(body -> nearest(layout, name, tie, across, sitting, body, standings))
+          .flatMap(body -> nearest(layout, name, kind, runs, sitting, body, standings))
           .ifPresent(findings::add);
     }
     return findings;
@@ -46,8 +46,8 @@ final class RunBeside {
   private static Optional<Finding> nearest(
       Layout layout,
       String name,
-      Tie tie,
-      Interval across,
+      FindingKind kind,
+      Function<Standing, Solid> runs,
       Sitting sitting,
       Solid person,
       List<Standing> standings) {
@@ -59,7 +59,7 @@ final class RunBeside {
         continue;
       }
       double cut = worst == null ? asked : worst.gapMm();
-      Solid run = RunFindings.solid(name, tie, s.places(), across);
+      Solid run = runs.apply(s);
       for (Gap gap : Gaps.between(List.of(run), List.of(person), asked, (a, b) -> cut)) {
         worst = gap;
         at = s;
@@ -67,14 +67,20 @@ final class RunBeside {
     }
     return worst == null
         ? Optional.empty()
-        : Optional.of(finding(layout, name, sitting, worst, asked, at));
+        : Optional.of(finding(layout, name, kind, sitting, worst, asked, at));
   }
 
   private static Finding finding(
-      Layout layout, String name, Sitting sitting, Gap gap, double asked, Standing at) {
+      Layout layout,
+      String name,
+      FindingKind kind,
+      Sitting sitting,
+      Gap gap,
+      double asked,
+      Standing at) {
     String who = sitting.occupant().words();
     return Finding.held(
-            RunFindings.RUN,
+            kind,
             About.beside(name, sitting.occupant()),
             Optional.of(at.condition()),
             Figures.atLeast(gap.gapMm(), asked, FigureUnit.MM),

@@ -158,12 +158,14 @@ public final class RunFindings {
       }
     }
     findings.add(run(layout, name, worst));
-    findings.addAll(RunBeside.people(layout, name, tie, across, sittings, standings));
-  }
-
-  /** Returns the body of a run in a stance. */
-  static Solid solid(String name, Tie tie, Places places, Interval across) {
-    return BODIES.of(Stretches.of(name, tie, places, across));
+    findings.addAll(
+        RunBeside.people(
+            layout,
+            name,
+            RUN,
+            s -> BODIES.of(Stretches.of(name, tie, s.places(), across)),
+            sittings,
+            standings));
   }
 
   /** Two of its wheels of which one lies in the other, so that nothing can run between them. */

@@ -38,7 +38,7 @@ public final class LineFindings {
   /** How sharply it bends. */
   static final FindingKind BEND = new FindingKind("bend", FindingGroup.GAPS, Rests.ON_DRAWING);
 
-  static final Basis HOW =
+  private static final Basis HOW =
       Basis.model(
           "a thin rod through its points (natural spline), wheels, steering to both locks and"
               + " sections moved; of what it passes only tyres and what burns are looked at");
@@ -70,7 +70,9 @@ public final class LineFindings {
                   });
               findings.add(length(layout, drawn, name, line, found));
               findings.add(bend(drawn, name, line, found));
-              tyres.finding(layout, name).ifPresent(findings::add);
+              tyres
+                  .finding(layout, name, LINE, HOW, LineFindings::state, LineFindings::placed)
+                  .ifPresent(findings::add);
             });
     return findings;
   }
@@ -237,12 +239,12 @@ public final class LineFindings {
     return points.get(points.size() / 2);
   }
 
-  static Finding placed(Finding f, Way way, double[] at) {
+  private static Finding placed(Finding f, Way way, double[] at) {
     Finding there = f.at(new PointMm(at[0], at[2]), at[1]);
     return way.condition().kind() == Stance.Kind.OPEN ? there.openBy(way.opening()) : there;
   }
 
-  static Words state(Way way) {
+  private static Words state(Way way) {
     if (way.condition().kind() == Stance.Kind.OPEN) {
       return Words.of(
           ", section " + way.condition().stance().section() + " ",

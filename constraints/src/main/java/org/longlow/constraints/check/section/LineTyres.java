@@ -5,10 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.section.LineWays.Way;
@@ -40,6 +43,11 @@ final class LineTyres {
   private Near nearest;
 
   private record Wheel(WheelPart part, Tyre tyre, double beadMm) {}
+
+  /** Puts a finding where a line is worst. */
+  interface Placing {
+    Finding apply(Finding f, Way way, double[] at);
+  }
 
   private record Near(double mm, Wheel wheel, Way way, double[] at) {}
 
@@ -126,18 +134,24 @@ final class LineTyres {
   }
 
   /** Returns what is said where a line is nearer to a tyre than may be. */
-  Optional<Finding> finding(Layout layout, String name) {
+  Optional<Finding> finding(
+      Layout layout,
+      String name,
+      FindingKind kind,
+      Basis how,
+      Function<Way, Words> state,
+      Placing placed) {
     return Optional.ofNullable(nearest)
         .map(
             n -> {
               String wheel = n.wheel.part.name();
               Finding f =
                   Finding.held(
-                      LineFindings.LINE,
+                      kind,
                       About.thing(name, name).named(name, wheel),
                       Optional.of(n.way.condition()),
                       Figures.atLeast(n.mm, askedMm, FigureUnit.MM),
-                      List.of(Sources.of(layout, Demands.Key.TYRE_GAP), LineFindings.HOW),
+                      List.of(Sources.of(layout, Demands.Key.TYRE_GAP), how),
                       Words.of(
                           n.mm < 0
                               ? Words.of(
@@ -145,12 +159,12 @@ final class LineTyres {
                               : Words.of(
                                   name + " comes to the tyre of " + wheel + " within ",
                                   Say.mm(n.mm)),
-                          LineFindings.state(n.way),
+                          state.apply(n.way),
                           "; ",
                           Words.atLeast(askedMm),
                           " are asked: lead it past the tyre by further points that move with what"
                               + " holds them."));
-              return LineFindings.placed(f, n.way, n.at);
+              return placed.apply(f, n.way, n.at);
             });
   }
 }

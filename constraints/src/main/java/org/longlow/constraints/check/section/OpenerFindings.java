@@ -35,14 +35,6 @@ public final class OpenerFindings {
     for (String name : layout.sections().keySet()) {
       findings.addAll(LeftBehindFindings.of(name, layout, places));
       if (layout.sections().get(name).opens().equals(Opens.UNSAID)) {
-        findings.add(
-            untold(
-                name,
-                layout.sections().get(name),
-                "It is not told what a hand needs to open section "
-                    + name
-                    + ", nor whether it stays open or shut: say where the hand takes hold"
-                    + " (\"grip\"), and what gas springs, counterweights and catches it has."));
         continue;
       }
       Optional<Opener> opener = Opener.of(name, layout, places, shapes, ground);
