@@ -54,6 +54,11 @@ public record FrontPart(
     TRAILING_LINK
   }
 
+  /** Returns whether links carry the axle; a shop can make these and the legs. */
+  public boolean linked() {
+    return pivot.isPresent();
+  }
+
   @Override
   public Part.End end() {
     return Part.End.FRONT;
