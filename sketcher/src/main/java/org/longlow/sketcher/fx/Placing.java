@@ -199,10 +199,13 @@ final class Placing implements Hand {
     }
   }
 
-  /** By the grid, with Shift ten times as far, with Alt by 1 mm. */
+  /** By the grid, with Shift ten times as far, with Alt by a plain step of an arrow key. */
   private void step(KeyEvent e, int right, int up) {
     double grid = snapping().gridMm();
-    double step = e.isShiftDown() ? 10 * grid : e.isAltDown() ? 1 : grid;
+    double step =
+        e.isShiftDown()
+            ? 10 * grid
+            : e.isAltDown() ? ShownUnits.stepMm(shown().units(), false, false) : grid;
     PointMm to = snap.at().plus(new PointMm(right * step, up * step));
     // what is near would hold the ghost back
     pointAt(to, true);
