@@ -71,7 +71,7 @@ record Sundries(String what, String size, int count, String note) {
                         + ", its longest way");
     return new Sundries(
         Said.with(name, Names.word(line.kind())),
-        length + ", Ø " + sizes.mm(places.value(line.diameter())),
+        length + ", Ø" + sizes.mm(places.value(line.diameter())),
         1,
         line.note());
   }
@@ -83,8 +83,7 @@ record Sundries(String what, String size, int count, String note) {
         .pivot()
         .ifPresent(
             pivot -> {
-              String section =
-                  "Ø " + sizes.mm(places.value(front.tube())) + " or plates as broad, ";
+              String section = "Ø" + sizes.mm(places.value(front.tube())) + " or plates as broad, ";
               String between = " between holes";
               double leg = places.pin(front.bottom()).distance(places.pin(pivot));
               double link = places.pin(pivot).distance(places.pin(front.axle()));
