@@ -33,10 +33,10 @@ public final class Forms {
     return new Form(kind.name(), kind.help(), walk.rows());
   }
 
-  /** Returns the form of name, title, title block and notes of the layout. */
+  /** Returns the form of name, title, title block, currency and notes of the layout. */
   public static Form whole(Layout layout) {
     FormWalk walk = new FormWalk(layout);
-    for (String key : List.of("name", "title", "titleBlock", "notes")) {
+    for (String key : List.of("name", "title", "titleBlock", "currency", "notes")) {
       walk.field(Document.LAYOUT.field(key), layout, List.of(), "", 0);
     }
     return new Form(Document.LAYOUT.name(), Document.LAYOUT.help(), walk.rows());

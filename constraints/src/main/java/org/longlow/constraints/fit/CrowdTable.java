@@ -89,11 +89,24 @@ public final class CrowdTable {
       if (lines[i].isBlank()) {
         continue;
       }
-      if (people.size() == SampledCrowd.MOST) {
-        fault("line " + (i + 1) + ": more than " + SampledCrowd.MOST + " people; split the table");
+      String where = "line " + (i + 1);
+      StringBuilder row = new StringBuilder(lines[i]);
+      boolean open = isOpen(lines[i]);
+      while (open && i + 1 < lines.length) {
+        i++;
+        // what stands on two lines is a name, which is told on one
+        row.append(' ').append(lines[i]);
+        open ^= isOpen(lines[i]);
+      }
+      if (open) {
+        fault(where + ": a cell begins with \" and does not end with one; add it");
         return;
       }
-      row("line " + (i + 1), cells(lines[i], mark), columns);
+      if (people.size() == SampledCrowd.MOST) {
+        fault(where + ": more than " + SampledCrowd.MOST + " people; split the table");
+        return;
+      }
+      row(where, cells(row.toString(), mark), columns);
     }
     if (people.isEmpty() && faults.isEmpty()) {
       fault("there are headings and nobody under them; write a line for each person");
@@ -235,6 +248,11 @@ public final class CrowdTable {
               + ", or one with its unit");
       return Optional.empty();
     }
+  }
+
+  /** Whether an odd number of quotes leaves a cell open, or closes one that was. */
+  private static boolean isOpen(String line) {
+    return line.chars().filter(c -> c == '"').count() % 2 == 1;
   }
 
   /** Splits a row; in quotes a mark is a letter like others, and two quotes are one. */

@@ -148,6 +148,11 @@ public record FrontPart(
         Links.NONE);
   }
 
+  /** Returns whether links carry the axle; a shop can make these and the legs. */
+  public boolean linked() {
+    return pivot.isPresent();
+  }
+
   @Override
   public Part.End end() {
     return Part.End.FRONT;

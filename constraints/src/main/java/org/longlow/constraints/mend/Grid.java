@@ -31,6 +31,10 @@ record Grid(Unit unit, double step, int probe, int most, double much) {
   /** Counted things, such as links of a chain: one more, or a few. */
   private static final Grid COUNT = new Grid(Unit.NONE, 1, 1, 12, 1);
 
+  /** A number of inches at the end; a name such as chain ends so too. */
+  private static final Pattern INCHES_LAST =
+      Pattern.compile("(?<![A-Za-z0-9_.])\\d*\\.?\\d+\\s*in$");
+
   /** A constant at the end of a sum. */
   private static final Pattern LAST =
       Pattern.compile("(.*\\S)\\s*([+-])\\s*(\\d+(?:\\.\\d+)?)\\s*([A-Za-z/]+)\\s*");
@@ -38,7 +42,7 @@ record Grid(Unit unit, double step, int probe, int most, double much) {
   /** Returns the steps of a quantity; empty for those that are given by what one has. */
   static Optional<Grid> of(Formula written, Dim dim) {
     if (dim.equals(Dim.LENGTH)) {
-      return Optional.of(written.text().strip().endsWith("in") ? INCH : MM);
+      return Optional.of(INCHES_LAST.matcher(written.text().strip()).find() ? INCH : MM);
     }
     if (dim.equals(Dim.ANGLE)) {
       return Optional.of(DEG);

@@ -119,19 +119,6 @@ final class Fittings {
         signals.x() - SIGNAL_DEPTH_MM / 2, Math.min(signals.z(), HIGHEST_REFLECTOR_MM));
   }
 
-  /** Where a leg of the fork is at a height, from the front axle. */
-  private PointMm legAt(double z) {
-    PointMm axle = new PointMm(0, rolling.front.freeRadiusMm());
-    PointMm top = rolling.headTop(0);
-    PointMm low = axle;
-    if (room.brief.front() != FrontPart.Kind.TELESCOPIC) {
-      top = rolling.headBottom(0);
-      PointMm pivot = draft.at("linkPivot");
-      low = new PointMm(pivot.x() - room.wheelbaseMm, pivot.z());
-    }
-    return low.towards(top, (z - low.z()) / (top.z() - low.z()));
-  }
-
   /** On the riser of the bars, from the front axle: as low as feet and shanks let them be. */
   private PointMm signals(double lampAheadMm) {
     PointMm top = rolling.headTop(room.wheelbaseMm);

@@ -1,5 +1,6 @@
 package org.longlow.constraints.words;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -23,6 +24,19 @@ public final class Counted {
     return one + (hisses ? "es" : "s");
   }
 
+  /** Returns the word for one where there is one, else that for several, such as is and are. */
+  public static String either(long n, String one, String several) {
+    return n == 1 ? one : several;
+  }
+
+  /** Returns them with commas between and an and before the last. */
+  public static String listed(List<String> all) {
+    int last = all.size() - 1;
+    return last < 1
+        ? String.join("", all)
+        : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
+  }
+
   /** Returns what one of several is called: a touch of touches, a layer of layers. */
   public static String one(String many) {
     Matcher hissing = HISSING.matcher(many);
@@ -32,6 +46,6 @@ public final class Counted {
     if (many.endsWith("bodies")) {
       return many.substring(0, many.length() - "ies".length()) + "y";
     }
-    return many.endsWith("s") ? many.substring(0, many.length() - 1) : many;
+    return many.endsWith("s") && !many.endsWith("ss") ? many.substring(0, many.length() - 1) : many;
   }
 }

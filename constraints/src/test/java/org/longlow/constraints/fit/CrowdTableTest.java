@@ -36,6 +36,10 @@ class CrowdTableTest {
     assertThat(olaf.sex()).isEqualTo(Sex.MALE);
     assertThat(olaf.statureMm()).isEqualTo(1702);
     assertThat(olaf.get("sittingheight")).isCloseTo(35.5 * 25.4, within(1e-9));
+    MeasuredCrowd broken =
+        crowd("name,sex,stature,mass\n\"Ida\nof the Hut\",f,1625,68\nB,m,1700,70");
+    assertThat(broken.size()).isEqualTo(2);
+    assertThat(broken.name(0)).isEqualTo("Ida of the Hut");
     assertThat(crowd("sex;stature;mass\nwoman;1650;62\n").name(0)).isEqualTo("1");
     assertThat(CrowdTable.of("sex\tstature\tmass").faults())
         .containsExactly("there are headings and nobody under them; write a line for each person");
@@ -50,6 +54,7 @@ class CrowdTableTest {
         "'sex,stature,mass,sitingheight\\n'|did you mean sittingheight?",
         "'sex,stature,mass,mass\\n'|line 1: mass is there twice",
         "'sex,stature kg,mass\\n'|is no unit of stature; use mm, cm or in",
+        "'name,sex,stature,mass\\nA,f,1600,60\\n\"B,m,1700,70\\nC,m,1700,70'|line 3: a cell begins with",
         "'sex,stature,mass\\nfemale,1600'|line 2 has 2 values for 3 columns",
         "'sex,stature,mass\\nduck,1600,60'|line 2: sex is \"duck\"; use female or male",
         "'sex,stature,mass\\nfemale,tall,60'|line 2: stature is \"tall\"; write a number of mm",

@@ -163,7 +163,7 @@ class FormTest {
       case "demands" -> Forms.demands(layout);
       case "asBuilt" -> Forms.asBuilt(layout);
       case "titleBlock" -> Forms.whole(layout);
-      case "name", "title", "notes" -> Forms.whole(layout);
+      case "name", "title", "currency", "notes" -> Forms.whole(layout);
       default -> Forms.of(layout, new Entries.Entry(path.get(0), path.get(1))).orElseThrow();
     };
   }

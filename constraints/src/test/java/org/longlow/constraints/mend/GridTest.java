@@ -42,6 +42,20 @@ class GridTest {
     assertThat(value(text)).isCloseTo(value(written) + steps * step, within(1e-4));
   }
 
+  /** Names may end as inches do. */
+  @ParameterizedTest
+  @CsvSource({
+    "chain, chain + 3 mm",
+    "a + origin, a + origin + 3 mm",
+    "a - x2in, a - x2in + 3 mm",
+    "a + 1.5in, a + 1.65 in",
+    ".5 in, 0.65 in"
+  })
+  void onlyANumberOfInchesIsSteppedInInches(String written, String text) {
+    Formula formula = Formula.parse(written);
+    assertThat(Grid.of(formula, Dim.LENGTH).orElseThrow().plus(formula, 3)).isEqualTo(text);
+  }
+
   @Test
   void whatOneHasIsNotChanged() {
     assertThat(Grid.of(Formula.parse("80 kg"), Dim.MASS)).isEmpty();

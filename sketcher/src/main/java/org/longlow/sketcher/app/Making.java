@@ -3,8 +3,10 @@ package org.longlow.sketcher.app;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -208,11 +210,14 @@ public final class Making {
         : Output.pdf(List.of(page), page.title(), file);
   }
 
-  /** Writes the findings as JSON. */
-  public static void findings(Study study, Path file) throws IOException {
+  /** Writes the findings as JSON, which has no seal: whatever else is there is kept beside. */
+  public static Optional<Path> findings(Study study, Path file) throws IOException {
     byte[] text = StudyJson.of(study).getBytes(StandardCharsets.UTF_8);
     Output.folder(file);
-    WholeFile.write(file, out -> out.write(text));
+    return WholeFile.replace(
+        file,
+        out -> out.write(text),
+        there -> Files.exists(there) && !Arrays.equals(Files.readAllBytes(there), text));
   }
 
   /** Returns whether a part may be asked for by name: what is bought has a dummy. */

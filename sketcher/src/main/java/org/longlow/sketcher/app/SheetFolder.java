@@ -212,9 +212,12 @@ final class SheetFolder implements AutoCloseable {
     }
     if (earlier > 0) {
       remarks.add(
-          earlier
-              + " files of other templates there are of an earlier run and show the layout as it"
-              + " was then");
+          Counted.of(earlier, "file")
+              + Counted.either(
+                  earlier,
+                  " of another template there is of an earlier run and shows",
+                  " of other templates there are of an earlier run and show")
+              + " the layout as it was then");
     }
     if (!strangers.isEmpty()) {
       remarks.add(

@@ -48,23 +48,20 @@ final class ChartCommand implements Callable<Integer> {
     SheetOption.drawing(out);
     Outputs.file(out, file);
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
+    BalanceChart chart =
+        BalanceChart.of(study)
+            .orElseThrow(() -> new Refusal(file + ": not drawn: " + BalanceChart.NONE));
     PrintWriter text = spec.commandLine().getOut();
-    Optional<BalanceChart> chart = BalanceChart.of(study);
-    if (chart.isEmpty()) {
-      text.println("not drawn: " + BalanceChart.NONE);
-      text.flush();
-      return ExitCodes.of(study);
-    }
-    Optional<Path> kept = Making.chart(study, chart.get(), out);
+    Optional<Path> kept = Making.chart(study, chart, out);
     TextTable table =
         new TextTable(
             BalanceChart.HEADINGS.stream().map(h -> TextTable.Column.of(h, WIDEST)).toList());
-    for (List<String> row : chart.get().rows()) {
+    for (List<String> row : chart.rows()) {
       table.row(row);
     }
     table.print(text);
     text.println(BalanceChart.CAPTION);
-    text.println("drawn " + chart.get().who() + ": " + out);
+    text.println("drawn " + chart.who() + ": " + out);
     kept.ifPresent(k -> text.println(Outputs.kept(k)));
     text.flush();
     return ExitCodes.of(study);

@@ -54,6 +54,7 @@ final class CheckCommand implements Callable<Integer> {
               ? "--mends is " + mends + "; give 0 or more"
               : "--mends looks at what was built; give --as-built with it, or leave it out");
     }
+    new Unused().see(json && mends != null, "--mends").refuse("--json has no mends");
     Study study = state.study();
     Loading.sayWhatGaveWay(study.placed(), file, spec.commandLine().getErr());
     PrintWriter out = spec.commandLine().getOut();

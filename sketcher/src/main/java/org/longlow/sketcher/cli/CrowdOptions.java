@@ -68,7 +68,7 @@ final class CrowdOptions {
       paramLabel = "GEAR",
       description =
           "helmet, boots, clothes, with commas between, or nothing; helmet,boots unless said.")
-  private List<String> wearing = List.of("helmet", "boots");
+  private List<String> wearing;
 
   @Option(
       names = "--without",
@@ -121,9 +121,15 @@ final class CrowdOptions {
             () -> new Refusal(read.faults().stream().map(f -> measured + ": " + f).toList()));
   }
 
+  private List<String> worn() {
+    return wearing == null
+        ? List.of("helmet", "boots")
+        : wearing.stream().map(String::strip).toList();
+  }
+
   /** Returns what all of them wear. */
   Gear gear() {
-    List<String> worn = wearing.stream().map(String::strip).toList();
+    List<String> worn = worn();
     if (worn.equals(List.of("nothing"))) {
       return Gear.NONE;
     }
@@ -165,7 +171,7 @@ final class CrowdOptions {
         String.valueOf(seed),
         String.valueOf(women),
         String.valueOf(from),
-        new TreeSet<>(wearing).toString(),
+        new TreeSet<>(worn()).toString(),
         new TreeSet<>(without).toString());
   }
 
@@ -176,10 +182,14 @@ final class CrowdOptions {
    */
   boolean areAsked() {
     boolean asked = people != null || measured != null;
-    boolean said = seed != null || women != null || from != null || !without.isEmpty();
-    if (said && !asked) {
-      throw new Refusal(
-          "--seed, --women, --from and --without are about a crowd: say --people or --measured too");
+    if (!asked) {
+      new Unused()
+          .see(seed != null, "--seed")
+          .see(women != null, "--women")
+          .see(from != null, "--from")
+          .see(wearing != null, "--wearing")
+          .see(!without.isEmpty(), "--without")
+          .refuse("without --people or --measured no crowd is meant: say one of them");
     }
     return asked;
   }

@@ -65,7 +65,7 @@ final class DemoCommand implements Callable<Integer> {
     Study study = Study.of(layout);
     Demos.copy(name, folder);
     List<Path> kept = new ArrayList<>();
-    Making.findings(study, folder.resolve("findings.json"));
+    Making.findings(study, folder.resolve("findings.json")).ifPresent(kept::add);
     String today = LocalDate.now().toString();
     Making.Drawn svg = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, today);
     svg.kept().ifPresent(kept::add);

@@ -71,13 +71,12 @@ final class DrawCommand implements Callable<Integer> {
 
   @Option(
       names = "--projection",
-      defaultValue = "first-angle",
       converter = ProjectionOption.class,
       paramLabel = "first-angle|third-angle",
       description = {
         "Where front view and plan stand about the elevation with --view all (ISO 5456-2):",
         "first-angle, left of it and below it, or third-angle, right of it and above it;",
-        "${DEFAULT-VALUE} unless said."
+        "first-angle unless said."
       })
   private Views.Projection projection;
 
@@ -123,6 +122,9 @@ final class DrawCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     SheetOption.drawing(out);
     Outputs.file(out, file);
+    new Unused()
+        .see(projection != null && kind != Views.Kind.ALL, "--projection")
+        .refuse("only --view all has views that stand about another");
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
     PictureOptions options = view.of(study);
     LayerChoice layers = layers();
@@ -136,7 +138,7 @@ final class DrawCommand implements Callable<Integer> {
               : ViewSheets.sheet(
                   study,
                   options,
-                  new Views(kind, projection, layers),
+                  new Views(kind, projection(), layers),
                   onSheet.scale(),
                   paper,
                   onSheet.issued());
@@ -187,6 +189,10 @@ final class DrawCommand implements Callable<Integer> {
                                 : "there are "
                                     + String.join(
                                         ", ", all.stream().map(Occupant::words).toList())))));
+  }
+
+  private Views.Projection projection() {
+    return projection == null ? Views.Projection.FIRST_ANGLE : projection;
   }
 
   private LayerChoice layers() {

@@ -20,11 +20,13 @@ import org.longlow.constraints.json.FitJson;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.words.Counted;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.FitPart;
 import org.longlow.sketcher.app.FitSet;
 import org.longlow.sketcher.app.FitWords;
+import org.longlow.sketcher.desk.TracedFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -98,7 +100,7 @@ final class FitCommand implements Callable<Integer> {
     FitReport report;
     Optional<AdjustReport> adjusted;
     try (ProgressLine line = ProgressLine.ofLongWork()) {
-      report = judged(judge, crowd, on, line);
+      report = judged(layout, judge, crowd, on, line);
       adjusted =
           plain
               ? Optional.empty()
@@ -108,12 +110,12 @@ final class FitCommand implements Callable<Integer> {
     return ExitCodes.PASS;
   }
 
-  private FitReport judged(BodyJudge judge, Crowd crowd, int on, ProgressLine line)
+  private FitReport judged(Layout layout, BodyJudge judge, Crowd crowd, int on, ProgressLine line)
       throws IOException {
     if (out == null) {
       return FitPart.none(judge, crowd, on, line::show);
     }
-    FitPart part = FitPart.in(out, work());
+    FitPart part = FitPart.in(out, work(layout));
     FitReport report = part.run(judge, crowd, on, line::show);
     part.aside()
         .ifPresent(
@@ -130,15 +132,20 @@ final class FitCommand implements Callable<Integer> {
     if (part.before() > 0) {
       spec.commandLine()
           .getErr()
-          .println("longlow: gone on with " + part.before() + " people judged before");
+          .println(
+              "longlow: gone on with " + Counted.of(part.before(), "person") + " judged before");
     }
     return report;
   }
 
   /** What a run is, so that only the same goes on with its part. */
-  private List<byte[]> work() throws IOException {
+  private List<byte[]> work(Layout layout) throws IOException {
     List<byte[]> work = new ArrayList<>();
     work.add(Files.readAllBytes(file));
+    for (String drawing : TracedFiles.of(layout)) {
+      Path traced = file.toAbsolutePath().resolveSibling(drawing);
+      work.add(Files.isRegularFile(traced) ? Files.readAllBytes(traced) : new byte[0]);
+    }
     work.add(crowds.table());
     String asked = Version.NUMBER + " " + crowds.says();
     work.add(asked.getBytes(StandardCharsets.UTF_8));

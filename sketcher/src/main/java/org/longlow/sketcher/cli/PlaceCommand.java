@@ -162,12 +162,12 @@ final class PlaceCommand implements Callable<Integer> {
   }
 
   /** The search takes a while; say at once what would only come out at the end. */
-  private void checkFolder() {
+  private void checkFolder() throws IOException {
     Path folder = out.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(out)) {
       throw new Refusal("--out is " + out + "; give a file in a folder that exists");
     }
-    Outputs.file(out);
+    Outputs.file(out, file);
   }
 
   /**

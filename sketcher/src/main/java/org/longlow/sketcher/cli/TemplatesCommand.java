@@ -106,6 +106,13 @@ final class TemplatesCommand implements Callable<Integer> {
   }
 
   private int calibration() throws IOException {
+    new Unused()
+        .see(file != null, "FILE")
+        .see(!parts.isEmpty(), "--part")
+        .see(whole != null, "--whole")
+        .see(view.isGiven(), "--who and --stance")
+        .see(variant.isAsked(), "the state of the machine")
+        .refuse("--calibration makes one page, alike for all machines");
     if (printer.forgets()) {
       throw new Refusal(
           "--measured-across and --measured-along are kept under the name of a printer, and none is"

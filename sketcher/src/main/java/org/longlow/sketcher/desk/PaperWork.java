@@ -16,6 +16,7 @@ import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.PartPaper;
 import org.longlow.sketcher.app.Ready;
+import org.longlow.sketcher.app.RuleLength;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.PrintCorrection;
@@ -239,16 +240,11 @@ public final class PaperWork {
             Optional.of(
                 "what does the bar "
                     + way
-                    + " measure? Type it in millimetres, such as 199.4 for the long one"));
+                    + " measure? Type it in millimetres, such as 199.4 for the long one, or as 7.86 in"));
   }
 
   private static Optional<Double> mm(String text) {
-    String number = text.strip().replaceFirst("\\s*mm$", "").replace(',', '.');
-    try {
-      return Optional.of(Double.valueOf(number));
-    } catch (NumberFormatException e) {
-      return Optional.empty();
-    }
+    return RuleLength.mm(text.replace(',', '.'));
   }
 
   /** Returns the papers that can be chosen by name. */

@@ -16,7 +16,7 @@ public final class TracedFiles {
   private TracedFiles() {}
 
   /** Returns the files named by {@code layout}, relative to its folder. */
-  static Set<String> of(Layout layout) {
+  public static Set<String> of(Layout layout) {
     Set<String> files = new LinkedHashSet<>();
     for (Part part : layout.parts().values()) {
       if (part.edge().orElse(null) instanceof Outline.Traced traced) {

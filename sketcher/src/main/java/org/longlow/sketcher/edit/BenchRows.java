@@ -37,7 +37,7 @@ final class BenchRows {
   }
 
   /** What stands in for nothing said is told in the units shown. */
-  Row plain(FormRows.Said said) {
+  private Row plain(FormRows.Said said) {
     String usual = said.usual();
     boolean figure = said.dim().isPresent() && usual.matches("[0-9].*");
     return new Row(

@@ -84,11 +84,11 @@ public final class OnBench {
     List<String> lacks = Lacking.of(part);
     for (FormRows.Said said : FormRows.of(form("parts", part.name()))) {
       if (lacks.contains(key(said))) {
-        lacking.add(rows.plain(said));
+        lacking.add(rows.said(said));
       } else if (said.isQuantity() && !said.target().path().contains(FORMERS)) {
         own.add(rows.said(said));
       } else {
-        more.add(rows.plain(said));
+        more.add(rows.said(said));
       }
     }
     List<Row> pins = new ArrayList<>();
@@ -154,7 +154,7 @@ public final class OnBench {
             new Group(MeasuredRows.HEADING, measured.pin(name))),
         FormRows.of(form("pins", name)).stream()
             .filter(said -> !said.isQuantity() && !said.label().equals("nailed"))
-            .map(rows::plain)
+            .map(rows::said)
             .toList());
   }
 
@@ -178,7 +178,7 @@ public final class OnBench {
         List.of(new Group("body", body)),
         FormRows.of(form("crew", person.name())).stream()
             .filter(said -> !shown.contains(said.label()))
-            .map(rows::plain)
+            .map(rows::said)
             .toList());
   }
 

@@ -63,13 +63,18 @@ public final class Several {
         layout -> without(layout, entries).layout());
   }
 
-  /** Says what becomes of the rest where things are taken out; empty if nothing names them. */
+  /**
+   * Says what becomes of the rest where things are taken out; empty if nothing names them and
+   * nothing was measured of them.
+   */
   public static String follows(Layout layout, List<Entry> entries) {
     Entries.Without without = without(layout, entries);
     String out = called(entries.stream().map(Entry::name).toList());
     List<String> lines = new ArrayList<>();
+    List<String> measured = MeasuredLost.of(layout.asBuilt(), without.layout().asBuilt());
     // pins of no use to anything that stays are no reason to ask
-    if (without.changed().isEmpty()
+    if (measured.isEmpty()
+        && without.changed().isEmpty()
         && entries.stream().noneMatch(Several::isPin)
         && without.also().stream().allMatch(Several::isPin)) {
       return "";
@@ -80,6 +85,9 @@ public final class Several {
     if (!without.changed().isEmpty()) {
       String it = entries.size() == 1 ? "It is" : "They are";
       lines.add(it + " named no more by " + names(without.changed()) + ".");
+    }
+    if (!measured.isEmpty()) {
+      lines.add("What was measured as built goes too: " + String.join(", ", measured) + ".");
     }
     return String.join("\n", lines);
   }

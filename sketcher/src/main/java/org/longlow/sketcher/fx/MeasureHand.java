@@ -183,9 +183,9 @@ final class MeasureHand implements Hand {
     }
   }
 
-  /** By 1 mm, with Shift 10 mm; what is near takes the pointer, with Alt nothing does. */
+  /** By a step of an arrow key; what is near takes the pointer, with Alt nothing does. */
   private void push(KeyEvent e, int right, int up) {
-    double mm = e.isShiftDown() ? 10 : 1;
+    double mm = ShownUnits.stepMm(e, ShownUnits.of(desk));
     PointMm from =
         over == null ? board.inMachine(board.getWidth() / 2, board.getHeight() / 2) : over.at();
     // it would be held where it is

@@ -210,10 +210,13 @@ final class Placing implements Hand {
     }
   }
 
-  /** By the grid, with Shift ten times as far, with Alt by 1 mm and freely. */
+  /** By the grid, with Shift ten times as far, with Alt by a plain step of an arrow key, freely. */
   private void step(KeyEvent e, int right, int up) {
     double grid = snapping().gridMm();
-    double step = e.isShiftDown() ? 10 * grid : e.isAltDown() ? 1 : grid;
+    double step =
+        e.isShiftDown()
+            ? 10 * grid
+            : e.isAltDown() ? ShownUnits.stepMm(shown().units(), false, false) : grid;
     // from where it was aimed at, or what it was drawn to would hold the ghost back
     PointMm from = e.isAltDown() ? snap.at() : aimed;
     pointAt(from.plus(new PointMm(right * step, up * step)), e.isAltDown());

@@ -284,7 +284,7 @@ final class StanceSlides extends VBox {
   /** Its sentence hangs over the place; here is room for one line. */
   private static String briefly(Finding hands) {
     String kept = Double.isNaN(hands.value()) ? "" : ", to " + FigureUnit.DEG.says(hands.value());
-    return " " + hands.subject() + ": " + hands.verdict().says() + kept + ".";
+    return " " + hands.subject() + " " + hands.verdict().says() + kept + ".";
   }
 
   private static String side(String moved, String still, double deg) {

@@ -56,9 +56,9 @@ public final class Report {
     String name = study.layout().name();
     h.element("p class=\"quiet\"", date.isEmpty() ? name : name + ", " + date);
     h.raw("<ul class=\"counts\">");
-    count(h, "fail", study.count(Verdict.FAIL), "■", "fail");
-    count(h, "caution", study.count(Verdict.CAUTION), "▲", "need care");
-    count(h, "pass", study.count(Verdict.PASS), "●", "pass");
+    count(h, study, Verdict.FAIL, "■");
+    count(h, study, Verdict.CAUTION, "▲");
+    count(h, study, Verdict.PASS, "●");
     h.raw("</ul>\n");
     if (study.contradicts()) {
       List<String> blame =
@@ -78,8 +78,10 @@ public final class Report {
     h.raw("</header>\n");
   }
 
-  private static void count(Html h, String kind, long n, String sign, String words) {
-    h.raw("<li class=\"" + kind + "\"><b>").text(sign + " " + n).raw("</b>").text(words);
+  private static void count(Html h, Study study, Verdict verdict, String sign) {
+    long n = study.count(verdict);
+    h.raw("<li class=\"" + verdict.word() + "\"><b>").text(sign + " " + n).raw("</b>");
+    h.text(verdict.does(n));
     h.raw("</li>");
   }
 

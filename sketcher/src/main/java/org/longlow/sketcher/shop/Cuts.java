@@ -102,22 +102,8 @@ public record Cuts(
   private static void cushion(
       Study study, CushionPart c, List<FlatCut> boards, List<FlatCut> foam) {
     Places places = study.placed().places();
-    List<Interval> across =
-        study.shapes().get(c.name()).prisms().stream().map(Prism::across).distinct().toList();
-    int pieces = Math.max(1, across.size());
-    double wide = across.stream().mapToDouble(Interval::length).max().orElse(0);
-    double length = places.pin(c.from()).distance(places.pin(c.to()));
-    boards.add(
-        FlatCut.rectangle(
-            c.name(),
-            "board",
-            pieces,
-            Material.PLYWOOD.word(),
-            "",
-            places.value(c.board()),
-            length,
-            wide,
-            true));
+    FlatCut board = board(study, c);
+    boards.add(board);
     int number = 0;
     for (FoamSpec layer : c.layers()) {
       number++;
@@ -128,14 +114,31 @@ public record Cuts(
                   + number
                   + (number == 1 ? " (top)" : "")
                   + (layer.closedCell() ? ", closed cell" : ""),
-              pieces,
+              board.pieces(),
               Material.FOAM.word(),
               layer.name(),
               places.value(layer.thickness()),
-              length,
-              wide,
+              board.longMm(),
+              board.wideMm(),
               false));
     }
+  }
+
+  /** Returns the board of a cushion, as large as its foam. */
+  static FlatCut board(Study study, CushionPart c) {
+    Places places = study.placed().places();
+    List<Interval> across =
+        study.shapes().get(c.name()).prisms().stream().map(Prism::across).distinct().toList();
+    return FlatCut.rectangle(
+        c.name(),
+        "board",
+        Math.max(1, across.size()),
+        Material.PLYWOOD.word(),
+        "",
+        places.value(c.board()),
+        places.pin(c.from()).distance(places.pin(c.to())),
+        across.stream().mapToDouble(Interval::length).max().orElse(0),
+        true);
   }
 
   /** Returns whether there is nothing to cut. */

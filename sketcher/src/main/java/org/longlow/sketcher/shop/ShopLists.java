@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.machine.shop.BarPlan;
 import org.longlow.constraints.machine.shop.SheetPlan;
 import org.longlow.constraints.shape.PartShape;
@@ -48,7 +48,7 @@ final class ShopLists {
               w(part.base().material()),
               f(part.paired() ? 2 : 1),
               f(known(shape.massKg())),
-              w(made(part.traits().make())),
+              w(made(part)),
               f(part.base().purchase().price().map(places::value).orElse(Double.NaN)),
               w(part.base().note())));
     }
@@ -72,8 +72,11 @@ final class ShopLists {
     return figure > 0 ? figure : Double.NaN;
   }
 
-  private static String made(Make make) {
-    return switch (make) {
+  private static String made(Part part) {
+    if (part instanceof FrontPart front && front.linked()) {
+      return "bought, or legs and links by template";
+    }
+    return switch (part.traits().make()) {
       case BOUGHT -> "bought";
       case MADE -> "by template";
       case FITTED -> "by template, fitted";

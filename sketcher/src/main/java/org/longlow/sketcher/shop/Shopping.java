@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Purchase;
@@ -78,6 +79,9 @@ public final class Shopping {
     }
     for (Map.Entry<String, Tie> run : Runs.of(study.layout())) {
       list.run(run.getKey(), run.getValue(), study.layout(), places);
+    }
+    for (Sundries one : Sundries.of(study)) {
+      list.line(one.what(), one.size(), one.count(), Double.NaN, Per.PIECE, Double.NaN, one.note());
     }
     ShopTable fasteners = fasteners(study);
     fasteners
@@ -195,7 +199,13 @@ public final class Shopping {
     boolean either = ByTemplate.isBoughtOrMade(part) && !ofSheet;
     if (part.traits().make() == Make.BOUGHT || either || !Double.isNaN(price)) {
       int pieces = part.paired() ? 2 : 1;
-      String how = either && Double.isNaN(price) ? "bought, or made to its template" : "";
+      boolean linked = part instanceof FrontPart front && front.linked();
+      String how =
+          !Double.isNaN(price)
+              ? ""
+              : linked
+                  ? "bought, or legs and links made to their templates"
+                  : either ? "bought, or made to its template" : "";
       line(Said.with(part.name(), part.what()), how, pieces, Double.NaN, Per.PIECE, price, "");
     }
   }

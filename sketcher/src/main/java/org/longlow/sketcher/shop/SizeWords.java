@@ -42,6 +42,11 @@ public record SizeWords(Units units) {
         : Decimals.upTo(2, mm2 / SQUARE_FOOT_MM2) + " ft²";
   }
 
+  /** Returns a force with its unit. */
+  public String newtons(double value) {
+    return units.says(value, FigureSort.FORCE);
+  }
+
   /** Returns a mass with two decimals. */
   public String kg(double value) {
     return Decimals.upTo(2, value * units.factor(FigureSort.MASS)) + units.sign(FigureSort.MASS);

@@ -20,7 +20,7 @@ final class LinkTemplates {
 
   /** Returns whether a part is a front with links. */
   static boolean has(Part part) {
-    return part instanceof FrontPart front && front.pivot().isPresent();
+    return part instanceof FrontPart front && front.linked();
   }
 
   /** Returns leg and link of a front; none for any other part. */

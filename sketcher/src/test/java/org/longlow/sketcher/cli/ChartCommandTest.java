@@ -40,7 +40,8 @@ class ChartCommandTest {
           "fore": {"kind": "wheel", "end": "front", "axle": "front", "tyre": "110/80-16"}}}
         """);
     Ran ran = Ran.of("chart", file, "--out", folder.resolve("b.svg"));
-    assertThat(ran.out()).contains("not drawn: ", "needs two wheels with a mass");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("not drawn: ", "needs two wheels with a mass");
     assertThat(folder.resolve("b.svg")).doesNotExist();
   }
 }

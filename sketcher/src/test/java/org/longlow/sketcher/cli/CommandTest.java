@@ -55,7 +55,11 @@ class CommandTest {
   @Test
   void demoDoesTheWholeJobAndEndsWithItsFindings() throws IOException {
     Path out = folder.resolve("made");
+    Files.createDirectories(out);
+    Files.writeString(out.resolve("findings.json"), "my notes");
     Ran ran = Ran.of("demo", "--out", out);
+    assertThat(ran.out()).contains("is kept as ");
+    assertThat(out.resolve("findings.replaced.json")).hasContent("my notes");
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
     for (String name : List.of("elevation.svg", "elevation.pdf", "report.html", "findings.json")) {

@@ -305,6 +305,16 @@ class DrawOptionsTest {
   }
 
   @Test
+  void aProjectionOfOneViewIsRefused() throws Exception {
+    Path file = Demos.copy("dunlin", folder);
+    Path out = folder.resolve("one.svg");
+    Ran ran = Ran.of("draw", file, "--out", out, "--projection", "first-angle");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("leave out --projection");
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
   void aViewThatThereIsNotIsRefusedWithThoseThereAre() {
     Ran ran = Ran.of("draw", file, "--out", folder.resolve("x.svg"), "--view", "rear");
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.desk.TracedFiles;
 
 /** A crowd on a shipped machine, as a command. */
 class FitCommandTest {
@@ -67,6 +68,23 @@ class FitCommandTest {
     Ran other = fit("--people", 11, "--out", killed);
     assertThat(other.err()).doesNotContain("gone on");
     assertThat(Files.readAllLines(killed.resolve("people.csv"))).hasSize(12);
+  }
+
+  /** Outlines may be traced from drawings beside the layout, which are part of the machine. */
+  @Test
+  void aDrawingThatWasChangedIsAnotherMachine() throws IOException {
+    Path curlew = Demos.copy("curlew", folder);
+    Path out = folder.resolve("traced");
+    Files.createDirectories(out.resolve("stature.svg").resolve("x"));
+    assertThat(asked(curlew, out).code()).isNotZero();
+    assertThat(asked(curlew, out).err()).contains("gone on with 1 person judged before");
+    Path drawing = folder.resolve(TracedFiles.of(Demos.layout("curlew")).iterator().next());
+    Files.writeString(drawing, Files.readString(drawing) + "\n");
+    assertThat(asked(curlew, out).err()).contains("another state of the machine");
+  }
+
+  private static Ran asked(Path machine, Path out) {
+    return Ran.of("fit", machine, "--people", 1, "--no-adjust", "--out", out);
   }
 
   /** What a run has in its part when all are judged and no table is written. */

@@ -236,8 +236,12 @@ class PlaceCommandTest {
         .satisfies(
             ran -> {
               assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
-              assertThat(ran.err()).contains("say --people or --measured too");
+              assertThat(ran.err()).contains("without --people or --measured", "out --women");
             });
+    assertThat(Ran.of("place", file, "--move", "grips", "--wearing", "nothing", "--seed", 2).err())
+        .contains("leave out --seed and --wearing");
+    assertThat(Ran.of("place", file, "--move", "grips", "--out", file).err())
+        .contains("which is the layout itself");
     Files.writeString(folder.resolve("club.csv"), "name,sex,stature,mass\nIda,female,1640,64\n");
     Path out = folder.resolve("roomier.json");
     Ran ran =

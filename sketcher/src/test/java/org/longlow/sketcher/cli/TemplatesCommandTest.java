@@ -100,6 +100,20 @@ class TemplatesCommandTest {
         Ran.of("templates", "--calibration", "--out", out, "--measured-along", "7.86 in");
     assertThat(forgotten.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(forgotten.err()).contains("add --printer NAME");
+    Ran more =
+        Ran.of(
+            "templates",
+            "none.json",
+            "--calibration",
+            "--out",
+            out,
+            "--part",
+            "pan",
+            "--whole",
+            "side",
+            "--as-built");
+    assertThat(more.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(more.err()).contains("leave out FILE, --part, --whole and the state of the machine");
     Ran ran = Ran.of("templates", "--calibration", "--out", out, "--paper", "letter");
     assertThat(ran.code()).as(ran.said()).isEqualTo(ExitCodes.PASS);
     assertThat(ran.said()).contains("--printer NAME --measured-across MM");

@@ -36,6 +36,8 @@ class VariantCommandsTest {
     assertThat(Ran.of("check", file).out())
         .doesNotContain("as-built")
         .doesNotContain("scales.machine");
+    assertThat(Ran.of("check", file, "--as-built", "--mends", 0, "--json").err())
+        .contains("--json has no mends; leave out --mends");
     assertThat(Ran.of("check", file, "--variant", "as-built", "--mends", 0).out())
         .isEqualTo(built.out());
     Ran inches = Ran.of("check", file, "--as-built", "--units", "in", "--mends", 0);

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -153,6 +154,12 @@ class PaperWorkTest {
     settled();
     assertThat(Printers.at(home).of("attic").orElseThrow().sx()).isEqualTo(200 / 199.2);
     assertThat(said()).contains("Corrected for attic: 1.004 across, 0.998 along");
+    assertThat(work.measure("attic", "7.86 in", "99,8")).isEmpty();
+    settled();
+    assertThat(Printers.at(home).of("attic").orElseThrow().sx())
+        .isCloseTo(200 / (7.86 * 25.4), within(1e-12));
+    assertThat(work.measure("attic", "199,2 mm", "100.2")).isEmpty();
+    settled();
     work.choose(c -> c.withKind(Kind.TEMPLATES).withTicked(work.parts().keySet()));
     settled();
     assertThat(work.words()).contains("Corrected for attic");

@@ -7,16 +7,20 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
 import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.shape.Places;
+import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.picture.Shipped;
 
 /** The bench row by row, as the file of the machine has it. */
 class BenchRowsTest {
@@ -64,6 +68,32 @@ class BenchRowsTest {
     assertThat(bench("part:tank").groups())
         .extracting(Bench.Group::heading)
         .containsExactly("its own", "where it hangs", "as built", "more to say");
+  }
+
+  /**
+   * What names no measure is read in inches, on every ticket; formulas stay as they are written.
+   */
+  @Test
+  void noPlainQuantityStaysInMillimetresWhereInchesAreShown() {
+    Layout heron = Demos.layout("heron").withUnits(Units.IN);
+    Places at = Shipped.study("heron").placed().places();
+    int seen = 0;
+    for (String group : List.of("parts", "crew", "pins")) {
+      for (String name : Entries.of(heron, group).keySet()) {
+        Bench bench = OnBench.of(heron, at, Subjects.of(new Entries.Entry(group, name)));
+        for (Bench.Row row : bench.groups().stream().flatMap(g -> g.rows().stream()).toList()) {
+          if (row.input() == Form.Input.QUANTITY
+              && !row.text().isEmpty()
+              && Formula.parse(row.text()).names().isEmpty()) {
+            seen++;
+            assertThat(row.text()).as(name + " " + row.label()).doesNotContainPattern("mm|kg");
+          } else if (row.input() == Form.Input.QUANTITY && !row.text().isEmpty()) {
+            assertThat(row.value()).as(name + " " + row.label()).isNotEmpty();
+          }
+        }
+      }
+    }
+    assertThat(seen).isGreaterThan(500);
   }
 
   @Test

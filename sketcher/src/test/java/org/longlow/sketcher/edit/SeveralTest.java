@@ -18,11 +18,13 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.BuiltSpan;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
@@ -310,6 +312,26 @@ class SeveralTest {
             Several.follows(
                 WREN, List.of(new Entry("parts", "lowRail"), new Entry("parts", "tank"))))
         .isEqualTo("They are named no more by engine (parts).");
+  }
+
+  /** What was typed of the machine as built is nowhere else, so it is asked about. */
+  @Test
+  void whatWasMeasuredOfItIsToldToGo() {
+    Layout built = Change.set(WREN, Map.of("tank", Formula.parse("4 kg")), "asBuilt", "masses");
+    List<Entry> tank = List.of(new Entry("parts", "tank"));
+    assertThat(Several.takeOut(tank).applied(built).asBuilt().masses()).isEmpty();
+    assertThat(Several.follows(built, tank))
+        .endsWith("What was measured as built goes too: mass of tank.");
+    assertThat(Several.follows(built, List.of(new Entry("parts", "headlamp")))).isEmpty();
+    Layout spanned =
+        Change.set(
+            WREN,
+            List.of(
+                new BuiltSpan(TieKind.DISTANCE, "panRear", "panFront", Formula.parse("361 mm"))),
+            "asBuilt",
+            "spans");
+    assertThat(Several.follows(spanned, List.of(new Entry("pins", "panFront"))))
+        .endsWith("goes too: distance from panRear to panFront.");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,7 +45,8 @@ class ShoppingTest {
             .map(r -> r.get(0).words() + "," + r.get(6).words())
             .toList();
     Set<String> missed =
-        study.layout().parts().keySet().stream()
+        Stream.concat(
+                study.layout().parts().keySet().stream(), study.layout().lines().keySet().stream())
             .filter(p -> lines.stream().noneMatch(l -> l.matches("(.*\\W)?" + p + "(\\W.*)?")))
             .collect(Collectors.toSet());
     assertThat(missed).isEmpty();
@@ -67,6 +69,39 @@ class ShoppingTest {
             shed("\"pan\":", made.formatted(", \"price\": 4")).basket().table().csv(Units.MM, ""))
         .doesNotContain("by templates")
         .contains("arm, bracket");
+  }
+
+  @Test
+  void linesSpringsAndCoversAreBought() {
+    String list = Shop.of(Shipped.study("dunlin")).basket().table().csv(Units.MM, "");
+    assertThat(list).contains("gas spring,\"225 mm long, stroke 70 mm, 50 N\",1,,,,lid");
+    // 400 × 300 mm of foam, 40 mm of it and 12 mm of board at each side
+    assertThat(shed("\"kerf\": 2", "\"kerf\": 3").basket().table().csv(Units.MM, ""))
+        .contains("cover cloth,504 × 404 mm and what is turned under,1,,,,pan");
+    // a shock that is drawn as a bought tube is that tube
+    String curlew = Shop.of(Shipped.study("curlew")).basket().table().csv(Units.MM, "");
+    assertThat(curlew).contains("shocks").doesNotContain("between eyes");
+    assertThat(curlew).contains("1080 mm long, Ø");
+  }
+
+  /** Leg from (1230, 640) straight down to (1230, 240), link from there to (1400, 300). */
+  @Test
+  void aFrontWithLinksIsMadeOrBoughtAndAForkIsBought() {
+    String links =
+        Shed.text()
+            .replace("\"top\": [1150", "\"knee\": [1230, 240], \"top\": [1150")
+            .replace("\"telescopic\"", "\"leading-link\", \"pivot\": \"knee\"");
+    Shop shop =
+        Shop.of(Study.of(((ReadResult.Read) LayoutReader.read(links, Path.of("."))).layout()));
+    assertThat(shop.basket().table().csv(Units.MM, ""))
+        .contains("legs and links made to their templates")
+        .contains("\"fork, leg\",\"Ø36 mm or plates as broad, 400 mm between holes\",2,,,,fork")
+        // Pythagoras: 170 and 60
+        .contains("\"Ø36 mm or plates as broad, 180.3 mm between holes\",2,");
+    assertThat(shop.tables().get(1).csv(Units.MM, "")).contains("bought, or legs and links");
+    Shop bought = shed("\"kerf\": 2", "\"kerf\": 3");
+    assertThat(bought.tables().get(1).csv(Units.MM, "")).doesNotContain("links");
+    assertThat(bought.basket().table().csv(Units.MM, "")).doesNotContain("links");
   }
 
   @Test

@@ -107,10 +107,15 @@ public record Gathered(Finding worst, List<Finding> more) {
     for (Gathered g : aside(findings)) {
       FindingKind kind = g.worst.kind();
       if (kind.fromMemory()) {
+        int rules = 1 + g.more.size();
         said.add(
-            Counted.of(1 + g.more.size(), "rule")
-                + " of law are met as far as their texts are known from memory: read the texts"
-                + " before you rely on them.");
+            Counted.of(rules, "rule")
+                + Counted.either(
+                    rules,
+                    " of law is met as far as its text is known from memory: read the text before"
+                        + " you rely on it.",
+                    " of law are met as far as their texts are known from memory: read the texts"
+                        + " before you rely on them."));
       } else if (kind.notCovered()) {
         said.add(
             Counted.of(1 + g.more.size(), "question")

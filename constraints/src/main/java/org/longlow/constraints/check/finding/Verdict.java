@@ -21,14 +21,19 @@ public enum Verdict {
 
   /** What is said of so many findings, such as {@code 3 need care}. */
   public String says(long count) {
-    String words =
-        switch (this) {
-          case FAIL -> count == 1 ? "fails" : "fail";
-          case CAUTION -> count == 1 ? "needs care" : "need care";
-          case PASS -> count == 1 ? "passes" : "pass";
-          case NOT_APPLICABLE -> count == 1 ? "does not apply" : "do not apply";
+    return count + " " + does(count);
+  }
+
+  /** What so many findings do, such as {@code need care}. */
+  public String does(long count) {
+    return count == 1
+        ? says()
+        : switch (this) {
+          case FAIL -> "fail";
+          case CAUTION -> "need care";
+          case PASS -> "pass";
+          case NOT_APPLICABLE -> "do not apply";
         };
-    return count + " " + words;
   }
 
   /** The word in JSON, such as {@code not-applicable}. */

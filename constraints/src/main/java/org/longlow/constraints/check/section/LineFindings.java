@@ -33,7 +33,8 @@ import org.longlow.rider.words.Words;
 public final class LineFindings {
 
   /** How long a line must be. */
-  static final FindingKind LINE = new FindingKind("line", FindingGroup.GAPS, Rests.ON_DRAWING);
+  public static final FindingKind LINE =
+      new FindingKind("line", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** How sharply it bends. */
   static final FindingKind BEND = new FindingKind("bend", FindingGroup.GAPS, Rests.ON_DRAWING);
