@@ -15,9 +15,10 @@ import org.longlow.constraints.shape.Prism;
  */
 public final class Resting {
 
-  private static final Set<String> ON_PAN = Set.of("pelvis", "thigh", "chest");
-  private static final Set<String> ON_BACK = Set.of("pelvis", "chest", "upperArm", "neck");
-  private static final Set<String> ON_HEAD_REST = Set.of("head", "neck", "chest");
+  private static final Set<String> ON_PAN = Set.of("pelvis", "thigh", "chest", "rucksack");
+  private static final Set<String> ON_BACK =
+      Set.of("pelvis", "chest", "rucksack", "upperArm", "neck");
+  private static final Set<String> ON_HEAD_REST = Set.of("head", "neck", "chest", "rucksack");
   private static final Set<String> FEET = Set.of("foot", "shank");
 
   /** A hand is the end of its forearm. */

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
@@ -21,8 +19,6 @@ import org.longlow.rider.pose.RoundHull.Circle;
  * 15 mm of flesh: leave gaps accordingly.
  */
 public final class Figure {
-
-  private static final GeometryFactory FACTORY = new GeometryFactory();
 
   /** Radius of the shoulder cap, mm; judgement. */
   private static final double SHOULDER_MM = 62;
@@ -87,11 +83,13 @@ public final class Figure {
   }
 
   /**
-   * Returns the parts of a rider: head, neck, chest, pelvis, thigh, shank, foot, upperArm, forearm.
+   * Returns the parts of a rider: head, neck, chest, pelvis, thigh, shank, foot, upperArm, forearm,
+   * and the rucksack of who wears one.
    */
   public static List<Flesh> parts(Body body, Posture posture) {
     Figure figure = new Figure(body, posture);
-    return Stream.of(Part.values()).map(figure::part).toList();
+    return Stream.concat(Stream.of(Part.values()).map(figure::part), figure.rucksack().stream())
+        .toList();
   }
 
   /**
@@ -119,6 +117,7 @@ public final class Figure {
         default -> all.add(figure.part(part));
       }
     }
+    figure.rucksack().ifPresent(all::add);
     return all;
   }
 
@@ -198,22 +197,19 @@ public final class Figure {
 
   private Flesh chest() {
     double jacket = body.gear().jacketMm();
-    List<Circle> rounds = new ArrayList<>(pack());
-    rounds.add(bellyRound());
-    rounds.add(onBack(CHEST_AT, "chestdepth"));
-    rounds.add(Rounds.circle(p.shoulder(), SHOULDER_MM + jacket));
-    rounds.add(collar());
     return hull(
         Part.CHEST,
         0,
-        Math.max(p.across().shoulderMm(), 0.5 * measure("waistbreadth")) + jacket,
-        rounds.toArray(Circle[]::new));
+        trunkHalfMm(),
+        bellyRound(),
+        onBack(CHEST_AT, "chestdepth"),
+        Rounds.circle(p.shoulder(), SHOULDER_MM + jacket),
+        collar());
   }
 
-  /** Both ends of a rucksack that is worn. */
-  private List<Circle> pack() {
-    double half = 0.5 * body.gear().rucksackMm();
-    return half > 0 ? List.of(pack(PACK_FROM, half), pack(PACK_TO, half)) : List.of();
+  private double trunkHalfMm() {
+    return Math.max(p.across().shoulderMm(), 0.5 * measure("waistbreadth"))
+        + body.gear().jacketMm();
   }
 
   private Circle pack(double at, double half) {
@@ -221,11 +217,13 @@ public final class Figure {
     return Rounds.circle(on.plus(behind.times(body.hipToJacketMm() + half)), half);
   }
 
-  /** Returns the outline of the rucksack, if one is worn; the chest's holds it. */
-  public Optional<Polygon> rucksack() {
-    return Optional.of(pack())
-        .filter(ends -> !ends.isEmpty())
-        .map(ends -> FACTORY.createPolygon(RoundHull.ring(ends.toArray(Circle[]::new))));
+  /** Returns the rucksack, if one is worn: as broad as the trunk, to the safe side. */
+  public Optional<Flesh> rucksack() {
+    double half = 0.5 * body.gear().rucksackMm();
+    return half > 0
+        ? Optional.of(
+            Rounds.hull("rucksack", 0, trunkHalfMm(), pack(PACK_FROM, half), pack(PACK_TO, half)))
+        : Optional.empty();
   }
 
   private Flesh pelvis() {
@@ -303,7 +301,9 @@ public final class Figure {
     double ballRound = 0.5 * (body.gear().ballMm() + 62);
     double toeRound = 0.5 * toeHeightMm(body);
     PointMm heelAt = p.heel().plus(along.times(heelRound - foot.backMm()));
-    PointMm toeAt = p.heel().plus(along.times(foot.frontMm() - toeRound));
+    PointMm toes = p.toe().minus(p.ball()).times(1 / (foot.toeMm() - foot.ballMm()));
+    PointMm toeAt = p.ball().plus(toes.times(foot.frontMm() - foot.ballMm() - toeRound));
+    PointMm toesOff = toes.left().times(1 / Math.max(toes.length(), 0.1));
     double half = 0.5 * footBreadthMm(body);
     double a = p.across().ankleMm();
     double b = p.across().ballMm();
@@ -312,8 +312,8 @@ public final class Figure {
         Math.max(0, Math.min(a, b) - half),
         Math.max(a, b) + half,
         Rounds.circle(heelAt.plus(off.times(heelRound)), heelRound),
-        Rounds.circle(p.ball().plus(off.times(ballRound)), ballRound),
-        Rounds.circle(toeAt.plus(off.times(toeRound)), toeRound),
+        Rounds.circle(p.ball().plus(toesOff.times(ballRound)), ballRound),
+        Rounds.circle(toeAt.plus(toesOff.times(toeRound)), toeRound),
         Rounds.circle(p.ankle(), ankleRadius()));
   }
 

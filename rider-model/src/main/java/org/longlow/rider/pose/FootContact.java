@@ -19,4 +19,13 @@ public sealed interface FootContact {
    * @param front end towards the toes
    */
   record Footboard(PointMm rear, PointMm front) implements FootContact {}
+
+  /**
+   * On tiptoe: ball and toes on the ground, bent against each other, the heel off it.
+   *
+   * @param ball where the ball stands
+   * @param soleRad from heel to ball, from level
+   * @param groundRad slope of the ground from ball to toe
+   */
+  record Tiptoe(PointMm ball, double soleRad, double groundRad) implements FootContact {}
 }

@@ -41,11 +41,25 @@ final class LegSolver {
       double ballYMm,
       double kneeRad,
       double shankSoleRad,
-      double missMm) {}
+      double missMm) {
+
+    /** Returns the same with toes bent at the ball. */
+    Leg withToes(Body body, double slopeRad) {
+      double toes = body.foot().toeMm() - body.foot().ballMm();
+      PointMm bent = ball.plus(PointMm.unit(slopeRad).times(toes));
+      return new Leg(
+          knee, ankle, heel, ball, bent, kneeYMm, ankleYMm, ballYMm, kneeRad, shankSoleRad, missMm);
+    }
+  }
 
   static Leg solve(Body body, PointMm hip, FootContact contact, RiderWidth width) {
     if (contact instanceof FootContact.BallOnPeg peg) {
       return onPeg(body, hip, peg.contact(), width);
+    }
+    if (contact instanceof FootContact.Tiptoe tiptoe) {
+      PointMm along = PointMm.unit(tiptoe.soleRad());
+      PointMm heel = tiptoe.ball().minus(along.times(body.foot().ballMm()));
+      return flat(body, hip, heel, tiptoe.soleRad(), width).withToes(body, tiptoe.groundRad());
     }
     return onFootboard(body, hip, (FootContact.Footboard) contact, width);
   }

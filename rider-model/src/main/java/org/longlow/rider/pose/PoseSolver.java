@@ -83,6 +83,7 @@ public final class PoseSolver {
       PointMm hip, Neck neck, LegSolver.Leg leg, ArmSolver.Arm arm, double pitch) {
     Body body = neck.body();
     Body.Head head = body.head();
+    JointAngles angles = JointAngles.of(hip, neck.foot(), leg, arm, pitch);
     return new Posture(
         hip,
         neck.foot(),
@@ -107,8 +108,8 @@ public final class PoseSolver {
             body.shoulderHalfMm(),
             arm.elbowYMm(),
             arm.gripYMm()),
-        SpineJoints.of(hip, neck, pitch),
-        JointAngles.of(hip, neck.foot(), leg, arm, pitch));
+        SpineJoints.of(hip, neck, pitch, angles.trunkThigh()),
+        angles);
   }
 
   private static void shortfall(

@@ -35,12 +35,20 @@ public record SpineJoints(PointMm lumbosacral, PointMm thoracolumbar, PointMm oc
   /** Less reclined than this nobody sits more bent; judgement. */
   static final double ERECT_RAD = Math.toRadians(10);
 
-  static SpineJoints of(PointMm hip, Neck neck, double pitchRad) {
+  /**
+   * Of a trunk-thigh angle up to this the pelvis is rolled back as a sitter's is, rad; it is not
+   * with a straight hip, in between in proportion. Judgement.
+   */
+  static final double SITTING_RAD = Math.toRadians(135);
+
+  static SpineJoints of(PointMm hip, Neck neck, double pitchRad, double trunkThighRad) {
     double whole = neck.body().hipToShoulderMm();
     double pelvis = neck.body().spine().pelvisMm() / whole;
     double lumbar = neck.body().spine().lumbarMm() / whole;
     // of a parabola over the chord whose first link leans back as far as the pelvis does
-    double bow = Math.tan(rolledRad(neck.reclineRad())) / (1 - pelvis);
+    double sits = (Math.PI - trunkThighRad) / (Math.PI - SITTING_RAD);
+    double rolled = Math.max(0, Math.min(1, sits)) * rolledRad(neck.reclineRad());
+    double bow = Math.tan(rolled) / (1 - pelvis);
     return new SpineJoints(
         on(hip, neck.foot(), pelvis, bow),
         on(hip, neck.foot(), pelvis + lumbar, bow),

@@ -108,12 +108,65 @@ class FigureTest {
     assertThat(body.massInGearKg(Segment.TRUNK)).isCloseTo(80 * 0.4346 + 6, within(1e-9));
     Posture p = posture(body, 0, new PointMm(1290, 440), new PointMm(700, 780));
     var chest = part(Figure.parts(body, p), "chest").outline().getEnvelopeInternal();
-    assertThat(p.hip().x() - chest.getMinX()).isCloseTo(257, within(1e-9));
+    assertThat(p.hip().x() - chest.getMinX()).isCloseTo(137, within(1e-9));
+    var worn120 = part(Figure.parts(body, p), "rucksack").outline().getEnvelopeInternal();
+    assertThat(p.hip().x() - worn120.getMinX()).isCloseTo(257, within(1e-9));
     var pelvis = part(Figure.parts(body, p), "pelvis").outline().getEnvelopeInternal();
     assertThat(p.hip().x() - pelvis.getMinX()).isCloseTo(137, within(1e-9));
-    var pack = new Figure(body, p).rucksack().orElseThrow().getEnvelopeInternal();
+    var pack = new Figure(body, p).rucksack().orElseThrow().outline().getEnvelopeInternal();
     assertThat(pack.getWidth()).isCloseTo(120, within(1e-9));
     assertThat(new Figure(Body.of(Sex.MALE, 1756, 80, Gear.NONE), p).rucksack()).isEmpty();
+  }
+
+  /** From the top of the pack to the neck there is air, however far back they lie. */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 50, 65})
+  void nothingFillsTheNotchOverARucksack(double backDeg) {
+    Body body = Body.of(Sex.MALE, 1756, 80, Gear.RIDING.withRucksack(6, 120));
+    double back = Math.toRadians(backDeg);
+    Posture p = posture(body, back, new PointMm(1290, 440), new PointMm(700, 780));
+    PointMm up = PointMm.unit(Math.PI / 2 + back);
+    PointMm top =
+        p.hip()
+            .plus(up.times(0.85 * body.hipToShoulderMm() + 50))
+            .plus(up.left().times(body.hipToJacketMm() + 60));
+    List<Flesh> parts = Figure.parts(body, p);
+    assertThat(part(parts, "rucksack").outline().covers(point(top))).isTrue();
+    Geometry trunk = part(parts, "rucksack").outline().union(part(parts, "chest").outline());
+    Geometry between = point(top.plus(up.times(15)).towards(p.neckBase(), 0.4));
+    assertThat(trunk.convexHull().covers(between)).isTrue();
+    assertThat(parts).noneMatch(part -> part.outline().covers(between));
+  }
+
+  /** On tiptoe the heel is off the ground and toes lie on it, on the level and on a slope. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 4, -4})
+  void toesLieOnTheGroundOnTiptoe(double groundDeg) {
+    Body body = Body.of(Sex.FEMALE, 1550, 60, Gear.RIDING);
+    double ground = Math.toRadians(groundDeg);
+    PointMm ball = new PointMm(700, -250);
+    Posture p =
+        PoseSolver.solve(
+                body,
+                new PointMm(400, 480),
+                0.6,
+                new HeadTarget.Gaze(),
+                new FootContact.Tiptoe(ball, ground - Math.toRadians(45), ground),
+                new HandContact.OnThighs(),
+                RiderWidth.DEFAULT)
+            .posture();
+    double toes = body.foot().toeMm() - body.foot().ballMm();
+    assertThat(p.ball().distance(ball)).isLessThan(1e-9);
+    assertThat(p.toe().distance(ball.plus(PointMm.unit(ground).times(toes)))).isLessThan(1e-9);
+    // ball to heel at 45°
+    double heel = body.foot().ballMm() * Math.sqrt(0.5);
+    PointMm normal = PointMm.unit(ground + Math.PI / 2);
+    assertThat(p.heel().minus(ball).dot(normal)).isCloseTo(heel, within(1e-9));
+    double lowest = Double.POSITIVE_INFINITY;
+    for (Coordinate c : part(Figure.parts(body, p), "foot").outline().getCoordinates()) {
+      lowest = Math.min(lowest, new PointMm(c.x, c.y).minus(ball).dot(normal));
+    }
+    assertThat(lowest).isCloseTo(0, within(0.25)); // circles drawn with 32 corners
   }
 
   @Test

@@ -127,6 +127,19 @@ class SpineTest {
     }
   }
 
+  /** Hips straight, pelvis and spine are one line; half way to sitting it has half the roll. */
+  @ParameterizedTest
+  @CsvSource({"180, 0", "157.5, 0.5", "135, 1", "100, 1"})
+  void whoStandsHasNoSittersBow(double trunkThighDeg, double share) {
+    Body body = Body.of(Sex.MALE, 1760, 80, Gear.NONE);
+    Neck neck = Neck.of(body, HIP, 0);
+    PointMm pelvis =
+        SpineJoints.of(HIP, neck, 0, Math.toRadians(trunkThighDeg)).lumbosacral().minus(HIP);
+    // 5/11 of the 35° between the most erect sitter's 10° and 45°
+    double rolled = share * 35 * 5 / 11;
+    assertThat(Math.toDegrees(Math.atan2(-pelvis.x(), pelvis.z()))).isCloseTo(rolled, within(1e-9));
+  }
+
   private static double pelvisDeg(Body body, double backDeg) {
     Posture p = pitched(body, backDeg, 0);
     PointMm pelvis = p.spine().lumbosacral().minus(p.hip());

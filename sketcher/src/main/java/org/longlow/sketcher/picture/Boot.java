@@ -42,6 +42,7 @@ record Boot(Geometry upper, Geometry sole, List<PointMm> strap, List<PointMm> to
     private final PointMm heel;
     private final PointMm along;
     private final PointMm up;
+    private final PointMm toes;
     private final Body.Foot sizes;
 
     Maker(Manikin m, double inset) {
@@ -55,10 +56,14 @@ record Boot(Geometry upper, Geometry sole, List<PointMm> strap, List<PointMm> to
       PointMm way = j.ball().minus(j.heel());
       along = way.times(1 / Math.max(1e-9, way.length()));
       up = along.left();
+      PointMm front = j.toe().minus(j.ball());
+      toes = front.times(1 / Math.max(1e-9, front.length()));
     }
 
     private PointMm at(double x, double z) {
-      return heel.plus(along.times(x)).plus(up.times(z));
+      double ahead = Math.max(0, x - sizes.ballMm());
+      PointMm sole = heel.plus(along.times(x - ahead)).plus(toes.times(ahead));
+      return sole.plus((ahead > 0 ? toes.left() : up).times(z));
     }
 
     /** Returns the upper edge of the foot over {@code x}, lower by what shows of the far one. */

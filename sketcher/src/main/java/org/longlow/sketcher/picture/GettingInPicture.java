@@ -40,8 +40,9 @@ public final class GettingInPicture {
     for (GettingInPose pose : in.poses()) {
       Drawing cell = cell(study, who, pose, n);
       Envelope box = cell.scaled(1 / n).paperBoundsMm();
-      wide = Math.max(wide, n * (box.getWidth() + APART_MM));
-      high = Math.max(high, n * (box.getHeight() + APART_MM));
+      // whole mm of paper, so that what all figures share is the same to the last decimal
+      wide = Math.max(wide, n * Math.ceil(box.getWidth() + APART_MM));
+      high = Math.max(high, n * Math.ceil(box.getHeight() + APART_MM));
       cells.add(cell);
     }
     String from = in.poses().get(0).left() ? "left" : "right";

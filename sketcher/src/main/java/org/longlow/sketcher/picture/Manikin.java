@@ -3,6 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.rider.body.Body;
@@ -57,16 +58,27 @@ record Manikin(
   /** Returns the outlines of everything but the arms, lying over each other. */
   Geometry withoutArms() {
     return Planar.FACTORY.createMultiPolygon(
-        flesh.entrySet().stream()
-            .filter(e -> e.getKey() != Figure.Part.UPPER_ARM && e.getKey() != Figure.Part.FOREARM)
-            .map(Map.Entry::getValue)
+        Stream.concat(
+                flesh.entrySet().stream()
+                    .filter(
+                        e ->
+                            e.getKey() != Figure.Part.UPPER_ARM
+                                && e.getKey() != Figure.Part.FOREARM)
+                    .map(Map.Entry::getValue),
+                rucksack())
             .toArray(Polygon[]::new));
+  }
+
+  private Stream<Polygon> rucksack() {
+    return new Figure(body, joints).rucksack().map(Flesh::outline).stream();
   }
 
   /** Returns one smooth outline of all of it. */
   Geometry silhouette() {
     return Figure.silhouette(
-        flesh.values().stream().map(outline -> new Flesh("", outline, 0, 0)).toList());
+        Stream.concat(flesh.values().stream(), rucksack())
+            .map(outline -> new Flesh("", outline, 0, 0))
+            .toList());
   }
 
   boolean helmet() {

@@ -85,7 +85,7 @@ final class PersonInk {
     shape(trunk, cloth().withFill(Tone.FIGURE, 0.15));
     new Figure(m.body(), j)
         .rucksack()
-        .ifPresent(pack -> shape(pack, cloth().withFill(Tone.FIGURE, 0.3)));
+        .ifPresent(pack -> shape(pack.outline(), cloth().withFill(Tone.FIGURE, 0.3)));
     double across = j.shoulder().minus(j.hip()).left().angleRad();
     Style fine = Canvas.fine(Tone.FIGURE);
     for (double at : new double[] {BELT_AT, BELT_AT + 0.05}) {

@@ -2,6 +2,7 @@ package org.longlow.sketcher.report;
 
 import java.util.List;
 import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.write.SharedOutlines;
 
 /** Writes HTML; every text and attribute goes through {@link #escaped}. */
 final class Html {
@@ -12,6 +13,13 @@ final class Html {
   private static final int FIGURE_LENGTH = 14;
 
   private final StringBuilder out = new StringBuilder(1 << 16);
+
+  private final SharedOutlines outlines = new SharedOutlines();
+
+  /** Returns the outlines that its pictures share. */
+  SharedOutlines outlines() {
+    return outlines;
+  }
 
   /** Returns text that is safe between tags and inside quoted attributes. */
   static String escaped(String text) {

@@ -22,7 +22,7 @@ final class Plate {
   static void write(Html h, String id, String what, Page... pages) {
     h.raw("<label class=\"sheet\"><input type=\"checkbox\" aria-label=\"");
     h.text("Larger: " + what).raw("\"/>\n");
-    h.raw(SvgWriter.inline(id, Palette.CARD, pages));
+    h.raw(SvgWriter.inline(id, Palette.CARD, h.outlines(), pages));
     h.raw("</label>\n");
   }
 }

@@ -2,16 +2,19 @@ package org.longlow.sketcher.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
+import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.batik.parser.AWTPathProducer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -39,7 +42,6 @@ class MarksOnPeopleTest {
 
   private static final double SCALE = 10;
   private static final GeometryFactory JTS = new GeometryFactory();
-  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
 
   /** Thickest cushion of the machines looked at with its board: sink is marked on the board. */
   private static final double CUSHION_MM = 120;
@@ -154,6 +156,8 @@ class MarksOnPeopleTest {
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
             .parse(new InputSource(new StringReader(html)));
+    Map<String, Element> shared = new HashMap<>();
+    each(page.getElementsByTagName("path"), path -> shared.put(path.getAttribute("id"), path));
     NodeList figures = page.getElementsByTagName("figure");
     List<Elevation> out = new ArrayList<>();
     for (int i = 0; i < figures.getLength(); i++) {
@@ -161,19 +165,20 @@ class MarksOnPeopleTest {
       Map<String, Geometry> people = new HashMap<>();
       Map<String, Geometry> parts = new HashMap<>();
       Map<String, Point> marks = new HashMap<>();
-      NodeList paths = figure.getElementsByTagName("path");
-      for (int p = 0; p < paths.getLength(); p++) {
-        Element path = (Element) paths.item(p);
-        String subject = path.getAttribute("data-subject");
-        String layer = ((Element) path.getParentNode()).getAttribute("id");
+      List<Element> drawn = new ArrayList<>();
+      each(figure.getElementsByTagName("path"), drawn::add);
+      each(figure.getElementsByTagName("use"), drawn::add);
+      for (Element mark : drawn) {
+        String subject = mark.getAttribute("data-subject");
+        String layer = ((Element) mark.getParentNode()).getAttribute("id");
         if (subject.startsWith("finding:")) {
           // the first path of a mark is the line from its place to its sign
           marks.putIfAbsent(
-              subject.substring(8), JTS.createPoint(ring(path.getAttribute("d")).get(0)));
+              subject.substring(8), JTS.createPoint(lines(mark, shared).get(0).get(0)));
         } else if (subject.startsWith("person:") && layer.endsWith("-person")) {
-          people.merge(subject.substring(7), outline(path), MarksOnPeopleTest::both);
+          people.merge(subject.substring(7), outline(mark, shared), MarksOnPeopleTest::both);
         } else if (subject.startsWith("part:") && layer.matches(".*-(body|frame)")) {
-          parts.merge(subject.substring(5), outline(path), MarksOnPeopleTest::both);
+          parts.merge(subject.substring(5), outline(mark, shared), MarksOnPeopleTest::both);
         }
       }
       out.add(
@@ -186,33 +191,51 @@ class MarksOnPeopleTest {
     return out;
   }
 
+  private static void each(NodeList elements, Consumer<Element> taking) {
+    for (int i = 0; i < elements.getLength(); i++) {
+      taking.accept((Element) elements.item(i));
+    }
+  }
+
   private static Geometry both(Geometry a, Geometry b) {
     return UnaryUnionOp.union(List.of(a, b));
   }
 
-  private static Geometry outline(Element path) {
+  /** Rings as areas, other lines as they are, where the page has them. */
+  private static Geometry outline(Element drawn, Map<String, Element> shared) throws IOException {
     Geometry all = JTS.createGeometryCollection();
-    for (String part : path.getAttribute("d").split("(?=M)")) {
-      List<Coordinate> ring = ring(part);
-      boolean closed = part.endsWith("Z") && ring.size() > 2;
-      if (closed) {
-        ring.add(ring.get(0));
-      }
-      Coordinate[] points = ring.toArray(Coordinate[]::new);
-      Geometry g = closed ? JTS.createPolygon(points).buffer(0) : JTS.createLineString(points);
+    for (List<Coordinate> line : lines(drawn, shared)) {
+      Coordinate[] points = line.toArray(Coordinate[]::new);
+      boolean ring = points.length > 3 && points[0].equals2D(points[points.length - 1]);
+      Geometry g = ring ? JTS.createPolygon(points).buffer(0) : JTS.createLineString(points);
       all = all.isEmpty() ? g : both(all, g);
     }
     return all;
   }
 
-  private static List<Coordinate> ring(String d) {
-    List<Coordinate> out = new ArrayList<>();
-    Matcher m = NUMBER.matcher(d);
-    while (m.find()) {
-      double x = Double.parseDouble(m.group());
-      assertThat(m.find()).isTrue();
-      out.add(new Coordinate(x, Double.parseDouble(m.group())));
+  private static List<List<Coordinate>> lines(Element drawn, Map<String, Element> shared)
+      throws IOException {
+    boolean used = drawn.getTagName().equals("use");
+    Element path = used ? shared.get(drawn.getAttribute("xlink:href").substring(1)) : drawn;
+    AffineTransform to = new AffineTransform();
+    if (used) {
+      to.translate(
+          Double.parseDouble(drawn.getAttribute("x")), Double.parseDouble(drawn.getAttribute("y")));
     }
-    return out;
+    List<List<Coordinate>> lines = new ArrayList<>();
+    double[] at = new double[6];
+    PathIterator steps =
+        AWTPathProducer.createShape(
+                new StringReader(path.getAttribute("d")), PathIterator.WIND_EVEN_ODD)
+            .getPathIterator(to);
+    for (; !steps.isDone(); steps.next()) {
+      int kind = steps.currentSegment(at);
+      if (kind == PathIterator.SEG_MOVETO) {
+        lines.add(new ArrayList<>());
+      }
+      List<Coordinate> line = lines.get(lines.size() - 1);
+      line.add(kind == PathIterator.SEG_CLOSE ? line.get(0) : new Coordinate(at[0], at[1]));
+    }
+    return lines;
   }
 }

@@ -54,7 +54,8 @@ public record Page(String title, Paper paper, List<Piece> pieces) {
 
   /**
    * Returns a page that just holds a drawing that is at paper scale, with a margin all round; for
-   * embedding in a web page.
+   * embedding in a web page. What lies in the same place in two drawings is written with the same
+   * decimals: it is moved by whole thousandths.
    *
    * @throws IllegalArgumentException if the drawing is empty or the page would not be a possible
    *     {@link Paper}
@@ -64,14 +65,18 @@ public record Page(String title, Paper paper, List<Piece> pieces) {
     if (box.isNull()) {
       throw new IllegalArgumentException("drawing '" + drawing.title() + "' is empty");
     }
-    double w = Math.max(Paper.SHORTEST_MM, box.getWidth() + 2 * marginMm);
-    double h = Math.max(Paper.SHORTEST_MM, box.getHeight() + 2 * marginMm);
+    double w = Math.max(Paper.SHORTEST_MM, whole(box.getWidth() + 2 * marginMm));
+    double h = Math.max(Paper.SHORTEST_MM, whole(box.getHeight() + 2 * marginMm));
     Affine centre =
         Affine.move(
-            w / 2 - (box.getMinX() + box.getMaxX()) / 2,
-            h / 2 - (box.getMinY() + box.getMaxY()) / 2);
+            whole(w / 2 - (box.getMinX() + box.getMaxX()) / 2),
+            whole(h / 2 - (box.getMinY() + box.getMaxY()) / 2));
     return new Page(
         drawing.title(), new Paper("round", w, h), List.of(new Piece(drawing, centre, null)));
+  }
+
+  private static double whole(double mm) {
+    return Math.round(mm * 1000) / 1000.0;
   }
 
   /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -39,17 +40,19 @@ public final class SvgWriter {
   private final XMLStreamWriter xml;
   private final Page page;
   private final Palette palette;
+  private final SharedOutlines shared;
 
-  private SvgWriter(XMLStreamWriter xml, Page page, Palette palette) {
+  private SvgWriter(XMLStreamWriter xml, Page page, Palette palette, SharedOutlines shared) {
     this.xml = xml;
     this.page = page;
     this.palette = palette;
+    this.shared = shared;
   }
 
   /** Writes one page as a complete SVG document in UTF-8; the stream is flushed, not closed. */
   public static void write(Page page, Palette palette, OutputStream out) throws IOException {
     String head = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + MadeHere.SVG + "\n";
-    String text = head + element(page, palette, "") + "\n";
+    String text = head + element(page, palette, "", null) + "\n";
     out.write(text.getBytes(StandardCharsets.UTF_8));
     out.flush();
   }
@@ -57,24 +60,28 @@ public final class SvgWriter {
   /**
    * Returns pages as {@code svg} elements to be set into an HTML page, one after the other. Ids
    * start with the prefix and {@code 1-}, {@code 2-} ... so that they stay unique.
+   *
+   * @param shared the outlines of that HTML page, each of which is written once; it takes up more
    */
-  public static String inline(String prefix, Palette palette, Page... pages) {
+  public static String inline(
+      String prefix, Palette palette, SharedOutlines shared, Page... pages) {
     if (!prefix.matches("[A-Za-z][A-Za-z0-9_-]*")) {
       throw new IllegalArgumentException(
           "id prefix '" + prefix + "' must start with a letter and hold only letters, digits, _ -");
     }
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < pages.length; i++) {
-      out.append(element(pages[i], palette, prefix + (i + 1) + "-")).append('\n');
+      out.append(element(pages[i], palette, prefix + (i + 1) + "-", shared)).append('\n');
     }
     return out.toString();
   }
 
-  private static String element(Page page, Palette palette, String idPrefix) {
+  private static String element(
+      Page page, Palette palette, String idPrefix, SharedOutlines shared) {
     StringWriter out = new StringWriter();
     try {
       XMLStreamWriter xml = XML.createXMLStreamWriter(out);
-      new SvgWriter(xml, page, palette).root(idPrefix);
+      new SvgWriter(xml, page, palette, shared).root(idPrefix);
       xml.flush();
     } catch (XMLStreamException e) {
       throw new IllegalStateException("a page could not be put into words of XML", e);
@@ -137,17 +144,22 @@ public final class SvgWriter {
   }
 
   private void shape(Mark.Shape shape) throws XMLStreamException {
-    StringBuilder d = new StringBuilder();
-    for (LineString line : Lines.of(shape.geometry())) {
-      line(d, line);
-    }
-    if (d.isEmpty()) {
+    List<LineString> lines = Lines.of(shape.geometry());
+    if (lines.isEmpty()) {
       return;
     }
+    if (shared != null) {
+      placed(shared.of(lines, page));
+    } else {
+      StringBuilder d = new StringBuilder();
+      for (LineString line : lines) {
+        line(d, line);
+      }
+      newLine();
+      xml.writeEmptyElement("path");
+      xml.writeAttribute("d", d.toString());
+    }
     Style style = shape.style();
-    newLine();
-    xml.writeEmptyElement("path");
-    xml.writeAttribute("d", d.toString());
     subject(shape.subject());
     xml.writeAttribute("fill", style.fill() == null ? "none" : colour(style.fill()));
     if (style.fill() != null && style.fillOpacity() < 1) {
@@ -164,6 +176,28 @@ public final class SvgWriter {
         xml.writeAttribute("stroke-dasharray", list.toString());
       }
       xml.writeAttribute("stroke-width", Millimetres.of(style.strokeMm()));
+    }
+  }
+
+  /** Begins an outline where it belongs; its style follows. */
+  private void placed(SharedOutlines.Placed outline) throws XMLStreamException {
+    if (outline.isNew()) {
+      newLine();
+      xml.writeStartElement("defs");
+      xml.writeEmptyElement("path");
+      xml.writeAttribute("d", outline.path());
+      xml.writeAttribute("id", outline.id());
+      xml.writeEndElement();
+    }
+    newLine();
+    if (outline.id().isEmpty()) {
+      xml.writeEmptyElement("path");
+      xml.writeAttribute("d", outline.path());
+    } else {
+      xml.writeEmptyElement("use");
+      xml.writeAttribute("x", Millimetres.of(outline.x() / 1000.0));
+      xml.writeAttribute("xlink:href", "#" + outline.id());
+      xml.writeAttribute("y", Millimetres.of(outline.y() / 1000.0));
     }
   }
 

@@ -114,12 +114,12 @@ class SvgWriterTest {
   @Test
   void inlinePagesHaveIdsOfTheirOwnAndNoDeclaration() throws IOException {
     Page page = page(shape("s", 0, 0, 1, 1));
-    String two = SvgWriter.inline("page", Palette.CARD, page, page);
+    String two = SvgWriter.inline("page", Palette.CARD, new SharedOutlines(), page, page);
     assertThat(two).startsWith("<svg").doesNotContain("<?xml");
     Document doc = parse("<svg xmlns=\"http://www.w3.org/2000/svg\">" + two + "</svg>");
     assertThat(doc.getElementById("page1-only")).isNotNull();
     assertThat(doc.getElementById("page2-only")).isNotNull();
-    assertThatThrownBy(() -> SvgWriter.inline("1 page", Palette.CARD, page))
+    assertThatThrownBy(() -> SvgWriter.inline("1 page", Palette.CARD, new SharedOutlines(), page))
         .hasMessageContaining("id prefix '1 page'");
   }
 

@@ -353,13 +353,15 @@ public record GettingIn(List<GettingInPose> poses, Step tight, Optional<Gap> gap
     Body body = a.body();
     double road = a.standing.ground().along().angleRad();
     double down = leg.flatMm() <= 0 ? 0 : JointLimits.ANKLE_HIGH - Math.PI / 2;
-    double sole = road - down;
     // the ankle comes down where the string ends, on a whole foot or on the ball
-    PointMm heel =
-        leg.foot()
-            .plus(new PointMm(-body.foot().ankle().x(), 0))
-            .plus(new PointMm(0, body.foot().ballMm() * Math.sin(down)));
-    return new OnRoad(BodyPose.flat(body, heel, sole), leg.outMm());
+    PointMm along = PointMm.unit(road);
+    PointMm heel = leg.foot().minus(along.times(body.foot().ankle().x()));
+    FootContact foot =
+        down == 0
+            ? BodyPose.flat(body, heel, road)
+            : new FootContact.Tiptoe(
+                heel.plus(along.times(body.foot().ballMm() * Math.cos(down))), road - down, road);
+    return new OnRoad(foot, leg.outMm());
   }
 
   private static PoseResult withFoot(Against a, OnRoad foot, double splayMm) {

@@ -107,10 +107,15 @@ public record GettingInPose(Step step, Posture outer, Posture inner, boolean lef
   }
 
   private Solid trunk(Body body, Figure.Part part) {
-    Flesh f = new Figure(body, outer).part(part);
+    Figure figure = new Figure(body, outer);
+    Flesh f = figure.part(part);
     double y = sign() * asideMm;
     Interval across = new Interval(y - f.outerMm(), y + f.outerMm());
-    return new Solid(f.name(), List.of(new Prism(f.outline(), across)));
+    List<Prism> prisms = new ArrayList<>(List.of(new Prism(f.outline(), across)));
+    if (part == Figure.Part.CHEST) {
+      figure.rucksack().ifPresent(pack -> prisms.add(new Prism(pack.outline(), across)));
+    }
+    return new Solid(f.name(), prisms);
   }
 
   private int sign() {
