@@ -53,6 +53,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     SPEED("speed", "90 km/h", "speed at which wind is looked at"),
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),
+    HEAVE("heave", "400 N", "force that heaves the machine onto a centre stand, at most"),
     HAND_FORCE("handForce", "60 N", "force of one hand that opens or shuts a section, at most"),
     ENGAGEMENT("engagement", "4 mm", "of a catch with all its play against it, at least"),
     LINE_SLACK("lineSlack", "10 mm", "that a cable, hose or loom is longer than its way, at least"),
