@@ -55,6 +55,7 @@ import org.longlow.constraints.check.ride.WindFindings;
 import org.longlow.constraints.check.road.AimFindings;
 import org.longlow.constraints.check.road.AxleFindings;
 import org.longlow.constraints.check.road.ChainFindings;
+import org.longlow.constraints.check.road.DoorwayFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.LoadFindings;
@@ -210,6 +211,7 @@ public final class Checks {
     weights.finding().ifPresent(findings::add);
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
+    add(findings, DoorwayFindings.DOORWAY, () -> DoorwayFindings.of(layout, standings));
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings, nudged));
     findings.addAll(HubFindings.of(layout, placed.places(), shapes));
     findings.addAll(TyreFindings.grown(placed));
