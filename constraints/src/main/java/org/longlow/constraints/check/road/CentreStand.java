@@ -7,6 +7,7 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -39,11 +40,13 @@ final class CentreStand {
   /** Places of the legs on their way that the force is looked at. */
   private static final int STEPS = 50;
 
+  private final FindingKind kind;
   private final Layout layout;
   private final Standing parked;
   private final StandPart stand;
 
-  CentreStand(Layout layout, Standing parked, StandPart stand) {
+  CentreStand(FindingKind kind, Layout layout, Standing parked, StandPart stand) {
+    this.kind = kind;
     this.layout = layout;
     this.parked = parked;
     this.stand = stand;
@@ -54,7 +57,7 @@ final class CentreStand {
     if (stood.isEmpty()) {
       return List.of(
           Finding.note(
-                  StandFindings.STAND,
+                  kind,
                   About.parts(stand.name()),
                   Verdict.FAIL,
                   STATICS,
@@ -166,7 +169,7 @@ final class CentreStand {
     double limit = parked.places().value(layout.demands().limit(Demands.Key.HEAVE));
     if (Double.isNaN(most)) {
       return Finding.note(
-              StandFindings.STAND,
+              kind,
               about,
               Verdict.FAIL,
               HEAVE,
@@ -207,8 +210,7 @@ final class CentreStand {
   }
 
   private Finding finding(Figures figures, About about, List<Basis> basis, Words words) {
-    return Finding.held(
-            StandFindings.STAND, about, Optional.of(parked.condition()), figures, basis, words)
+    return Finding.held(kind, about, Optional.of(parked.condition()), figures, basis, words)
         .at(parked.places().pin(stand.foot()));
   }
 }

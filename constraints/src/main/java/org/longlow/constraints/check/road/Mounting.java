@@ -8,6 +8,7 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -49,13 +50,18 @@ final class Mounting {
 
   /** Returns how it stands with whoever weighs most about it; empty where nobody gets on. */
   static Optional<Finding> of(
-      Layout layout, Wheels wheels, List<Standing> standings, Standing parked, StandPart stand) {
+      FindingKind kind,
+      Layout layout,
+      Wheels wheels,
+      List<Standing> standings,
+      Standing parked,
+      StandPart stand) {
     double side = Math.signum(parked.places().value(stand.y()));
     return standings.stream()
         .filter(s -> s.kind() == Stance.Kind.LADEN)
         .flatMap(s -> s.rider().seated().stream().flatMap(p -> onEdge(s, p, side).stream()))
         .max(Comparator.comparingDouble(OnEdge::momentKgMm))
-        .flatMap(on -> finding(layout, wheels, parked, stand, on));
+        .flatMap(on -> finding(kind, layout, wheels, parked, stand, on));
   }
 
   private static Optional<OnEdge> onEdge(Standing standing, Rider.Seated person, double side) {
@@ -76,16 +82,21 @@ final class Mounting {
   }
 
   private static Optional<Finding> finding(
-      Layout layout, Wheels wheels, Standing parked, StandPart stand, OnEdge on) {
+      FindingKind kind, Layout layout, Wheels wheels, Standing parked, StandPart stand, OnEdge on) {
     MassPoint.Sum all = MassPoint.Sum.of(List.of(parked.load().total(), on.mass()));
     return new OnStand(wheels, parked, all, stand)
         .rest()
         .flatMap(OnStand.Held::statics)
-        .map(s -> finding(layout, parked, stand, on, s));
+        .map(s -> finding(kind, layout, parked, stand, on, s));
   }
 
   private static Finding finding(
-      Layout layout, Standing parked, StandPart stand, OnEdge on, ParkedStability s) {
+      FindingKind kind,
+      Layout layout,
+      Standing parked,
+      StandPart stand,
+      OnEdge on,
+      ParkedStability s) {
     double tip = Math.toDegrees(s.leastTipOverFootRad());
     double limit =
         Math.toDegrees(parked.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE)));
@@ -95,7 +106,7 @@ final class Mounting {
             * Values.STANDARD_GRAVITY_MS2
             * s.footShare();
     return new Finding(
-            StandFindings.STAND,
+            kind,
             About.parts(stand.name()).named(stand.name(), "mount"),
             Optional.of(parked.condition()),
             verdict,

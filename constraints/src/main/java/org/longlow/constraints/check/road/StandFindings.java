@@ -80,7 +80,7 @@ public final class StandFindings {
         if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
           findings.addAll(of(layout, wheels, standing, stand));
           if (stand.type() == StandPart.Kind.SIDE) {
-            Mounting.of(layout, wheels, standings, standing, stand).ifPresent(findings::add);
+            Mounting.of(STAND, layout, wheels, standings, standing, stand).ifPresent(findings::add);
           }
         }
       }
@@ -93,7 +93,8 @@ public final class StandFindings {
     return switch (stand.type()) {
       case SIDE -> new StandFindings(layout, wheels, parked, stand, drawn).all();
       case CENTRE -> {
-        List<Finding> all = new ArrayList<>(new CentreStand(layout, parked, stand).all(wheels));
+        List<Finding> all =
+            new ArrayList<>(new CentreStand(STAND, layout, parked, stand).all(wheels));
         leg(parked, stand).ifPresent(all::add);
         yield all;
       }
