@@ -27,6 +27,7 @@ import org.longlow.constraints.check.ride.WindFindings;
 import org.longlow.constraints.check.road.AimFindings;
 import org.longlow.constraints.check.road.AxleFindings;
 import org.longlow.constraints.check.road.ChainFindings;
+import org.longlow.constraints.check.road.DoorwayFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.LoadFindings;
@@ -106,6 +107,7 @@ final class MachineChecks {
     findings.addAll(ChainFindings.of(placed));
     Weights.of(shapes.values()).finding().ifPresent(findings::add);
     SpringCare.of(wheels).finding().ifPresent(findings::add);
+    add(findings, DoorwayFindings.DOORWAY, () -> DoorwayFindings.of(layout, standings));
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings, nudged));
     findings.addAll(HubFindings.of(layout, rules, places, shapes, sittings, standings));
     findings.addAll(TyreFindings.grown(placed));

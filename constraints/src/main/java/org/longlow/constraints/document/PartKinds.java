@@ -43,6 +43,8 @@ final class PartKinds {
   /** Most pins of one tube. */
   private static final int MAX_PATH = 50;
 
+  private static final Formula UPRIGHT = Formula.parse("0 deg");
+
   private static final String ON_EACH_SIDE = ", one on each side.";
 
   static final Kind<TubePart.Corner> CORNER =
@@ -132,7 +134,7 @@ final class PartKinds {
               s -> rest(type, s)));
     }
     all.put("lamp", part("lamp", "A lamp, reflector or number plate.", PartKinds::lamp));
-    all.put("stand", part("stand", "A side stand.", PartKinds::stand));
+    all.put("stand", part("stand", "A stand that the machine carries.", PartKinds::stand));
     return all;
   }
 
@@ -389,16 +391,35 @@ final class PartKinds {
   private static StandPart stand(Source<StandPart> s) {
     return new StandPart(
         PartCommon.cut(s),
+        s.or(
+            "type",
+            words(StandPart.Kind.class),
+            StandPart.Kind.SIDE,
+            StandPart::type,
+            "What it does. side: one leg that the machine leans on; centre: two legs that lift a"
+                + " wheel off the road; pair: two legs that come down at a stop, both wheels on the"
+                + " road."),
         s.pin("pivot", "the hinge", StandPart::pivot, "Where it hinges."),
         s.pin(
             "foot", "the foot when parked", StandPart::foot, "Its foot on the ground when parked."),
         s.pin("stowed", "the foot when riding", StandPart::stowed, "Its foot when riding."),
-        s.need("y", LENGTH, StandPart::y, "Sideways place of the foot when parked, left positive."),
-        s.need("diameter", PartSizes.SIZE, StandPart::diameter, "Diameter of the leg."),
         s.need(
+            "y",
+            LENGTH,
+            StandPart::y,
+            "Sideways place of the foot when parked, left positive; of two feet, of either."),
+        s.need("diameter", PartSizes.SIZE, StandPart::diameter, "Diameter of the leg."),
+        s.or(
             "lean",
             ANGLE.between(0, 45),
+            UPRIGHT,
             StandPart::lean,
-            "How far the parked machine leans towards the stand."));
+            "How far the parked machine leans towards a side stand."),
+        s.may(
+            "lever",
+            Type.ref(Referent.PIN),
+            StandPart::lever,
+            "Where a foot treads a centre stand down, with the machine on it; absent where a hand"
+                + " pulls the machine back onto it."));
   }
 }

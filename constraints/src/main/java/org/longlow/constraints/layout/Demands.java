@@ -49,11 +49,15 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
         "kerb", "50 mm", "the highest kerb or sill to roll over square, laden or pushed, at least"),
     BRAKING(
         "braking", "0.5", 2, "braking, in that of gravity, that the springs are looked at under"),
+    /** A single garage door; narrower ones are asked by those who have them. */
+    DOORWAY_WIDTH("doorwayWidth", "2000 mm", "of the narrowest doorway it is pushed through"),
+    DOORWAY_HEIGHT("doorwayHeight", "1900 mm", "of the lowest doorway it is pushed through"),
     /** Roads of brake tests have 0.9; dry ones some 1.2, wet ones 0.6 to 0.9; from memory. */
     GRIP("grip", "0.9", 2, "peak friction of tyre on road at which wheels are taken to slide"),
     SPEED("speed", "90 km/h", "speed at which wind is looked at"),
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),
+    HEAVE("heave", "400 N", "force that heaves the machine onto a centre stand, at most"),
     HAND_FORCE("handForce", "60 N", "force of one hand that opens or shuts a section, at most"),
     /** Half of 50 N, which 85 in a hundred adults lift sitting (EN 1005-3, by a summary). */
     WAY_OUT_FORCE(

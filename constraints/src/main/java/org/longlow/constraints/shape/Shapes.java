@@ -177,7 +177,10 @@ public final class Shapes {
         return Filled.filled(stand, leg, Spreads.of(stand.base(), places), places);
       }
       Prism round = bar(places.pin(stand.pivot()), foot, y, d);
-      return Filled.filled(stand, leg, List.of(round.across()), places).of(List.of(round));
+      return stand.paired()
+          ? Filled.filled(stand, leg, List.of(round.across(), round.across().mirrored()), places)
+              .of(List.of(round, round.mirrored()))
+          : Filled.filled(stand, leg, List.of(round.across()), places).of(List.of(round));
     }
   }
 

@@ -99,7 +99,15 @@ public final class OnStand {
    * @param total all of its mass in that stance, in the axes of the frame
    */
   public OnStand(Wheels wheels, Standing parked, MassPoint.Sum total, StandPart stand) {
-    this(wheels, parked, parked.springs(), total, stand);
+    this(wheels, parked, total, stand, Math.signum(parked.places().value(stand.y())));
+  }
+
+  /**
+   * @param side of the foot it leans on: 1 left, -1 right
+   */
+  public OnStand(
+      Wheels wheels, Standing parked, MassPoint.Sum total, StandPart stand, double side) {
+    this(wheels, parked, parked.springs(), total, stand, side);
   }
 
   private OnStand(
@@ -107,13 +115,14 @@ public final class OnStand {
       Standing parked,
       Optional<Springs> springs,
       MassPoint.Sum total,
-      StandPart stand) {
+      StandPart stand,
+      double side) {
     this.wheels = wheels;
     this.parked = parked;
     this.springs = springs;
     this.total = total;
     this.stand = stand;
-    side = Math.signum(parked.places().value(stand.y()));
+    this.side = side;
     front = wheel(wheels.frontTyre());
     rear = wheel(wheels.rearTyre());
     double wheelbase = parked.ground().wheelbaseMm();
@@ -126,7 +135,7 @@ public final class OnStand {
 
   /** Returns the same machine with its springs stuck where they are upright. */
   public OnStand stuck() {
-    return new OnStand(wheels, parked, Optional.empty(), total, stand);
+    return new OnStand(wheels, parked, Optional.empty(), total, stand, side);
   }
 
   /** Returns how far the foot is out, mm, &gt;= 0. */
@@ -263,10 +272,7 @@ public final class OnStand {
     }
     PointMm frontWas = wheels.frontSuspension().path().axle(parked.frontTravelMm());
     PointMm rearWas = wheels.rearSuspension().path().axle(parked.rearTravelMm());
-    return total
-        .shifted(springs.get().atFront().massKg(), frontAxle.minus(frontWas))
-        .shifted(springs.get().atRear().massKg(), rearAxle.minus(rearWas))
-        .total();
+    return springs.get().moved(total, frontAxle.minus(frontWas), rearAxle.minus(rearWas)).total();
   }
 
   /** Returns the way of a foot that goes with a wheel, for each mm of its travel. */

@@ -9,6 +9,7 @@ import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * What the springs carry and what moves with each wheel.
@@ -83,6 +84,11 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
       }
     }
     return on(Part.End.REAR, shape, 0);
+  }
+
+  /** Returns all the machine's mass after what is on the wheels has gone with them. */
+  MassPoint.Sum moved(MassPoint.Sum total, PointMm frontBy, PointMm rearBy) {
+    return total.shifted(atFront.massKg(), frontBy).shifted(atRear.massKg(), rearBy);
   }
 
   /**

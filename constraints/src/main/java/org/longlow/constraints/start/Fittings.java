@@ -3,6 +3,7 @@ package org.longlow.constraints.start;
 import static org.longlow.constraints.start.Draft.text;
 
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -351,11 +352,13 @@ final class Fittings {
     draft.part(
         new StandPart(
             Base.of("sideStand", "steel").mass(1.3).touching("floorRail").made(),
+            StandPart.Kind.SIDE,
             "standPivot",
             "standFoot",
             "standStowed",
             Draft.mm(STAND_Y_MM),
             Draft.mm(STAND_MM),
-            Draft.deg(STAND_LEAN_DEG)));
+            Draft.deg(STAND_LEAN_DEG),
+            Optional.empty()));
   }
 }

@@ -50,6 +50,11 @@ class DemandsTest {
         .pin("leverFront", 1081, 836)
         .with("parts", "lever", lever("fingers"))
         .with("parts", "horn", lever("thumb"))
+        .with(
+            "parts",
+            "centreStand",
+            "{'kind': 'stand', 'type': 'centre', 'pivot': 'standPivot', 'foot': 'standFoot',"
+                + " 'stowed': 'standStowed', 'y': '150 mm', 'diameter': '20 mm', 'mass': '2 kg'}")
         .part("bars", "hot", "true")
         .part("noseRail", "hot", "true")
         .part("tailRail", "hot", "true");

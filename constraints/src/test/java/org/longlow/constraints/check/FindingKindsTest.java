@@ -103,6 +103,7 @@ class FindingKindsTest {
             "OwnBodyFindings.OWN_BODY",
             "StopFindings.FEET_DOWN",
             "StopFindings.HOLD_UP",
+            "DoorwayFindings.DOORWAY",
             "GroundFindings.CLEARANCE",
             "SwungFindings.SWUNG",
             "SagFindings.SAG",

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.words.Names;
 
@@ -86,7 +87,9 @@ public final class Gallery {
             ? Names.word(lamp.type())
             : part instanceof FrontPart front
                 ? Names.word(front.type())
-                : part instanceof CushionPart cushion ? Names.word(cushion.role()) : "";
+                : part instanceof StandPart stand && stand.type() != StandPart.Kind.SIDE
+                    ? Names.word(stand.type())
+                    : part instanceof CushionPart cushion ? Names.word(cushion.role()) : "";
     return (part.kind() + " " + second).strip();
   }
 

@@ -62,12 +62,15 @@ public final class StandFindings {
   private final Wheels wheels;
   private final Standing parked;
   private final StandPart stand;
+  private final double side;
 
-  private StandFindings(Layout layout, Wheels wheels, Standing parked, StandPart stand) {
+  private StandFindings(
+      Layout layout, Wheels wheels, Standing parked, StandPart stand, double side) {
     this.layout = layout;
     this.wheels = wheels;
     this.parked = parked;
     this.stand = stand;
+    this.side = side;
   }
 
   public static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
@@ -75,11 +78,38 @@ public final class StandFindings {
     for (StandPart stand : layout.parts(StandPart.class).toList()) {
       for (Standing standing : standings) {
         if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
-          findings.addAll(new StandFindings(layout, wheels, standing, stand).all());
+          findings.addAll(of(layout, wheels, standing, stand));
+          if (stand.type() == StandPart.Kind.SIDE) {
+            Mounting.of(STAND, layout, wheels, standings, standing, stand).ifPresent(findings::add);
+          }
         }
       }
     }
     return findings;
+  }
+
+  private static List<Finding> of(Layout layout, Wheels wheels, Standing parked, StandPart stand) {
+    double drawn = Math.signum(parked.places().value(stand.y()));
+    return switch (stand.type()) {
+      case SIDE -> new StandFindings(layout, wheels, parked, stand, drawn).all();
+      case CENTRE -> {
+        List<Finding> all =
+            new ArrayList<>(new CentreStand(STAND, layout, parked, stand).all(wheels));
+        leg(parked, stand).ifPresent(all::add);
+        yield all;
+      }
+      case PAIR -> {
+        // the worse of the two sides is told
+        List<Finding> left = new StandFindings(layout, wheels, parked, stand, 1).all();
+        List<Finding> right = new StandFindings(layout, wheels, parked, stand, -1).all();
+        yield worse(left.get(0), right.get(0)) ? left : right;
+      }
+    };
+  }
+
+  private static boolean worse(Finding a, Finding b) {
+    int by = a.verdict().compareTo(b.verdict());
+    return by < 0 || by == 0 && !(b.margin() < a.margin());
   }
 
   private List<Finding> all() {
@@ -99,7 +129,7 @@ public final class StandFindings {
   }
 
   private OnStand on(MassPoint total) {
-    return new OnStand(wheels, parked, MassPoint.Sum.of(List.of(total)), stand);
+    return new OnStand(wheels, parked, MassPoint.Sum.of(List.of(total)), stand, side);
   }
 
   /** Returns how it stands where a section, somewhere from shut to open, makes it stand worst. */
@@ -148,11 +178,17 @@ public final class StandFindings {
   }
 
   /** Returns the least tip angle, rad; less than any where it does not stand at all. */
-  private static double tipRad(OnStand on) {
-    return on.rest()
-        .flatMap(OnStand.Held::statics)
-        .map(ParkedStability::leastTipRad)
-        .orElse(-Math.PI);
+  private double tipRad(OnStand on) {
+    return on.rest().flatMap(OnStand.Held::statics).map(this::leastTipRad).orElse(-Math.PI);
+  }
+
+  /** Of a pair the other foot holds the machine where one alone would let it tip back. */
+  private double leastTipRad(ParkedStability s) {
+    return isPair() ? s.leastTipOverFootRad() : s.leastTipRad();
+  }
+
+  private boolean isPair() {
+    return stand.type() == StandPart.Kind.PAIR;
   }
 
   private Finding tip(OnStand on, Condition condition) {
@@ -167,8 +203,8 @@ public final class StandFindings {
     ParkedStability parkedSo = held.statics().orElseThrow();
     double typed = parked.places().value(stand.lean());
     double off = on.at(typed).footOffMm();
-    boolean agrees = Math.abs(off) <= FOOT_OFF_MM;
-    double tip = Math.toDegrees(parkedSo.leastTipRad());
+    boolean agrees = isPair() || Math.abs(off) <= FOOT_OFF_MM;
+    double tip = Math.toDegrees(leastTipRad(parkedSo));
     double limit = Math.toDegrees(parked.places().value(layout.demands().limit(Demands.Key.TIP)));
     Words drawn =
         agrees
@@ -196,7 +232,7 @@ public final class StandFindings {
                                 + " its wheels and the foot. To mend it "
                                 + remedy(parkedSo)
                                 + ", or move heavy parts.")
-                        : tips(stand, tip, limit, parked, parkedSo),
+                        : tips(tip, limit, held, parkedSo),
                     drawn))
             .at(parked.places().pin(stand.foot()));
     if (f.verdict() == Verdict.FAIL) {
@@ -218,24 +254,56 @@ public final class StandFindings {
     return agrees ? f : f.withVerdict(Verdict.CAUTION);
   }
 
-  private static Words tips(
-      StandPart stand, double tip, double limit, Standing parked, ParkedStability parkedSo) {
-    return Say.format(
-        "On %s the machine tips at %s of slope or push, %s are asked%s; the foot carries %s.",
-        stand.name(),
-        Say.deg(tip),
-        Say.deg(limit),
-        tip < limit ? ", so " + remedy(parkedSo) : "",
-        Say.newton(parked.load().axles().weightN() * parkedSo.footShare()));
+  private Words tips(double tip, double limit, OnStand.Held held, ParkedStability s) {
+    String out = side < 0 ? "right" : "left";
+    return Words.of(
+        Say.format(
+            "On %s the machine tips at %s of slope or push, %s are asked%s; the foot carries %s.",
+            stand.name(),
+            Say.deg(tip),
+            Say.deg(limit),
+            tip < limit ? ", so " + remedy(s) : "",
+            Say.newton(parked.load().axles().weightN() * s.footShare())),
+        Say.format(
+            " It tips at %s forward and to the %s, at %s back and to the %s",
+            Say.deg(Math.toDegrees(s.tipOverFrontEdgeRad())),
+            out,
+            Say.deg(Math.toDegrees(s.tipOverRearEdgeRad())),
+            out),
+        isPair()
+            ? atAStop(out, held, s)
+            : Say.format(
+                ", at %s to the %s over its wheels.",
+                Say.deg(Math.toDegrees(s.tipOverWheelsRad())), side < 0 ? "left" : "right"));
+  }
+
+  /** What else counts of feet that come down while somebody sits on the machine. */
+  private Words atAStop(String out, OnStand.Held held, ParkedStability s) {
+    double slope = parked.places().value(layout.demands().limit(Demands.Key.CROSS_SLOPE));
+    PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot()));
+    return Words.of(
+        Say.format(
+            ". Upright its feet are %s over the road, and the machine leans by %s until the %s one"
+                + " touches.",
+            Say.mm(Math.max(0, foot.z())), Say.deg(Math.toDegrees(held.leanRad())), out),
+        Say.format(
+            " On a road that falls to the %s by %s that foot carries %s.",
+            out,
+            Say.deg(Math.toDegrees(slope)),
+            Say.newton(parked.load().axles().weightN() * s.footShareOn(slope))));
   }
 
   /** What helps where it tips first: over the wheels it leans too little, over the foot too far. */
-  private static String remedy(ParkedStability on) {
+  private String remedy(ParkedStability on) {
     double least = on.leastTipRad();
+    String along = least == on.tipOverFrontEdgeRad() ? "forward" : "back";
+    if (isPair()) {
+      return "set its feet farther out or " + along;
+    }
     return least == on.tipOverWheelsRad()
         ? "let the machine lean more, by a foot drawn higher"
         : "set its foot farther out or "
-            + (least == on.tipOverFrontEdgeRad() ? "forward" : "back")
+            + along
             + ", or let the machine lean less, by a foot drawn lower";
   }
 

@@ -101,6 +101,7 @@ public final class SwungFindings {
             s ->
                 layout
                     .parts(StandPart.class)
+                    .filter(stand -> stand.type() != StandPart.Kind.CENTRE)
                     .forEach(stand -> leg(s, stand).ifPresent(findings::add)));
     return findings;
   }
@@ -184,6 +185,7 @@ public final class SwungFindings {
                     s ->
                         layout
                             .parts(StandPart.class)
+                            .filter(stand -> stand.type() == StandPart.Kind.SIDE)
                             .flatMap(stand -> on(wheels, s, stand).stream()))
                 .toList();
       }

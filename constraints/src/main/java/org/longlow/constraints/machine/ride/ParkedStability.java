@@ -16,6 +16,7 @@ import org.longlow.rider.geom.PointMm;
  * @param overFrontEdgeMm distance from the centre's ground point to the edge front contact to foot
  * @param overRearEdgeMm distance to the edge foot to rear contact
  * @param overWheelsMm distance to the line of the wheels
+ * @param footOutMm distance of the foot to that line
  * @param cgHeightMm height of the centre of gravity as parked
  */
 public record ParkedStability(
@@ -25,6 +26,7 @@ public record ParkedStability(
     double overFrontEdgeMm,
     double overRearEdgeMm,
     double overWheelsMm,
+    double footOutMm,
     double cgHeightMm) {
 
   /** Tip angle to keep, deg, for slope, wind and a push together; engineering default. */
@@ -65,6 +67,7 @@ public record ParkedStability(
         r * twice / distance(front, foot),
         f * twice / distance(foot, rear),
         s * twice / distance(rear, front),
+        twice / distance(rear, front),
         cgHeightMm);
   }
 
@@ -93,23 +96,25 @@ public record ParkedStability(
 
   /** Returns the smallest of the three tip angles, rad. */
   public double leastTipRad() {
-    return Math.min(tipOverWheelsRad(), Math.min(tipOverFrontEdgeRad(), tipOverRearEdgeRad()));
+    return Math.min(tipOverWheelsRad(), leastTipOverFootRad());
+  }
+
+  /** Returns the smaller of the two over the edges that end at the foot, rad. */
+  public double leastTipOverFootRad() {
+    return Math.min(tipOverFrontEdgeRad(), tipOverRearEdgeRad());
+  }
+
+  /**
+   * Returns the share of the weight on the foot where the road falls to its side.
+   *
+   * @param slopeRad of the road, square to the line of the wheels
+   */
+  public double footShareOn(double slopeRad) {
+    return (overWheelsMm * Math.cos(slopeRad) + cgHeightMm * Math.sin(slopeRad)) / footOutMm;
   }
 
   /** Returns true if all three supports carry load. */
   public boolean stands() {
     return frontShare > 0 && rearShare > 0 && footShare > 0;
-  }
-
-  /**
-   * Returns the tip angle on a work stand, rad.
-   *
-   * @param halfBaseMm from the centre of gravity to the edge tipped over, mm, &gt;= 0
-   * @param cgHeightMm height above the stand's feet, with any lift, mm, &gt; 0
-   */
-  public static double workStandTipRad(double halfBaseMm, double cgHeightMm) {
-    Values.notNegative("half base mm", halfBaseMm);
-    Values.positive("centre of gravity height mm", cgHeightMm);
-    return Math.atan(halfBaseMm / cgHeightMm);
   }
 }

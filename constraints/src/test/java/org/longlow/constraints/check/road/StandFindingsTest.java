@@ -3,6 +3,7 @@ package org.longlow.constraints.check.road;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -15,6 +16,7 @@ import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.stand.Condition;
@@ -88,6 +90,45 @@ class StandFindingsTest {
     isPropped(onTrolley(study), by);
     assertThat(by.rearMm)
         .isGreaterThan(Propped.in(TestMachine.named("trolley").study(), m -> m).rearMm + 5);
+  }
+
+  /** By least energy with all of the heaviest over the edge of their pan, on either side. */
+  @ParameterizedTest
+  @ValueSource(strings = {"235 mm", "-235 mm"})
+  void whoGetsOnAtItsSideTipsItAsTheirWeightOnTheEdgeDoes(String y) {
+    Study study = TestMachine.runabout().part("sideStand", "y", "'" + y + "'").study();
+    double side = y.startsWith("-") ? -1 : 1;
+    Optional<MassPoint> heaviest =
+        study.standings().stream()
+            .flatMap(s -> s.rider().seated().stream())
+            .map(p -> MassPoint.total(p.masses()))
+            .max(Comparator.comparingDouble(MassPoint::massKg));
+    MassPoint sits = heaviest.orElseThrow();
+    CushionPart pan =
+        study
+            .layout()
+            .parts(CushionPart.class)
+            .filter(c -> c.role() == CushionPart.Role.PAN)
+            .findFirst()
+            .orElseThrow();
+    double half =
+        study
+            .placed()
+            .places()
+            .value(side < 0 ? pan.base().spread().get().right() : pan.base().spread().get().left());
+    Propped by =
+        Propped.in(
+            study,
+            m -> MassPoint.total(List.of(m, new MassPoint(sits.massKg(), sits.at(), side * half))));
+    Finding f =
+        study.findings().stream()
+            .filter(x -> x.id().equals("stand.sideStand.mount"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(f.value()).isCloseTo(by.tipDeg, within(1e-3));
+    assertThat(f.limit()).isEqualTo(4);
+    assertThat(f.verdict())
+        .isEqualTo(by.tipDeg < 0 ? Verdict.FAIL : by.tipDeg < 4 ? Verdict.CAUTION : Verdict.PASS);
   }
 
   private static Finding asked(double tipDeg) {

@@ -49,7 +49,9 @@ class LampViewsTest {
       PartBase base =
           new PartBase(name, Optional.empty(), Optional.empty(), "", false, false, List.of(), "");
       Formula none = Formula.of(0, Unit.MM);
-      Part part = new StandPart(base, "o", "o", "o", none, none, none);
+      Part part =
+          new StandPart(
+              base, StandPart.Kind.SIDE, "o", "o", "o", none, none, none, Optional.empty());
       return new PartShape(
           part, outline, List.of(new Prism(outline, new Interval(y0, y1))), 1, PointMm.ORIGIN, 0);
     }

@@ -71,12 +71,16 @@ class ParkedStabilityTest {
     assertThat(s.leastTipRad()).isNegative();
   }
 
+  /** Outward as the road falls: by the lever of the mass about the line of the wheels. */
   @Test
-  void aWorkStandMatchesWorkedFigures() {
-    assertThat(Math.toDegrees(ParkedStability.workStandTipRad(180, 560)))
-        .isCloseTo(17.818888915, within(1e-8));
-    assertThat(Math.toDegrees(ParkedStability.workStandTipRad(300, 560)))
-        .isCloseTo(28.178590110, within(1e-8));
+  void theFootCarriesMoreWhereTheRoadFallsToIt() {
+    ParkedStability s =
+        ParkedStability.on(
+            new PlanMm(1500, 0), REAR, new PlanMm(620, 260), new PlanMm(648, 95), 480);
+    double slope = Math.toRadians(4);
+    double out = Math.hypot(95, 480) * Math.sin(Math.atan2(95, 480) + slope);
+    assertThat(s.footShareOn(slope)).isCloseTo(out / 260, within(1e-12));
+    assertThat(s.footShareOn(0)).isCloseTo(s.footShare(), within(1e-12));
   }
 
   @Test
