@@ -224,7 +224,9 @@ class PeopleFindingsTest {
       Demands.Key asked = hot ? Demands.Key.HOT_GAP : Demands.Key.GAP;
       assertThat(rules.demand("hoodPlate", "pan")).isEqualTo(asked);
       assertThat(rules.demand("pan", "hoodPlate")).isEqualTo(asked);
-      assertThat(rules.demand("hoodPlate", "frontWheel")).isEqualTo(Demands.Key.TYRE_GAP);
+      assertThat(rules.demand("hoodPlate", "frontWheel"))
+          .as("rubber suffers too")
+          .isEqualTo(hot ? Demands.Key.HOT_GAP : Demands.Key.TYRE_GAP);
       assertThat(rules.demandOfPeople("hoodPlate"))
           .isEqualTo(hot ? Demands.Key.HOT_GAP : Demands.Key.PERSON_GAP);
     }
@@ -236,12 +238,13 @@ class PeopleFindingsTest {
     for (boolean hot : new boolean[] {true, false}) {
       ObjectNode root = (ObjectNode) new ObjectMapper().readTree(trestle());
       ObjectNode plate = (ObjectNode) root.get("parts").get("hoodPlate");
-      plate.put("hot", hot).putArray("touches").add("rider").add("pan").add("frontWheel");
+      plate.put("hot", hot).putArray("touches").add("rider").add("pan").add("frontWheel").add("engine");
       Study study = Study.of(((ReadResult.Read) LayoutReader.read(root.toString(), null)).layout());
       GapRules rules = new GapRules(study.layout(), study.placed().places());
       assertThat(rules.clearOfPeople("hoodPlate")).isEqualTo(hot);
       assertThat(rules.mayNotTouch("pan", "hoodPlate")).isEqualTo(hot);
-      assertThat(rules.mayNotTouch("hoodPlate", "frontWheel")).as("no heat there").isFalse();
+      assertThat(rules.mayNotTouch("hoodPlate", "frontWheel")).as("rubber").isEqualTo(hot);
+      assertThat(rules.mayNotTouch("hoodPlate", "engine")).as("no harm there").isFalse();
     }
   }
 }
