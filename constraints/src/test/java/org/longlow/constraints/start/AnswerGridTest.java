@@ -14,7 +14,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
@@ -101,13 +100,6 @@ class AnswerGridTest {
         .noneMatch(f -> f.basis().stream().anyMatch(Basis::decidesFromMemory));
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
     sprung(said, study);
-  }
-
-  /** Reflectors may come a little nearer to a foot than is asked, where no place keeps it all. */
-  private static boolean hardlyMet(Finding f) {
-    return f.kind() == LockFindings.LOCK
-        && f.about().path().contains("frontReflectors")
-        && f.margin() > -2;
   }
 
   private static void bendable(String said, FirstMachine.Made made) {
