@@ -109,15 +109,11 @@ final class Chassis {
             kind != FrontPart.Kind.TELESCOPIC));
   }
 
-  /** The pivot of a link lies a little over the axle: behind it on a leading link. */
   private void link(FrontPart.Kind kind) {
     boolean leads = kind == FrontPart.Kind.LEADING_LINK;
     draft.length("linkLength", Rolling.LINK_MM, "pivot to axle");
     draft.angle("linkFall", Rolling.LINK_FALL_DEG, "the axle is lower than the pivot");
-    double fall = Math.toRadians(Rolling.LINK_FALL_DEG);
-    PointMm axle = new PointMm(room.wheelbaseMm, rolling.front.freeRadiusMm());
-    PointMm toAxle = new PointMm(leads ? Math.cos(fall) : -Math.cos(fall), -Math.sin(fall));
-    draft.pin("linkPivot", axle.minus(toAxle.times(Rolling.LINK_MM)));
+    draft.pin("linkPivot", rolling.linkPivot(kind, room.wheelbaseMm));
     draft.tie("linkSize", TieKind.DISTANCE, "linkLength", "linkPivot", "frontAxle");
     draft.tie(
         "linkSlope",

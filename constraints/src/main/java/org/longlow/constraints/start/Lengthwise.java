@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.lock.SteeringAxis;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
@@ -23,11 +24,6 @@ final class Lengthwise {
 
   /** The widest boot reaches so far in from the edge of its board, mm. */
   private static final double BOOT_IN_MM = 9;
-
-  /**
-   * At full lock a leg that reaches ahead to a trailing link comes so much nearer to a shank, mm.
-   */
-  private static final double LEGS_BACK_MM = 12;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -54,7 +50,10 @@ final class Lengthwise {
   final double underFromMm;
   final double floorKnotMm;
   final double aheadFromMm;
+
+  /** The shortest wheelbase that may be asked for. */
   final double leastWheelbaseMm;
+
   final double wheelbaseMm;
   final double floorFrontMm;
 
@@ -97,11 +96,12 @@ final class Lengthwise {
             ? floorKnotMm + 60
             : aheadFromMm + Cargo.lengthMm(cargo.ahead()) + Rolling.RAIL_MM / 2;
     double steer = rolling.front.freeRadiusMm() + SteerRoom.mm(rolling, brief.front());
-    double farEnough = Math.max(aheadTo + steer, beforeLegs());
-    leastWheelbaseMm = Math.ceil(besideFeet(farEnough) / 10) * 10;
+    double farEnough = pastForkLegs(Math.max(aheadTo + steer, beforeLegs()));
+    leastWheelbaseMm = Math.ceil(besideFeet(farEnough));
     wheelbaseMm =
         Double.isNaN(brief.wheelbaseMm())
-            ? Math.max(USUAL_WHEELBASE_MM, leastWheelbaseMm) + tuning.longerMm()
+            ? Math.max(USUAL_WHEELBASE_MM, Math.ceil(leastWheelbaseMm / 10) * 10)
+                + tuning.longerMm()
             : brief.wheelbaseMm();
     floorFrontMm = wheelbaseMm - steer;
   }
@@ -154,8 +154,25 @@ final class Lengthwise {
     double knees = posed.aheadMm(Set.of("thigh"), rolling.headHeightMm - 10) + stem;
     double legs = posed.aheadMm(Posed.LEGS, top.z() - BAR_BELOW_MM) + Rails.BAR_ROOM_MM;
     double ahead = Math.max(knees, legs);
-    double link = brief.front() == FrontPart.Kind.TRAILING_LINK ? LEGS_BACK_MM : 0;
-    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead + link - top.x();
+    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead - top.x();
+  }
+
+  /** The shortest wheelbase with which the legs of a fork that carries links pass legs. */
+  private double pastForkLegs(double leastMm) {
+    if (brief.front() == FrontPart.Kind.TELESCOPIC) {
+      return leastMm;
+    }
+    Passing passing = new Passing(posed);
+    PointMm pan = of(PointMm.ORIGIN);
+    return SteerRoom.axleAheadMm(
+        leastMm,
+        axle -> {
+          PointMm low = rolling.linkPivot(brief.front(), axle).minus(pan);
+          PointMm high = rolling.headBottom(axle).minus(pan);
+          return passing.turns(
+              Passing.bars(low, high, rolling.forkYMm, Rolling.FORK_TUBE_MM),
+              SteeringAxis.through(high, rolling.headTop(axle).minus(pan)));
+        });
   }
 
   /** The shortest wheelbase with which the turned wheel passes feet, and the boards they are on. */

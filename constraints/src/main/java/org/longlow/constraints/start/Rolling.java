@@ -118,6 +118,14 @@ final class Rolling {
     return new PointMm(wheelbaseMm + axisAheadMm(up), up);
   }
 
+  /** The pivot of a link, a little over the axle: behind it on a leading link. */
+  PointMm linkPivot(FrontPart.Kind kind, double wheelbaseMm) {
+    double ahead = kind == FrontPart.Kind.LEADING_LINK ? -LINK_MM : LINK_MM;
+    double fall = Math.toRadians(LINK_FALL_DEG);
+    return new PointMm(wheelbaseMm, front.freeRadiusMm())
+        .plus(new PointMm(ahead * Math.cos(fall), LINK_MM * Math.sin(fall)));
+  }
+
   /** Half the breadth that legs straddle: rails, and the drive if it is between them. */
   double straddledMm(Brief brief) {
     double rails = railYMm + RAIL_MM / 2;

@@ -1,5 +1,6 @@
 package org.longlow.constraints.start;
 
+import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -18,8 +19,8 @@ final class SteerRoom {
   private static final double STEP_MM = 1;
   private static final int PLACES = 72;
 
-  /** A wheel that legs are beside keeps so much more off them for each step, mm. */
-  private static final double WHEELBASE_STEP_MM = 5;
+  /** A wheel that legs are beside is sent ahead by so much, and back again by single ones, mm. */
+  private static final double WHEELBASE_STEP_MM = 8;
 
   private SteerRoom() {}
 
@@ -41,9 +42,18 @@ final class SteerRoom {
    */
   static double axleAheadMm(
       Rolling rolling, FrontPart.Kind kind, Geometry beside, double fromYMm, double leastMm) {
+    return axleAheadMm(
+        leastMm, axle -> gapMm(rolling, kind, behind(beside, axle), fromYMm) >= askedMm());
+  }
+
+  /** Returns the least place of the front axle, in steps, from which on something passes, mm. */
+  static double axleAheadMm(double leastMm, DoublePredicate passes) {
     double axle = leastMm;
-    while (gapMm(rolling, kind, behind(beside, axle), fromYMm) < askedMm()) {
+    while (!passes.test(axle)) {
       axle += WHEELBASE_STEP_MM;
+    }
+    while (axle - STEP_MM >= leastMm && passes.test(axle - STEP_MM)) {
+      axle -= STEP_MM;
     }
     return axle;
   }

@@ -34,6 +34,8 @@ final class Trim {
 
   private static final double MOST_SEAT_UP_MM = 220;
 
+  private static final int AHEAD_STEPS = 6;
+
   private final Brief brief;
   private final Rolling rolling;
   private final Cargo cargo;
@@ -63,6 +65,7 @@ final class Trim {
     if (!faults.isEmpty()) {
       return faults;
     }
+    bringAhead();
     if (!balance()) {
       return List.of(unbalanced());
     }
@@ -166,6 +169,24 @@ final class Trim {
         .allMatch(
             eye ->
                 eye.z() > top.z() && eye.z() * (top.x() - eye.x()) / (eye.z() - top.z()) <= limit);
+  }
+
+  /**
+   * Brings the seat and what goes with it ahead where the wheels are farther apart than need be, so
+   * that grips are near the axis that they turn about, as far as the rear wheel keeps its share.
+   */
+  private void bringAhead() {
+    double spare = room().wheelbaseMm - room().leastWheelbaseMm;
+    double most = Draft.mmOf(Demands.Key.FRONT_SHARE_MAX) - SHARE_SPARE;
+    for (double ahead = spare; ahead >= STEP_MM; ahead -= Math.max(STEP_MM, spare / AHEAD_STEPS)) {
+      tuning = tuning.withSeatAhead(Math.floor(ahead));
+      boolean kept = room().wheelbaseMm >= room().leastWheelbaseMm;
+      List<Double> all = new Weighing(trial()).frontShares();
+      if (kept && all.subList(1, all.size()).stream().allMatch(share -> share <= most)) {
+        return;
+      }
+    }
+    tuning = tuning.withSeatAhead(0);
   }
 
   /** Moves the seat ahead, or the wheels apart, until both wheels carry their share. */

@@ -16,7 +16,7 @@ class SteerRoomTest {
   private static final double LOCK = Math.toRadians(30);
 
   /** The least gap from the tyre to a segment beside the machine, turned to the left, mm. */
-  private static double gapMm(
+  static double gapMm(
       Rolling rolling, FrontPart.Kind kind, double[] from, double[] to, double round) {
     PointMm low = rolling.headBottom(0);
     PointMm up = rolling.headTop(0).minus(low);
