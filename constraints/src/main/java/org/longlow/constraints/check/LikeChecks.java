@@ -18,6 +18,7 @@ import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.GettingInFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.road.AimFindings;
+import org.longlow.constraints.check.road.DoorwayFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.SagFindings;
@@ -125,6 +126,8 @@ public final class LikeChecks {
         MachineChecks.add(
             findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
         findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
+        MachineChecks.add(
+            findings, DoorwayFindings.DOORWAY, () -> DoorwayFindings.of(layout, standings));
       }
       default -> {
         if (wheels.stands()) {

@@ -21,6 +21,7 @@ import org.longlow.constraints.check.gap.Nudged;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.ride.DriveFindings;
+import org.longlow.constraints.check.ride.PullingAway;
 import org.longlow.constraints.check.ride.RampFindings;
 import org.longlow.constraints.check.ride.SlideFindings;
 import org.longlow.constraints.check.ride.WindFindings;
@@ -74,7 +75,7 @@ final class MachineChecks {
       Set.of(
           RampFindings.RAMP,
           DiveFindings.DIVE,
-          DriveFindings.SQUAT,
+          PullingAway.SQUAT,
           DriveFindings.SLACK,
           BalanceFindings.BALANCE,
           WindFindings.WIND);
@@ -172,7 +173,7 @@ final class MachineChecks {
         findings,
         DiveFindings.DIVE,
         () -> DiveFindings.of(layout, wheels, stances, standings).stream().toList());
-    add(findings, DriveFindings.SQUAT, () -> DriveFindings.of(placed, wheels, standings));
+    add(findings, PullingAway.SQUAT, () -> DriveFindings.of(placed, wheels, standings));
     add(
         findings,
         BalanceFindings.BALANCE,

@@ -2,6 +2,7 @@ package org.longlow.constraints.start;
 
 import static org.longlow.constraints.start.Draft.text;
 
+import java.util.Optional;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
@@ -169,11 +170,13 @@ final class Fittings {
     draft.part(
         new StandPart(
             Base.of("sideStand", "steel").mass(1.3).touching("floorRail").made(),
+            StandPart.Kind.SIDE,
             "standPivot",
             "standFoot",
             "standStowed",
             Draft.mm(STAND_Y_MM),
             Draft.mm(STAND_MM),
-            Draft.deg(STAND_LEAN_DEG)));
+            Draft.deg(STAND_LEAN_DEG),
+            Optional.empty()));
   }
 }

@@ -112,7 +112,7 @@ class FindingKindsTest {
             "LeanFindings.TOUCH",
             "RampFindings.RAMP",
             "DiveFindings.DIVE",
-            "DriveFindings.SQUAT",
+            "PullingAway.SQUAT",
             "SlideFindings.SLIDE",
             "TyreFindings.TYRE_LOAD",
             "BalanceFindings.BALANCE",

@@ -16,7 +16,6 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.road.Wrap;
-import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.machine.chassis.SprungIdler;
@@ -37,18 +36,9 @@ import org.longlow.rider.words.Words;
  */
 public final class DriveFindings {
 
-  /** How the rear end answers drive. */
-  public static final FindingKind SQUAT =
-      new FindingKind("squat", FindingGroup.SAG, Rests.ON_MASSES);
-
   /** What travel asks of the chain. */
   public static final FindingKind SLACK =
       new FindingKind("slack", FindingGroup.PLACES, Rests.ON_DRAWING);
-
-  /** Of the load that pulling away moves to the rear, so much is borne by the chain; judgement. */
-  static final double LEAST_SHARE = 0.5;
-
-  static final double MOST_SHARE = 2;
 
   /** Up and down in the middle of the lower run, mm: 20 to 40 are common practice, no source. */
   private static final double MOST_PLAY_MM = 40;
@@ -63,15 +53,6 @@ public final class DriveFindings {
 
   /** So much larger a sprocket shows which way the share goes. */
   private static final double SLIGHTLY = 1.01;
-
-  static final Basis STATICS =
-      Basis.model(
-          "statics of arm, wheel and the pull of the upper run, the lower one slack; no damping");
-
-  static final Basis SHARE =
-      Basis.judgement(
-          "that chain pull should bear about the load which pulling away moves to the rear, half to"
-              + " twice of it, is judgement");
 
   private static final Basis ARCS =
       Basis.model("arcs and tangents over the pitch circles along the travel");
@@ -114,12 +95,6 @@ public final class DriveFindings {
     return findings;
   }
 
-  static boolean isLaden(Standing s) {
-    return s.kind() == Stance.Kind.LADEN
-        && s.load() != null
-        && s.load().axles().total().at().z() > 0;
-  }
-
   private static Optional<Run> run(String name, Tie tie, Wheels wheels) {
     List<String> pins = tie.pins();
     int axle = pins.indexOf(wheels.rear().axle());
@@ -158,7 +133,7 @@ public final class DriveFindings {
               "worked out where its upper stretch goes straight to the wheel, not over an idler"));
     }
     return standings.stream()
-        .filter(DriveFindings::isLaden)
+        .filter(PullingAway::isLaden)
         .max(Comparator.comparingDouble(s -> Math.abs(share(run, wheels, s) - 1)))
         .map(s -> squat(run, wheels, s));
   }
@@ -186,32 +161,15 @@ public final class DriveFindings {
   private static Finding squat(Run run, Wheels wheels, Standing s) {
     double share = share(run, wheels, s);
     String answer =
-        share < LEAST_SHARE
+        share < PullingAway.LEAST_SHARE
             ? "; the rear sinks as it pulls: a pivot farther up, or a "
                 + sprocket(run, wheels, s, true)
-            : share > MOST_SHARE
+            : share > PullingAway.MOST_SHARE
                 ? "; the rear is pushed up hard as it pulls: a pivot farther down, or a "
                     + sprocket(run, wheels, s, false)
                 : share < 1 ? "; the rear sinks" : "; the rear rises";
     String bear = run.name + " and arm bear ";
-    return said(About.thing(run.name, run.name), s, share, bear, answer, wheels);
-  }
-
-  static Finding said(
-      About about, Standing s, double share, String bear, String answer, Wheels wheels) {
-    Figures figures = Figures.within(share, LEAST_SHARE, MOST_SHARE, FigureUnit.SHARE);
-    return new Finding(
-            SQUAT,
-            about,
-            Optional.of(s.condition()),
-            figures.margin() < 0 ? Verdict.CAUTION : Verdict.PASS,
-            figures,
-            List.of(STATICS, SHARE),
-            Words.of(
-                "With " + s.condition().people() + " pulling away, " + bear,
-                Say.percent(share),
-                " of the load that moves to the rear" + answer + "."))
-        .at(wheels.drawn().pin(wheels.arm().pivot()));
+    return PullingAway.said(About.thing(run.name, run.name), s, share, bear, answer, wheels);
   }
 
   /** Which sprocket at the wheel has the chain bear more or less: that hangs on the pivot. */
@@ -232,10 +190,10 @@ public final class DriveFindings {
    */
   private static Finding noPull(Run run, String why) {
     return Finding.note(
-        SQUAT,
+        PullingAway.SQUAT,
         About.thing(run.name, run.name),
         Verdict.NOT_APPLICABLE,
-        STATICS,
+        PullingAway.STATICS,
         Words.of("What the pull of " + run.name + " does to the rear springs is " + why + "."));
   }
 

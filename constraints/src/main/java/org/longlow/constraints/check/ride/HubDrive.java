@@ -32,17 +32,17 @@ final class HubDrive {
                 .anyMatch(p -> p.type() == SolidPart.Kind.MOTOR && p.pins().contains(axle));
     if (inHub) {
       return standings.stream()
-          .filter(DriveFindings::isLaden)
+          .filter(PullingAway::isLaden)
           .max(Comparator.comparingDouble(s -> Math.abs(share(wheels, s) - 1)))
           .map(s -> squat(wheels, s));
     }
     return layout.parts().values().stream().anyMatch(p -> p.traits().duty() == Duty.DRIVE)
         ? Optional.of(
             Finding.note(
-                DriveFindings.SQUAT,
+                PullingAway.SQUAT,
                 About.parts(wheels.rear().name()),
                 Verdict.NOT_APPLICABLE,
-                DriveFindings.STATICS,
+                PullingAway.STATICS,
                 Words.of(
                     "What pulling away does to the rear springs is not told: no chain or belt to "
                         + wheels.rear().name()
@@ -63,12 +63,12 @@ final class HubDrive {
   private static Finding squat(Wheels wheels, Standing s) {
     double share = share(wheels, s);
     String answer =
-        share < DriveFindings.LEAST_SHARE
+        share < PullingAway.LEAST_SHARE
             ? "; the rear sinks as it pulls: a pivot farther up"
-            : share > DriveFindings.MOST_SHARE
+            : share > PullingAway.MOST_SHARE
                 ? "; the rear is pushed up hard as it pulls: a pivot farther down"
                 : share < 1 ? "; the rear sinks" : "; the rear rises";
-    return DriveFindings.said(
+    return PullingAway.said(
         About.parts(wheels.rear().name()), s, share, "the arm bears ", answer, wheels);
   }
 }

@@ -238,7 +238,13 @@ class PeopleFindingsTest {
     for (boolean hot : new boolean[] {true, false}) {
       ObjectNode root = (ObjectNode) new ObjectMapper().readTree(trestle());
       ObjectNode plate = (ObjectNode) root.get("parts").get("hoodPlate");
-      plate.put("hot", hot).putArray("touches").add("rider").add("pan").add("frontWheel").add("engine");
+      plate
+          .put("hot", hot)
+          .putArray("touches")
+          .add("rider")
+          .add("pan")
+          .add("frontWheel")
+          .add("engine");
       Study study = Study.of(((ReadResult.Read) LayoutReader.read(root.toString(), null)).layout());
       GapRules rules = new GapRules(study.layout(), study.placed().places());
       assertThat(rules.clearOfPeople("hoodPlate")).isEqualTo(hot);
