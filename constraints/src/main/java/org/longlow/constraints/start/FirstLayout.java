@@ -24,6 +24,7 @@ final class FirstLayout {
     if (room.pillion.isPresent()) {
       new PillionSeat(room, draft).draw();
     }
+    new LightsAhead(room, draft).draw();
     new Fittings(room, draft).draw();
     room.brief.crew().forEach(draft::person);
     draft.wish("ease", Wish.Kind.COMFORT, Optional.empty(), 1);

@@ -10,7 +10,7 @@ import org.longlow.constraints.start.Parts.At;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
-/** Draws what gives light, the plate and the stand. */
+/** Draws what gives light behind, the plate and the stand. */
 final class Fittings {
 
   static final double STAND_Y_MM = 258;
@@ -28,7 +28,6 @@ final class Fittings {
   }
 
   void draw() {
-    new LightsAhead(room, draft).draw();
     behind();
     stand();
   }
