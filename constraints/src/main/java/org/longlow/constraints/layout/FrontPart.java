@@ -112,42 +112,6 @@ public record FrontPart(
    */
   public record Piece(String what, String from, String to) {}
 
-  /** One without an upright. */
-  public FrontPart(
-      PartBase base,
-      Kind type,
-      String top,
-      String bottom,
-      Optional<String> pivot,
-      String axle,
-      Formula tube,
-      Formula y,
-      Formula bump,
-      Formula droop,
-      Optional<Formula> rate,
-      Optional<Formula> preload,
-      Optional<String> postTop,
-      Optional<String> postBottom,
-      boolean brakeRod) {
-    this(
-        base,
-        type,
-        top,
-        bottom,
-        pivot,
-        axle,
-        tube,
-        y,
-        bump,
-        droop,
-        rate,
-        preload,
-        postTop,
-        postBottom,
-        brakeRod,
-        Links.NONE);
-  }
-
   /** Returns whether links carry the axle; a shop can make these and the legs. */
   public boolean linked() {
     return pivot.isPresent();

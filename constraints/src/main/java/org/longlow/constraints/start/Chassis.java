@@ -106,7 +106,8 @@ final class Chassis {
             Optional.of(preload(spring)),
             Optional.empty(),
             Optional.empty(),
-            kind != FrontPart.Kind.TELESCOPIC));
+            kind != FrontPart.Kind.TELESCOPIC,
+            FrontPart.Links.NONE));
   }
 
   private void link(FrontPart.Kind kind) {

@@ -85,24 +85,35 @@ public record BeltRun(List<Wheel> wheels, boolean left) {
    */
   public record Nested(int first, int second, double apartMm, double needMm) {}
 
+  /**
+   * From one wheel to the next.
+   *
+   * @param acrossMm how far the stretch gets across the line of their middles, left positive
+   */
+  private record Step(int to, double apartMm, double acrossMm) {
+    boolean leads() {
+      return apartMm > Math.abs(acrossMm);
+    }
+  }
+
+  private Step from(int i, double[] side) {
+    int next = (i + 1) % side.length;
+    Wheel a = wheels.get(i);
+    Wheel b = wheels.get(next);
+    return new Step(
+        next, a.at().distance(b.at()), side[next] * b.radiusMm() - side[i] * a.radiusMm());
+  }
+
   /** Returns the first two between which it cannot run. */
   public Optional<Nested> nested() {
     double[] side = sides();
     for (int i = 0; i < side.length; i++) {
-      int next = (i + 1) % side.length;
-      Wheel a = wheels.get(i);
-      Wheel b = wheels.get(next);
-      double apart = a.at().distance(b.at());
-      double across = side[next] * b.radiusMm() - side[i] * a.radiusMm();
-      if (!leads(apart, across)) {
-        return Optional.of(new Nested(i, next, apart, Math.abs(across)));
+      Step step = from(i, side);
+      if (!step.leads()) {
+        return Optional.of(new Nested(i, step.to, step.apartMm, Math.abs(step.acrossMm)));
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean leads(double apartMm, double acrossMm) {
-    return apartMm > Math.abs(acrossMm);
   }
 
   /** Returns its straight stretches: from each wheel to the next, from the last to the first. */
@@ -110,23 +121,21 @@ public record BeltRun(List<Wheel> wheels, boolean left) {
     double[] side = sides();
     List<Straight> all = new ArrayList<>();
     for (int i = 0; i < side.length; i++) {
-      int next = (i + 1) % side.length;
-      Wheel a = wheels.get(i);
-      Wheel b = wheels.get(next);
-      double apart = a.at().distance(b.at());
-      double across = side[next] * b.radiusMm() - side[i] * a.radiusMm();
-      if (!leads(apart, across)) {
+      Step step = from(i, side);
+      if (!step.leads()) {
         throw Values.refused(
             "centre distance mm",
-            apart,
-            "more than " + Math.abs(across) + " between two wheels of one run");
+            step.apartMm,
+            "more than " + Math.abs(step.acrossMm) + " between two wheels of one run");
       }
-      double heading = b.at().minus(a.at()).angleRad() - Math.asin(across / apart);
+      Wheel a = wheels.get(i);
+      Wheel b = wheels.get(step.to);
+      double heading = b.at().minus(a.at()).angleRad() - Math.asin(step.acrossMm / step.apartMm);
       PointMm out = PointMm.unit(heading).left();
       all.add(
           new Straight(
               a.at().minus(out.times(side[i] * a.radiusMm())),
-              b.at().minus(out.times(side[next] * b.radiusMm()))));
+              b.at().minus(out.times(side[step.to] * b.radiusMm()))));
     }
     return all;
   }
