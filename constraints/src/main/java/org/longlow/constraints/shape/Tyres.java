@@ -41,7 +41,7 @@ public final class Tyres {
                     : width / 2);
     try {
       boolean near = size.map(Tyre::nearEquivalent).orElse(false);
-      return new Tyre(radius, width, section, near, true);
+      return new Tyre(radius, width, section, near);
     } catch (OutOfRange e) {
       throw new OutOfRange(
           "wheel "

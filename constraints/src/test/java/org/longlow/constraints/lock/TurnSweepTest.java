@@ -143,7 +143,7 @@ class TurnSweepTest {
   @Test
   void aWheelTurnsIntoABoxBesideIt() {
     SteeringAxis axis = axis(new PointMm(0, 300), 0);
-    Tyre tyre = new Tyre(300, 100, 50, false, true);
+    Tyre tyre = new Tyre(300, 100, 50, false);
     Convex wheel = Rings.wheel(new PointMm(0, 300), tyre);
     // a post 20 mm square at the height of the axle, its near side 100 mm to the left
     double[] out = new double[3];
@@ -187,7 +187,7 @@ class TurnSweepTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, 20, 50, 80, 200})
   void aTyreIsWithinWhatIsTurnedForIt(double crown) {
-    Tyre tyre = new Tyre(300, 100, crown, false, true);
+    Tyre tyre = new Tyre(300, 100, crown, false);
     Convex wheel = Rings.wheel(PointMm.ORIGIN, tyre);
     double[] out = new double[3];
     for (int k = 0; k <= 90; k++) {

@@ -302,6 +302,7 @@ class MendingTest {
   }
 
   @Test
+  @Tag("long")
   void theLeastChangeIsLeast() {
     isLeast(mm -> controller(140 - mm), "clearance.laden", mm -> "raise controller " + mm + " mm");
     isLeast(

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,6 +41,7 @@ class StudiedAgainTest {
   /** By default one edit of each sort. */
   @ParameterizedTest
   @MethodSource("machines")
+  @Tag("long")
   void isThatOfAMachineNeverSeenBefore(String name) {
     List<Layout> history = new ArrayList<>(List.of(TestMachine.named(name).layout()));
     for (int edit = 0; edit < (LONG ? 5 : 4); edit++) {

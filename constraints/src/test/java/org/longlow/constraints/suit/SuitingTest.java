@@ -92,6 +92,7 @@ class SuitingTest {
       List.of("effort", "vibration", "contact", "board", "footrest", "rise", "foot", "getting-in");
 
   @Test
+  @Tag("long")
   void badPegsAndGripsBecomeOnesWhereBothPassAndAreAtEase() {
     Layout bad = with(with(trestle, "peg", 1640, 440), "grip", 1180, 760);
     SuitReport report = Suiting.of(bad, MOVES, SuitSettings.DEFAULT);
@@ -139,6 +140,7 @@ class SuitingTest {
   }
 
   @Test
+  @Tag("long")
   void theSameLayoutGivesTheSameAnswerWhateverTheThreads() throws Exception {
     SuitSettings few = new SuitSettings(3, 6, 150, 3, true, 700);
     SuitReport here = Suiting.of(trestle, MOVES, few);

@@ -22,9 +22,6 @@ public enum Endurance {
    */
   public static final double FINE = 0.05;
 
-  /** Held for an hour, over strength: 7.9 % (Björkstén and Jonsson 1977), 8 % (Sjøgaard). */
-  public static final double AN_HOUR = 0.08;
-
   /** Not for riding beyond this, over strength; once called unlimited, common practice. */
   public static final double MOST = 0.15;
 
@@ -49,11 +46,6 @@ public enum Endurance {
     return b0 * Math.pow(share, -b1);
   }
 
-  /** Returns the share that is held so long by the same rule. */
-  public double powerShare(double seconds) {
-    return Math.pow(seconds / b0, -1 / b1);
-  }
-
   /**
    * Returns how long a share is held, s, by three compartments (Frey-Law 2012): rested fibres tire
    * at a rate F of those at work and recover at a rate R of those tired: −ln(1 − (1 − f) R / (F f))
@@ -66,24 +58,8 @@ public enum Endurance {
     return left > 0 ? -Math.log(left) / recovery : Double.POSITIVE_INFINITY;
   }
 
-  /** Returns the share that is held without end by three compartments: R / (F + R). */
-  public double endless() {
-    return recovery / (fatigue + recovery);
-  }
-
   /** Returns the shorter of both, s. */
   public double leastS(double share) {
     return Math.min(powerS(share), compartmentsS(share));
-  }
-
-  /**
-   * Returns how long a share is held whatever the muscle, s: Rohmert's curve as a polynomial, −1.5
-   * + 2.1/f − 0.6/f² + 0.1/f³ min (Bernard 2006, read). It overstates shoulders below 0.45.
-   *
-   * @param share f, over strength, in [0.2, 1]
-   */
-  public static double rohmertS(double share) {
-    double over = 1 / share;
-    return 60 * (-1.5 + over * (2.1 + over * (-0.6 + over * 0.1)));
   }
 }

@@ -31,12 +31,6 @@ public record Vibration(double naturalHz) {
     return new Vibration(Math.sqrt(DYNAMIC * nPerMm * 1e3 / massKg) / (2 * Math.PI));
   }
 
-  /** Returns the static rate at which a mass shakes so fast with no stiffening, N/mm. */
-  public static double rateNPerMm(double massKg, double hz) {
-    double w = 2 * Math.PI * hz;
-    return massKg * w * w / 1e3;
-  }
-
   /**
    * Returns how much larger shaking comes out than it goes in.
    *

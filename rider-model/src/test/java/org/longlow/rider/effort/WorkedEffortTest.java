@@ -63,7 +63,7 @@ class WorkedEffortTest {
       Endurance group, double powerS, double compartmentsS, double hour) {
     assertThat(group.powerS(0.3)).isCloseTo(powerS, within(5e-4));
     assertThat(group.compartmentsS(0.3)).isCloseTo(compartmentsS, within(0.05));
-    assertThat(group.powerShare(3600)).isCloseTo(hour, within(5e-5));
+    assertThat(group.powerS(hour)).as("an hour").isCloseTo(3600, within(20.0));
     assertThat(group.leastS(0.3)).isEqualTo(Math.min(group.powerS(0.3), group.compartmentsS(0.3)));
   }
 
@@ -71,8 +71,7 @@ class WorkedEffortTest {
   void aShoulderHoldsATenth() {
     assertThat(Endurance.SHOULDER.compartmentsS(0.1)).isCloseTo(1057.435713, within(5e-7));
     assertThat(Endurance.SHOULDER.powerS(0.1)).isCloseTo(1004.659, within(5e-4));
-    assertThat(Endurance.SHOULDER.endless()).isCloseTo(0.084507, within(5e-7));
-    double endless = Endurance.SHOULDER.endless();
+    double endless = 0.00168 / (0.0182 + 0.00168);
     assertThat(Endurance.SHOULDER.compartmentsS(endless * (1 - 1e-9))).isInfinite();
     assertThat(Endurance.SHOULDER.compartmentsS(endless * (1 + 1e-6))).isBetween(1e3, 1e5);
   }
@@ -90,12 +89,6 @@ class WorkedEffortTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0.2, 6.5", "0.3, 2.537037", "0.5, 1.1"})
-  void rohmertsCurve(double share, double minutes) {
-    assertThat(Endurance.rohmertS(share) / 60).isCloseTo(minutes, within(5e-7));
-  }
-
-  @ParameterizedTest
   @CsvSource({"UP, 5, 1.038826", "UP, 10, 0.988406", "ALONG, 1, 1.011017", "ALONG, 4, 0.511912"})
   void frequenciesAreFelt(Weighting way, double hz, double weight) {
     assertThat(way.at(hz)).isCloseTo(weight, within(5e-7));
@@ -109,7 +102,6 @@ class WorkedEffortTest {
 
   @Test
   void seatsShakeByThemselves() {
-    assertThat(Vibration.rateNPerMm(55, 4)).isCloseTo(34.741, within(5e-4));
     // 17.66 N/mm under 57.4 kg: 2.79 Hz pressed slowly, 3.4 to 3.9 Hz shaken
     Vibration v = Vibration.of(57.4, 17.66);
     assertThat(v.naturalHz() / Math.sqrt(Vibration.DYNAMIC)).isCloseTo(2.79, within(5e-3));

@@ -25,6 +25,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutReader;
@@ -79,6 +80,7 @@ class ComparisonTest {
   }
 
   @Test
+  @Tag("long")
   void everySingleEditIsListedByName() throws IOException {
     Random random = new Random(20260301);
     Set<String> seen = new TreeSet<>();
@@ -261,6 +263,7 @@ class ComparisonTest {
   }
 
   @Test
+  @Tag("long")
   void everythingAddedOrRemovedIsListed() throws IOException {
     int looked = 0;
     for (Layout layout : layouts().values()) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +54,7 @@ class CommandTest {
   }
 
   @Test
+  @Tag("long")
   void demoDoesTheWholeJobAndEndsWithItsFindings() throws IOException {
     Path out = folder.resolve("made");
     Files.createDirectories(out);

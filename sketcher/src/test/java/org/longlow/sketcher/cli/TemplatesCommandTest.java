@@ -149,6 +149,7 @@ class TemplatesCommandTest {
 
   /** Each waits for the other, so every sheet of the folder is of the set that was made last. */
   @Test
+  @Tag("long")
   void twoAtOnceInOneFolderBothFinish() throws Exception {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
@@ -202,6 +203,7 @@ class TemplatesCommandTest {
   }
 
   @Test
+  @Tag("long")
   void theTraceOfAnInternalErrorMayBeAskedForBeforeAndAfterTheCommand() throws IOException {
     Path file = file(Demos.text("dunlin"));
     int plain = Ran.of("check", file).code();

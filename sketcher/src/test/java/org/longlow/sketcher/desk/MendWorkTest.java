@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
@@ -49,6 +50,7 @@ class MendWorkTest {
   }
 
   @Test
+  @Tag("long")
   void theDeskFindsWhatMendingFinds() throws Exception {
     work().ask(FORK);
     assertThat(work().mends().orElseThrow().looking()).isTrue();

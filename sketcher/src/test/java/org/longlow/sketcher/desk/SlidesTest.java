@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
@@ -128,6 +129,7 @@ class SlidesTest {
 
   /** The machine is seen again as it was before; a stance chosen meanwhile stays. */
   @Test
+  @Tag("long")
   void closingComesBackToTheMachineAsItWasSeen() throws InterruptedException {
     for (Kind first : Kind.values()) {
       look(s -> s.in(Optional.empty(), s.options()));

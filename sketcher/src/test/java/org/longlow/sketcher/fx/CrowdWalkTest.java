@@ -36,6 +36,7 @@ class CrowdWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void peopleAreSeatedJudgedAndToldWithoutAMouse() throws Exception {
     begin(Wren.layout());
     hands.press(KeyCode.Z);

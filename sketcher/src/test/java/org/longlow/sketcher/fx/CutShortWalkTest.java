@@ -83,6 +83,7 @@ class CutShortWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whileAValueIsTyped() throws Exception {
     hands.click("field-boardTop").press(KeyCode.SHORTCUT, KeyCode.A).write("433 mm");
     assertThat(hands.layout()).as("not entered").isEqualTo(unsaved);

@@ -71,6 +71,7 @@ class PaperWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void enterWhileSheetsAreLaidOutWritesThemOnceTheyAreThere() throws IOException {
     assertThat(hands.find("paper-slip")).as("nobody has asked for it").isEmpty();
     double high =

@@ -153,6 +153,7 @@ class PhotoWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void aPhotoIsPutInAndScaledByTwoPointsAndALengthAndLiesWhereItShould() throws Exception {
     hands.press(KeyCode.I).settle();
     hands.typeInto("trace-file", photo(layout.resolveSibling("side.png")).toString());

@@ -72,6 +72,7 @@ class SeenWhateverItsSizeWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void kindsToDrawCanBeReadByNightAndLeaveWhatThePenSaysToBeRead() throws Exception {
     begin(Wren.layout());
     hands.click("night");

@@ -47,6 +47,7 @@ class SlidesWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void itLeansToTheFirstTouchAndOnWhenTakenUpAgain() {
     hands.press(KeyCode.V);
     Slide.Mark first = slide().sides(true, 1).get(0);

@@ -54,6 +54,7 @@ class TwoWheelsWalkTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void whoRidesIsKeptAndWhatIsLackingLeads() {
     assertThat(hands.layout().crew()).hasSize(1);
     assertThat(said()).contains("recline of the back is not used");

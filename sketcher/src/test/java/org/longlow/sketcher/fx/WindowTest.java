@@ -463,6 +463,7 @@ class WindowTest extends Walk {
 
   /** Everything from opening to saving, without the pointer. */
   @Test
+  @Tag("long")
   void theWholeWalkGoesByKeyboard() {
     Path file = folder.resolve("keys.json");
     hands.until("focus", () -> hands.window().getScene().getFocusOwner() != null);
@@ -522,6 +523,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void savedKilledAndRecovered() throws Exception {
     hands.click("machine-wren");
     hands.typeInto("field-wheelbase", "1660 mm");
@@ -548,6 +550,7 @@ class WindowTest extends Walk {
   }
 
   @Test
+  @Tag("long")
   void workThatNeverHadAFileIsOfferedOnTheStartPageUntilItIsSaved() throws Exception {
     Path home = folder.resolve("home");
     hands.click("machine-wren");

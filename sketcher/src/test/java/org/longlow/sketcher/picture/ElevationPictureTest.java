@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -94,6 +95,7 @@ public class ElevationPictureTest {
   }
 
   @Test
+  @Tag("long")
   void whoeverBendsAFootFarUpCanBePicked() {
     String far = "\"pegPin\":[\"1330 mm\",\"330 mm\"]";
     for (String near : List.of("1230 mm\",\"330 mm", "1230 mm\",\"230 mm", "1330 mm\",\"450 mm")) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.study.Study;
 
@@ -32,6 +33,7 @@ class LastSeenTest {
   }
 
   @Test
+  @Tag("long")
   void whatIsSeenOtherwiseIsWorkedOutAnew() {
     Study study = Plover.study();
     String other = study.sittings().get(study.sittings().size() - 1).person();
@@ -51,6 +53,7 @@ class LastSeenTest {
   }
 
   @Test
+  @Tag("long")
   void aPictureIsThatOfItsOwnOptions() {
     Study study = Plover.study();
     PictureOptions picked = AHEAD.withChosen("part:tank").withDenominator(5);

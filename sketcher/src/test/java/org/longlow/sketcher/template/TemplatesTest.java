@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Envelope;
@@ -230,6 +231,7 @@ class TemplatesTest {
   }
 
   @Test
+  @Tag("long")
   void everyTemplateIsPrintedOnHomePaperAndItsWordsKeepOffTheSeams() {
     // the words of a block start on one line: on a sheet none may have been slid to another
     int slid = 0;

@@ -3,6 +3,7 @@ package org.longlow.sketcher.template;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.study.Study;
@@ -18,6 +19,7 @@ import org.longlow.svg.page.TemplateSettings;
 class WholeViewTest {
 
   @Test
+  @Tag("long")
   void aTapeIsHeldAgainstAllThatIsDrawn() {
     TemplateSettings settings = TemplateSettings.on(Paper.A0);
     NamedDrawing whole =

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.json.LayoutReader;
@@ -72,6 +73,7 @@ class WrapTemplatesTest {
   }
 
   @Test
+  @Tag("long")
   void anOffsetBranchSaysWhichLineLiesOutboard() {
     NamedDrawing cope = templates(102, "500").get(1);
     assertThat(ElevationPictureTest.layer(cope.drawing(), "inside").marks())

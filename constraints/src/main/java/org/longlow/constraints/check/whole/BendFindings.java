@@ -12,6 +12,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.machine.shop.TubeBend;
 import org.longlow.constraints.shape.ByPlaces;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Places;
@@ -47,7 +48,8 @@ public final class BendFindings {
   private static final Basis PRACTICE =
       Basis.practice(
           "common practice, no published source: a radius to the middle of at least twice the"
-              + " diameter without a mandrel or a heavy wall, better three times");
+              + " diameter without a mandrel or a heavy wall, better three times; thin walls by the"
+              + " difficulty of a bend as makers of benders publish it, for steel");
 
   private static final ByPlaces<TubePart, List<Fault>> FAULTS =
       new ByPlaces<>(256, 2, BendFindings::faults);
@@ -93,6 +95,7 @@ public final class BendFindings {
     }
     double radius = places.value(tube.bendRadius());
     double diameter = places.value(tube.diameter());
+    double wall = places.value(tube.wall());
     double tightest = Double.POSITIVE_INFINITY;
     int last = faults.isEmpty() ? pins.size() - 1 : 0;
     for (int i = 1; i < last; i++) {
@@ -115,11 +118,33 @@ public final class BendFindings {
                     Say.mm(radius),
                     " are asked: move its pins apart, or ask for less")));
       }
+      if (turn > STRAIGHT_RAD && turn <= BACK_RAD && fits >= LEAST_DIAMETERS * diameter) {
+        TubeBend bend = new TubeBend(fits, turn);
+        if (fits < bend.simpleRadiusMm(diameter, wall)) {
+          faults.add(thin(at, bend, diameter, wall));
+        }
+      }
     }
     if (tightest < LEAST_DIAMETERS * diameter) {
       faults.add(tight(tightest, diameter));
     }
     return faults;
+  }
+
+  /** What is said of a bend that is wide enough for its tube and too tight for its thin wall. */
+  private static Fault thin(String at, TubeBend bend, double diameter, double wall) {
+    return new Fault(
+        false,
+        Words.of(
+            "at " + at + " a wall of ",
+            Say.mm(wall),
+            " is thin for a radius of ",
+            Say.mm(bend.radiusMm()),
+            " and thins outside by ",
+            Say.percent(bend.outerThinning(diameter)),
+            ": at least ",
+            Say.mm(bend.simpleRadiusMm(diameter, wall)),
+            " are usual without a mandrel, or a thicker wall"));
   }
 
   /** What is said of a bend tighter than usual. */

@@ -56,25 +56,4 @@ public record AxleLoads(double wheelbaseMm, MassPoint total) {
     double height = total.at().z();
     return height > 0 ? armMm / height : Double.POSITIVE_INFINITY;
   }
-
-  /**
-   * Returns the height of the centre of gravity found by raising the front axle, mm; equal wheel
-   * radii.
-   *
-   * @param weight reading of both scales, any unit
-   * @param rearGain gain of the rear reading, same unit
-   * @param raisedMm front axle raised by, mm, in (0, wheelbaseMm)
-   */
-  public static double raisedAxleCgHeightMm(
-      double weight, double wheelbaseMm, double radiusMm, double raisedMm, double rearGain) {
-    Values.positive("weight", weight);
-    Values.positive("wheelbase mm", wheelbaseMm);
-    Values.positive("wheel radius mm", radiusMm);
-    Values.positive("raised by mm", raisedMm);
-    if (raisedMm >= wheelbaseMm) {
-      throw Values.refused("raised by mm", raisedMm, "less than the wheelbase");
-    }
-    double slope = Math.asin(raisedMm / wheelbaseMm);
-    return radiusMm + wheelbaseMm * rearGain / (weight * Math.tan(slope));
-  }
 }

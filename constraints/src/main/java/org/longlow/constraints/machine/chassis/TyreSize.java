@@ -9,8 +9,7 @@ import org.longlow.constraints.machine.Values;
  *
  * <p>Metric sizes (ISO 5751, ETRTO section M): section height is width times aspect ratio, rim
  * diameter is exactly 25.4 mm per code unit. A real tyre may differ by about +4/−3 % of the section
- * height in radius and +4 to +10 % in width (UN R75, from memory): prefer a measured figure, {@link
- * Tyre#withMeasuredRadiusMm}.
+ * height in radius and +4 to +10 % in width (UN R75, from memory): prefer a measured figure.
  *
  * <p>Alphabetic and inch sizes carry {@link #nearEquivalent()}: their tabulated dimensions were not
  * at hand and the figures are conversions, good to about 5 mm.
@@ -106,6 +105,6 @@ public record TyreSize(
 
   /** Returns the tyre with these nominal dimensions. */
   public Tyre tyre() {
-    return new Tyre(freeRadiusMm(), widthMm, sectionRadiusMm(), nearEquivalent(), false);
+    return new Tyre(freeRadiusMm(), widthMm, sectionRadiusMm(), nearEquivalent());
   }
 }

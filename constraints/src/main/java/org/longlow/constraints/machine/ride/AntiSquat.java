@@ -72,11 +72,6 @@ public record AntiSquat(double squatRad, double transferRad, double chainRad, Po
         Math.atan2(line.z(), line.x()), Math.atan2(cgHeightMm, wheelbaseMm), chain, centre);
   }
 
-  /** Returns tan τ / tan σ: 1 is neutral, above 1 squats, below 1 rises. */
-  public double squatRatio() {
-    return Math.tan(transferRad) / Math.tan(squatRad);
-  }
-
   /** Returns the anti-squat, percent: 100 is neutral. */
   public double antiSquatPercent() {
     return 100 * Math.tan(squatRad) / Math.tan(transferRad);

@@ -168,21 +168,4 @@ public record WhippleModel(
         ? OptionalDouble.of(Math.sqrt(squared))
         : OptionalDouble.empty();
   }
-
-  /**
-   * Returns the hands-off steady answer (lean, steer), rad, to a constant load.
-   *
-   * @param leanMomentNm N·m
-   * @param steerMomentNm N·m
-   */
-  public List<Double> steadyRad(double speedMs, double leanMomentNm, double steerMomentNm) {
-    double v2 = Values.notNegative("speed m/s", speedMs) * speedMs;
-    double a = gravity * k0.get(0).get(0) + v2 * k2.get(0).get(0);
-    double b = gravity * k0.get(0).get(1) + v2 * k2.get(0).get(1);
-    double c = gravity * k0.get(1).get(0) + v2 * k2.get(1).get(0);
-    double d = gravity * k0.get(1).get(1) + v2 * k2.get(1).get(1);
-    double det = a * d - b * c;
-    return List.of(
-        (d * leanMomentNm - b * steerMomentNm) / det, (a * steerMomentNm - c * leanMomentNm) / det);
-  }
 }

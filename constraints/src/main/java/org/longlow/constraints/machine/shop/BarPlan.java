@@ -49,11 +49,6 @@ public record BarPlan(
     }
   }
 
-  /** Returns whether no plan has fewer bars. */
-  public boolean isLeast() {
-    return bars.size() == leastBars;
-  }
-
   /**
    * Returns a plan.
    *

@@ -13,6 +13,9 @@ import org.longlow.constraints.machine.Values;
  */
 public record TubeBend(double radiusMm, double angleRad) {
 
+  /** The most difficulty of a simple bend, no unit; published bending practice, steel, read. */
+  private static final double SIMPLE = 7;
+
   public TubeBend {
     Values.positive("bend radius mm", radiusMm);
     if (!(angleRad >= 0 && angleRad < Math.PI)) {
@@ -79,14 +82,19 @@ public record TubeBend(double radiusMm, double angleRad) {
   }
 
   /**
-   * Returns the difficulty of the bend on a rotary-draw bender; up to 7 is simple (published
-   * bending practice, steel): [2·2 + 0.2 D/t + deg/180]/(R/D).
+   * Returns the difficulty of the bend on a rotary-draw bender; up to {@link #SIMPLE} is simple
+   * (published bending practice, steel, read): [2·2 + 0.2 D/t + deg/180]/(R/D).
    */
   public double difficulty(double outsideDiameterMm, double wallMm) {
     Values.positive("outside diameter mm", outsideDiameterMm);
     Values.positive("wall mm", wallMm);
     double wallFactor = outsideDiameterMm / wallMm;
     return (4 + 0.2 * wallFactor + Math.toDegrees(angleRad) / 180) / (radiusMm / outsideDiameterMm);
+  }
+
+  /** Returns the least radius with which such a tube is bent so far with ease, mm. */
+  public double simpleRadiusMm(double outsideDiameterMm, double wallMm) {
+    return radiusMm * difficulty(outsideDiameterMm, wallMm) / SIMPLE;
   }
 
   /**

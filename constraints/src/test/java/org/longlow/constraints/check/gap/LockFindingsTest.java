@@ -50,7 +50,7 @@ class LockFindingsTest {
 
   /** The first turn, deg, at which a round tyre is in the box: a look at points of it, by hand. */
   private static double touchDeg(Study study, double from, double to) {
-    Tyre tyre = new Tyre(258.8, 90, 45, false, true);
+    Tyre tyre = new Tyre(258.8, 90, 45, false);
     for (int k = 0; k <= 2000; k++) {
       double rad = Math.toRadians(k / 50.0) * -Math.signum(from);
       for (Standing s : study.standings()) {

@@ -92,6 +92,39 @@ class BendFindingsTest {
         .contains("15 mm is tighter than a tube is commonly bent");
   }
 
+  /**
+   * A right angle of 40 mm tube, 1 mm thick: [4 + 0.2 · 40/1 + 90/180] · 40/R is 7 at R = 71.4 mm,
+   * less than two diameters; half as thick it is 7 at 117.1 mm, and at 100 mm thins by 20/120
+   * outside.
+   */
+  @Test
+  void aThinWallAsksForAWiderBend() {
+    assertThat(walled("1 mm", "81 mm")).isEmpty();
+    assertThat(walled("0.5 mm", "117.2 mm")).isEmpty();
+    Finding f = walled("0.5 mm", "100 mm").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.text())
+        .contains(
+            "at two a wall of 0.5 mm is thin for a radius of 100 mm and thins outside by 16.7 %")
+        .contains("at least 117.1 mm are usual");
+  }
+
+  private static Optional<Finding> walled(String wall, String radius) {
+    return TestMachine.runabout()
+        .pin("one", 100, 1500)
+        .pin("two", 400, 1500)
+        .pin("three", 400, 1800)
+        .with(
+            "parts",
+            "hoop",
+            "{'kind': 'rail', 'path': ['one', 'two', 'three'], 'diameter': '40 mm', 'wall': '"
+                + wall
+                + "', 'bendRadius': '"
+                + radius
+                + "', 'y': '0 mm', 'material': 'steel'}")
+        .finding("tube.hoop");
+  }
+
   @Test
   void aTubeThatGoesBackAlongItselfOrNowhereFails() {
     Finding back = finding(310, 1500, "50 mm").orElseThrow();

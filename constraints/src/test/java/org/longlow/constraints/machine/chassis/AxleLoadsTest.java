@@ -42,14 +42,6 @@ class AxleLoadsTest {
   }
 
   @Test
-  void raisedAxleGivesTheHeight() {
-    assertThat(AxleLoads.raisedAxleCgHeightMm(250, 1500, 307.4, 300, 14.2))
-        .isCloseTo(724.793052170254, within(1e-9));
-    assertThatThrownBy(() -> AxleLoads.raisedAxleCgHeightMm(250, 1500, 307.4, 1500, 14.2))
-        .hasMessageContaining("raised by");
-  }
-
-  @Test
   void aCentreOnTheRoadNeverLifts() {
     assertThat(AxleLoads.of(1500, List.of(new MassPoint(10, 700, 0))).brakeLiftG()).isInfinite();
   }

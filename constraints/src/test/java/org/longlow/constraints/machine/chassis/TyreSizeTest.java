@@ -144,15 +144,4 @@ class TyreSizeTest {
         .anySatisfy(f -> assertThat(f).contains("aspect ratio is 700"))
         .anySatisfy(f -> assertThat(f).contains("rim code is 99"));
   }
-
-  @Test
-  void measuredFiguresReplaceTheNominalOnes() {
-    Tyre tyre = size("MT90-16").tyre();
-    assertThat(tyre.measured()).isFalse();
-    Tyre measured = tyre.withMeasuredRadiusMm(316).withMeasuredSectionRadiusMm(58);
-    assertThat(measured.freeRadiusMm()).isEqualTo(316);
-    assertThat(measured.sectionRadiusMm()).isEqualTo(58);
-    assertThat(measured.measured()).isTrue();
-    assertThat(tyre.withMeasuredWidthMm(133).widthMm()).isEqualTo(133);
-  }
 }

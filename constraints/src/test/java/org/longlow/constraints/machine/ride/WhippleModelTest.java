@@ -134,30 +134,6 @@ class WhippleModelTest {
     assertThat(withWeave).isGreaterThan(50);
   }
 
-  /** A constant load is balanced by lean and steer where (g K0 + v² K2) times them is the load. */
-  @Test
-  void steadyAnswersCarryTheLoad() {
-    SplittableRandom random = new SplittableRandom(2011);
-    for (int i = 0; i < 50; i++) {
-      WhippleModel model = randomMachine(random);
-      double v = random.nextDouble(0, 12);
-      double lean = random.nextDouble(-50, 50);
-      double steer = random.nextDouble(-5, 5);
-      List<Double> q = model.steadyRad(v, lean, steer);
-      double[] load =
-          matrix(model.k0())
-              .scalarMultiply(model.gravity())
-              .add(matrix(model.k2()).scalarMultiply(v * v))
-              .operate(new double[] {q.get(0), q.get(1)});
-      assertThat(load[0]).isCloseTo(lean, within(1e-9 * (1 + Math.abs(lean)) * size(q)));
-      assertThat(load[1]).isCloseTo(steer, within(1e-9 * (1 + Math.abs(steer)) * size(q)));
-    }
-  }
-
-  private static double size(List<Double> q) {
-    return 1 + 1e3 * Math.hypot(q.get(0), q.get(1));
-  }
-
   /** Wheels that do not turn, as in a skate, have no gyroscopic moment; balance is left. */
   @Test
   void weaveSettlesWhereAScanOfSpeedsFirstFindsIt() {

@@ -138,7 +138,7 @@ class BarPlanTest {
     BarPlan plan = BarPlan.of(List.of(500.0, 6000.001, 6000.0), 6000, 3);
     assertThat(plan.tooLong()).containsExactly(1);
     assertThat(plan.bars()).hasSize(2);
-    assertThat(plan.isLeast()).isTrue();
+    assertThat(plan.bars()).hasSize(plan.leastBars());
     assertThat(BarPlan.of(List.of(), 6000, 3).bars()).isEmpty();
     assertThat(BarPlan.of(List.of(7.0), 6, 1).leastBars()).isZero();
   }

@@ -25,8 +25,9 @@ import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 
 /** A finding is mended by pointer and by keys. */
+@Tag("long")
 @Windowed
-class MendWindowTest extends Walk {
+class MendWindowLongTest extends Walk {
 
   private static final String KNEE = "gap.engine.Mara";
 
@@ -91,7 +92,6 @@ class MendWindowTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void keysDoTheSameAndANewerEditEndsTheSearch() {
     Layout before = hands.layout();
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.M);
@@ -155,7 +155,6 @@ class MendWindowTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void aRowThatIsOpenedKeepsItsFirstLineInSight() {
     for (int i = 0; i < 3; i++) {
       ListCell<?> low = rows().stream().filter(this::isHeadSeen).reduce((a, b) -> b).orElseThrow();
@@ -171,7 +170,6 @@ class MendWindowTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void whatIsMendedGoesDownTheListAlone() {
     hands.click("mend");
     assertThat(offers()).isNotEmpty();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Part;
@@ -13,15 +14,16 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Plates;
 
 /** How far a body reaches at its points, and points of a further body, by pointer and keys. */
+@Tag("long")
 @Windowed
-class BreadthWalkTest extends Walk {
+class BreadthWalkLongTest extends Walk {
 
   private Part.Outlined plate() {
     return (Part.Outlined) hands.layout().parts().get("plate");
   }
 
   private Optional<String> reach(List<Vertex> vertices, int i) {
-    return vertices.get(i).reach().map(BreadthWalkTest::words);
+    return vertices.get(i).reach().map(BreadthWalkLongTest::words);
   }
 
   private static String words(HalfBreadths reach) {

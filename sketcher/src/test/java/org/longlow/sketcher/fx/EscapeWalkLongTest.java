@@ -20,8 +20,9 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Wren;
 
 /** Whatever is dragged is put back by Escape, and stays put whatever the pointer does after it. */
+@Tag("long")
 @Windowed
-class EscapeWalkTest extends Walk {
+class EscapeWalkLongTest extends Walk {
 
   /** Drags, looks, presses Escape, drags on, lets go. */
   private void putBack(String what, Point2D from, double dx, double dy, Callable<Object> state) {
@@ -66,7 +67,6 @@ class EscapeWalkTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void pinsPartsPointsSectionsSlidersSlipsAndTheCardItself() throws Exception {
     begin(Demos.layout("heron"));
     putBack("a pin", hands.pin("backTop"), -30, 20, () -> placed("backTop"));

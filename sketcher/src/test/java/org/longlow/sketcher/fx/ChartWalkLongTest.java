@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import javafx.scene.control.Label;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.desk.BoardState;
@@ -13,8 +14,9 @@ import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.picture.BalanceChart;
 
 /** The chart of balance under its finding: of the machine shown, and of no other. */
+@Tag("long")
 @Windowed
-class ChartWalkTest extends Walk {
+class ChartWalkLongTest extends Walk {
 
   private boolean drawn() {
     return Hands.onFx(

@@ -29,8 +29,9 @@ import org.longlow.svg.drawing.Mark;
 /**
  * The card seen from ahead and from above: looked round, picked, leaned, steered, come back from.
  */
+@Tag("long")
 @Windowed
-class ViewsWalkTest extends Walk {
+class ViewsWalkLongTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
@@ -70,7 +71,6 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void aKeyGoesRoundAndPickingAThingPicksItInEach() {
     hands.press(KeyCode.X);
     assertThat(aspect()).isEqualTo(Aspect.FRONT);
@@ -101,7 +101,6 @@ class ViewsWalkTest extends Walk {
 
   /** Whatever is asked for while a view is worked out is done on it in the end. */
   @Test
-  @Tag("long")
   void theTicketOfTheWholeMachineStandsAsideAndASignSaysWhatIsAwaited() {
     hands.press(KeyCode.ESCAPE).press(KeyCode.X);
     assertThat(aspect()).isEqualTo(Aspect.FRONT);
@@ -145,7 +144,6 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void itLeansFromAheadAndSteersFromAbove() {
     hands.press(KeyCode.X).press(KeyCode.V);
     Slide.Mark first = slide().sides(true, 1).get(0);
@@ -174,7 +172,6 @@ class ViewsWalkTest extends Walk {
   }
 
   @Test
-  @Tag("long")
   void paperOffersTheViews() {
     hands.press(KeyCode.X).press(KeyCode.SHORTCUT, KeyCode.M).click("paper-drawing");
     ComboBox<?> views = hands.node("paper-views", ComboBox.class);

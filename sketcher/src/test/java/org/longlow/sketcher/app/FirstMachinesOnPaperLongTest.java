@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
@@ -27,7 +28,8 @@ import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 
 /** First machines of all kinds, drawn for the wall and cut up into full-size sheets. */
-class FirstMachinesOnPaperTest {
+@Tag("long")
+class FirstMachinesOnPaperLongTest {
 
   private static final boolean LONG = Boolean.getBoolean("longlow.long");
 
