@@ -181,15 +181,11 @@ public final class BodyChecks {
       MachineChecks.add(
           findings, TyreFindings.TYRE_LOAD, () -> TyreFindings.indexed(wheels, standings));
     }
-    List<PersonBody> people = PersonBody.of(List.of(sitting));
-    findings.addAll(
-        new HeatFindings(layout, rules, gaps, places, List.of(), false)
-            .ofPeople(people, standings));
     List<Answer> answers = new ArrayList<>();
     for (Finding f : Checks.held(findings, weights, springs, List.of(sitting))) {
       answers.add(new Answer(f.kind(), f.about(), f.verdict()));
     }
-    people.forEach(person -> near(answers, person, sitting, standings));
+    PersonBody.of(List.of(sitting)).forEach(person -> near(answers, person, sitting, standings));
     return answers;
   }
 
@@ -197,12 +193,23 @@ public final class BodyChecks {
       List<Answer> answers, PersonBody person, Sitting sitting, List<Standing> standings) {
     List<Standing> all = new ArrayList<>(standings);
     all.addAll(ends);
-    new PersonGaps(layout, rules, gaps, List.of(person), all)
-        .verdicts(person)
-        .forEach(
-            (part, verdict) ->
-                answers.add(
-                    new Answer(GapFindings.GAP, About.beside(part, sitting.occupant()), verdict)));
+    answers.addAll(
+        of(
+            GapFindings.GAP,
+            sitting,
+            new PersonGaps(layout, rules, gaps, List.of(person), all).verdicts(person)));
+    answers.addAll(
+        of(
+            HeatFindings.HEAT,
+            sitting,
+            new HeatFindings(layout, rules, gaps, places, List.of()).verdicts(person)));
+  }
+
+  /** What comes too near to somebody, by part. */
+  private static List<Answer> of(FindingKind kind, Sitting sitting, Map<String, Verdict> verdicts) {
+    return verdicts.entrySet().stream()
+        .map(e -> new Answer(kind, About.beside(e.getKey(), sitting.occupant()), e.getValue()))
+        .toList();
   }
 
   /** Returns whether anybody can sit there at all. */

@@ -153,8 +153,7 @@ public final class Checks {
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
     List<Solid> lines = LineFindings.bodies(layout, wheels, places);
-    findings.addAll(
-        new HeatFindings(layout, rules, gaps, places, lines, true).all(people, standings));
+    findings.addAll(new HeatFindings(layout, rules, gaps, places, lines).all(people, standings));
     findings.addAll(new AirFindings(layout, rules, places).all(shapes, people, standings));
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(

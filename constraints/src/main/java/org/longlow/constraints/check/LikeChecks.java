@@ -189,7 +189,7 @@ public final class LikeChecks {
     }
     Places places = placed.places();
     List<Solid> lines = LineFindings.bodies(layout, wheels, places);
-    into.addAll(new HeatFindings(layout, rules, gaps, places, lines, true).all(people, standings));
+    into.addAll(new HeatFindings(layout, rules, gaps, places, lines).all(people, standings));
     into.addAll(new AirFindings(layout, rules, places).all(shapes, people, standings));
     into.addAll(gaps.of(standings, Progress.NONE));
     into.addAll(joints.all(gaps));

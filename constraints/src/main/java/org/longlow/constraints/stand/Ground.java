@@ -53,6 +53,23 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
     return heights;
   }
 
+  /**
+   * Returns points of the elevation in the axes of the road, as {@link #toRoad} has each: first how
+   * far ahead each is, then how high, mm.
+   */
+  public double[][] onRoad(Coordinate[] points) {
+    PointMm along = along();
+    double[] ahead = new double[points.length];
+    double[] up = new double[points.length];
+    for (int i = 0; i < points.length; i++) {
+      double x = points[i].x - rearContact.x();
+      double z = points[i].y - rearContact.z();
+      ahead[i] = along.x() * x + along.z() * z;
+      up[i] = along.x() * z - along.z() * x;
+    }
+    return new double[][] {ahead, up};
+  }
+
   /** Returns a point of the frame in the axes of the road: x from the rear contact, z up. */
   public PointMm toRoad(PointMm p) {
     return ontoRoad().apply(p);

@@ -1,5 +1,6 @@
 package org.longlow.constraints.words;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
@@ -14,11 +15,22 @@ public final class Names {
   /** Names that share fewer letters in a row do so by chance. */
   private static final int SHARED = 3;
 
+  /** They are asked for again and again while a machine is answered. */
+  private static final ClassValue<String[]> WORDS =
+      new ClassValue<>() {
+        @Override
+        protected String[] computeValue(Class<?> kind) {
+          return Arrays.stream(kind.getEnumConstants())
+              .map(e -> ((Enum<?>) e).name().toLowerCase(Locale.ROOT).replace('_', '-'))
+              .toArray(String[]::new);
+        }
+      };
+
   private Names() {}
 
   /** Returns how files write {@code value}. */
   public static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return WORDS.get(value.getDeclaringClass())[value.ordinal()];
   }
 
   /** Returns the known name nearest to {@code name} if it is near enough to be meant. */

@@ -3,7 +3,9 @@ package org.longlow.constraints.check.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -41,7 +43,8 @@ import org.longlow.rider.words.Words;
 public final class HeatFindings {
 
   /** Something near what burns. */
-  static final FindingKind HEAT = new FindingKind("heat", FindingGroup.GAPS, Rests.ON_DRAWING);
+  public static final FindingKind HEAT =
+      new FindingKind("heat", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** With so many of the crew aboard how low it comes is known; there may be very many pairs. */
   private static final int ENOUGH = 8;
@@ -53,7 +56,6 @@ public final class HeatFindings {
   private final GapFindings parts;
   private final Places places;
   private final List<Solid> lines;
-  private final boolean advises;
 
   /**
    * Something near what burns.
@@ -69,21 +71,14 @@ public final class HeatFindings {
 
   /**
    * @param lines bodies of cables, hoses and looms
-   * @param advises whether it says which way to move what burns, which takes long
    */
   public HeatFindings(
-      Layout layout,
-      GapRules rules,
-      GapFindings parts,
-      Places places,
-      List<Solid> lines,
-      boolean advises) {
+      Layout layout, GapRules rules, GapFindings parts, Places places, List<Solid> lines) {
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
     this.lines = lines;
-    this.advises = advises;
   }
 
   public List<Finding> all(List<PersonBody> people, List<Standing> standings) {
@@ -133,12 +128,27 @@ public final class HeatFindings {
     return findings;
   }
 
-  /** Returns what burns and is nearer to somebody than they bear. */
-  public List<Finding> ofPeople(List<PersonBody> people, List<Standing> standings) {
+  /**
+   * Returns what burns and is nearer to somebody than they bear, by part: the verdicts of {@link
+   * #all}, without figures and what would help, which take long.
+   */
+  public Map<String, Verdict> verdicts(PersonBody person) {
+    double limit = open(Demands.Key.OPEN_HEAT_PEOPLE);
     return layout.parts().values().stream()
-        .filter(GapRules::burnsSkin)
-        .flatMap(part -> ofPeople(part, people, standings).stream())
-        .toList();
+        .filter(part -> GapRules.burnsSkin(part) && isOpenToPeople(part))
+        .filter(
+            part -> person.clearOf(part, rules).apartMm(parts.drawn(part.name()), limit) < limit)
+        .collect(Collectors.toMap(Part::name, part -> near(Demands.Key.OPEN_HEAT_PEOPLE)));
+  }
+
+  private boolean isOpenToPeople(Part hot) {
+    return rules.clearOfPeople(hot.name())
+        && !rules.isShielded(hot.name(), GapRules.RIDER, rules.demandOfPeople(hot.name()));
+  }
+
+  /** What is nearer than common practice has it needs care; what the layout itself asks holds. */
+  private Verdict near(Demands.Key key) {
+    return layout.demands().limits().containsKey(key) ? Verdict.FAIL : Verdict.CAUTION;
   }
 
   private Optional<Finding> ofPeople(Part part, List<PersonBody> people, List<Standing> standings) {
@@ -225,11 +235,10 @@ public final class HeatFindings {
 
   private List<Near> people(Part hot, List<PersonBody> people) {
     List<Near> near = new ArrayList<>();
-    Demands.Key shielded = rules.demandOfPeople(hot.name());
-    if (!rules.clearOfPeople(hot.name())
-        || rules.isShielded(hot.name(), GapRules.RIDER, shielded)) {
+    if (!isOpenToPeople(hot)) {
       return near;
     }
+    Demands.Key shielded = rules.demandOfPeople(hot.name());
     double limit = open(Demands.Key.OPEN_HEAT_PEOPLE);
     for (PersonBody person : people) {
       About about = About.beside(hot.name(), person.sitting().occupant());
@@ -286,10 +295,8 @@ public final class HeatFindings {
         Say.mm(low.ownMm()));
   }
 
-  /** What is nearer than common practice has it needs care; what the layout itself asks holds. */
   private Finding finding(Part hot, Near near, Demands.Key key, List<Standing> standings) {
     double limit = open(key);
-    boolean own = layout.demands().limits().containsKey(key);
     Figures figures = Figures.atLeast(near.gap().gapMm(), limit, FigureUnit.MM);
     Words text =
         Words.of(
@@ -301,7 +308,7 @@ public final class HeatFindings {
             Words.atLeast(limit),
             " are asked",
             near.low().map(HeatFindings::shield).orElse(Words.NONE),
-            advises && figures.margin() < 0
+            figures.margin() < 0
                 ? Words.later(
                     () -> move(hot, parts.clearingOf(hot.name(), near.body(), limit), standings))
                 : Words.of(": "),
@@ -314,7 +321,7 @@ public final class HeatFindings {
             HEAT,
             near.about(),
             Optional.empty(),
-            figures.margin() >= 0 ? Verdict.PASS : own ? Verdict.FAIL : Verdict.CAUTION,
+            figures.margin() >= 0 ? Verdict.PASS : near(key),
             figures,
             List.of(Sources.of(layout, key), AS_DRAWN),
             text)

@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -63,11 +64,13 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
   }
 
   /**
-   * A body beside the legs: its outline, how high its corners are, and how far out it reaches at
-   * each side.
+   * A body beside the legs.
+   *
+   * @param edges of its outline that a leg may come near to: of each end how far ahead of the hip
+   *     and how high over the road it is
+   * @param leftMm how far out it reaches at the left side, and at the right
    */
-  private record Beside(
-      String part, Coordinate[] edge, double[] upMm, double leftMm, double rightMm, boolean seat) {}
+  private record Beside(String part, double[] edges, double leftMm, double rightMm, boolean seat) {}
 
   /**
    * What a leg goes over on its way down.
@@ -122,14 +125,14 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
             hip.x() + AHEAD_MM[AHEAD_MM.length - 1] + ROOM_MM,
             hip.z() - 2000,
             hip.z() + 200);
-    List<Beside> beside = beside(sitting, standing, window, sitting.body().hipHalfMm() - round);
     double up = standing.ground().heightMm(hip);
+    List<Beside> beside = beside(sitting, standing, window, sitting.body().hipHalfMm() - round, up);
     GroundLeg left = null;
     GroundLeg right = null;
     for (double ahead : AHEAD_MM) {
       double[][] heights = new double[beside.size()][];
       for (int i = 0; i < heights.length; i++) {
-        heights[i] = heights(beside.get(i), hip.x(), ahead, up);
+        heights[i] = heights(beside.get(i), ahead, up);
       }
       GroundLeg atLeft = at(sitting, standing, beside, heights, true, ahead, round);
       GroundLeg atRight = at(sitting, standing, beside, heights, false, ahead, round);
@@ -140,7 +143,8 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
   }
 
   private static List<Beside> beside(
-      Sitting sitting, Standing standing, Envelope window, double inMm) {
+      Sitting sitting, Standing standing, Envelope window, double inMm, double hipUpMm) {
+    double hipX = sitting.posture().orElseThrow().hip().x();
     List<Beside> beside = new ArrayList<>();
     List<Part> own = sitting.parts().parts();
     for (PartShape shape : standing.shapes().values()) {
@@ -156,15 +160,11 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
         Geometry outline = prism.outline();
         if (Math.max(left, right) > inMm && outline.getEnvelopeInternal().intersects(window)) {
           for (int i = 0; i < outline.getNumGeometries(); i++) {
-            Coordinate[] edge = outline.getGeometryN(i).getCoordinates();
-            beside.add(
-                new Beside(
-                    shape.part().name(),
-                    edge,
-                    standing.ground().heightsMm(edge),
-                    left,
-                    right,
-                    seat));
+            Coordinate[] ring = outline.getGeometryN(i).getCoordinates();
+            double[] edges = edges(ring, standing.ground().heightsMm(ring), hipX, hipUpMm);
+            if (edges.length > 0) {
+              beside.add(new Beside(shape.part().name(), edges, left, right, seat));
+            }
           }
         }
       }
@@ -224,30 +224,53 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
     return new GroundLeg(flatMm, over.lacksMm(outMm, over.raisedMm), foot, outMm, past, over);
   }
 
+  /** Returns the edges of an outline that are beside a leg in some place along the machine. */
+  private static double[] edges(Coordinate[] ring, double[] upMm, double hipX, double hipUpMm) {
+    double[] edges = new double[4 * ring.length];
+    int n = 0;
+    for (int i = 1; i < ring.length; i++) {
+      double x = ring[i - 1].x - hipX;
+      double toX = ring[i].x - hipX;
+      double most = AHEAD_MM[AHEAD_MM.length - 1];
+      double at = most * (1 - upMm[i - 1] / hipUpMm);
+      double toAt = most * (1 - upMm[i] / hipUpMm);
+      boolean ahead = Math.min(x - Math.max(0, at), toX - Math.max(0, toAt)) > CLEAR_MM;
+      boolean behind = Math.max(x - Math.min(0, at), toX - Math.min(0, toAt)) < -CLEAR_MM;
+      if (!ahead && !behind) {
+        edges[n] = x;
+        edges[n + 1] = upMm[i - 1];
+        edges[n + 2] = toX;
+        edges[n + 3] = upMm[i];
+        n += 4;
+      }
+    }
+    return Arrays.copyOf(edges, n);
+  }
+
   /**
    * Lowest and highest place over the road where an outline is beside a leg that goes forward on
    * its way down from so high.
    */
-  private static double[] heights(Beside beside, double hipX, double aheadMm, double fromMm) {
+  private static double[] heights(Beside beside, double aheadMm, double fromMm) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    double offBefore = Double.NaN;
-    double zBefore = Double.NaN;
-    for (int i = 0; i < beside.edge.length; i++) {
-      double z = beside.upMm[i];
-      double off = beside.edge[i].x - hipX - aheadMm * (1 - z / fromMm);
-      if (i > 0 && !(Math.min(off, offBefore) > CLEAR_MM || Math.max(off, offBefore) < -CLEAR_MM)) {
-        for (int end = 0; end < 2; end++) {
-          double share = end == 0 ? within(offBefore, off) : 1 - within(off, offBefore);
-          if (Math.abs(offBefore + share * (off - offBefore)) <= ROOM_MM + 1e-6) {
-            double at = zBefore + share * (z - zBefore);
-            low = Math.min(low, at);
-            high = Math.max(high, at);
-          }
+    double[] edges = beside.edges;
+    for (int i = 0; i < edges.length; i += 4) {
+      double z = edges[i + 1];
+      double toZ = edges[i + 3];
+      double off = edges[i] - aheadMm * (1 - z / fromMm);
+      double toOff = edges[i + 2] - aheadMm * (1 - toZ / fromMm);
+      if (Math.min(off, toOff) > CLEAR_MM || Math.max(off, toOff) < -CLEAR_MM) {
+        continue;
+      }
+      for (int end = 0; end < 2; end++) {
+        double share = end == 0 ? within(off, toOff) : 1 - within(toOff, off);
+        if (Math.abs(off + share * (toOff - off)) <= ROOM_MM + 1e-6) {
+          double at = z + share * (toZ - z);
+          low = Math.min(low, at);
+          high = Math.max(high, at);
         }
       }
-      offBefore = off;
-      zBefore = z;
     }
     return new double[] {low, high};
   }

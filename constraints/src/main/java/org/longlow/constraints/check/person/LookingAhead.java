@@ -45,7 +45,7 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
 
   /** What sight and views ask of the same eyes, one after the other, on several threads. */
   private static final Memo<Eye, List<LookingAhead>> AHEAD =
-      new Memo<>(32, at -> List.copyOf(ahead(at.eye, at.standing)));
+      new Memo<>(32, at -> ahead(at.eye, at.standing));
 
   private static final String GLAZING = Material.POLYCARBONATE.word();
 
@@ -78,22 +78,13 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
             && !isBehind(prism.outline().getEnvelopeInternal(), eye, road)) {
           for (int i = 0; i < prism.outline().getNumGeometries(); i++) {
             Coordinate[] corners = corners(prism.outline().getGeometryN(i));
-            Chain.of(shape.part(), eye, road, corners, chains);
+            Chain.of(shape.part(), eye, standing.ground().onRoad(corners), chains);
           }
         }
       }
     }
-    List<LookingAhead> things = new ArrayList<>();
-    for (Chain c : chains) {
-      double line = -Double.MAX_VALUE;
-      for (Chain low : chains) {
-        line = low.hi < 0 && low.lo < c.lo ? Math.max(line, low.hi) : line;
-      }
-      boolean overhead = c.hi >= 0 && !c.stands && c.lo > line;
-      things.add(
-          new LookingAhead(c.part.name(), clear(c.part), c.corner(eye), c.under(eye), overhead));
-    }
-    return things;
+    List<Chain> below = chains.stream().filter(c -> c.hi < 0).toList();
+    return chains.stream().map(c -> c.thing(eye, below)).toList();
   }
 
   /** Whether all of a box is behind the eye for sure: no corner in it is ahead. */
@@ -159,70 +150,84 @@ record LookingAhead(String part, boolean clear, PointMm corner, PointMm under, b
       this.part = part;
     }
 
-    /** Adds what of a ring is ahead; it is cut where it goes past the eye. */
-    static void of(
-        Part part,
-        PointMm eye,
-        UnaryOperator<PointMm> road,
-        Coordinate[] corners,
-        List<Chain> chains) {
-      int n = corners.length;
-      PointMm[] at = new PointMm[n];
+    /**
+     * Adds what of a ring is ahead; it is cut where it goes past the eye.
+     *
+     * @param ring how far ahead and how high each corner is on the road
+     */
+    static void of(Part part, PointMm eye, double[][] ring, List<Chain> chains) {
+      double[] x = ring[0];
+      double[] z = ring[1];
+      int n = x.length;
       int start = 0;
       for (int k = 0; k < n; k++) {
-        at[k] = road.apply(new PointMm(corners[k].x, corners[k].y)).minus(eye);
-        start = at[k].x() <= 0 ? k : start;
+        x[k] -= eye.x();
+        z[k] -= eye.z();
+        start = x[k] <= 0 ? k : start;
       }
       Chain chain = null;
       for (int k = 0; k < n; k++) {
-        PointMm before = at[(start + k) % n];
-        PointMm now = at[(start + k + 1) % n];
-        if (now.x() > 0) {
+        int before = (start + k) % n;
+        int now = (start + k + 1) % n;
+        if (x[now] > 0) {
           if (chain == null) {
             chain = new Chain(part);
             chains.add(chain);
-            chain.past(before, now);
+            chain.past(x[before], z[before], x[now], z[now]);
           }
-          chain.add(now);
+          chain.add(x[now], z[now]);
         } else if (chain != null) {
-          chain.past(now, before);
+          chain.past(x[now], z[now], x[before], z[before]);
           chain = null;
         }
       }
     }
 
-    private void add(PointMm to) {
-      double slope = to.z() / to.x();
+    private void add(double x, double z) {
+      double slope = z / x;
       if (slope > hi) {
         hi = slope;
-        highest = to;
+        highest = new PointMm(x, z);
       }
       if (slope < lo) {
         lo = slope;
-        lowest = to;
+        lowest = new PointMm(x, z);
       }
     }
 
     /** An edge that goes past the eye is seen from straight over or under it on. */
-    private void past(PointMm behind, PointMm ahead) {
-      if (behind.x() > 0) {
+    private void past(double behindX, double behindZ, double aheadX, double aheadZ) {
+      if (behindX > 0) {
         return; // all of the ring is ahead
       }
-      double z = behind.z() - behind.x() * (ahead.z() - behind.z()) / (ahead.x() - behind.x());
+      double z = behindZ - behindX * (aheadZ - behindZ) / (aheadX - behindX);
       if (z < 0) {
         stands = true;
       } else if (hi < STEEP) {
         hi = STEEP;
-        highest = new PointMm(ahead.x(), STEEP * ahead.x());
+        highest = new PointMm(aheadX, STEEP * aheadX);
       }
     }
 
-    PointMm corner(PointMm eye) {
-      return highest.plus(eye);
+    /**
+     * Returns it as it is seen.
+     *
+     * @param below those that end under the level of the eye
+     */
+    LookingAhead thing(PointMm eye, List<Chain> below) {
+      return new LookingAhead(
+          part.name(), clear(part), highest.plus(eye), lowest.plus(eye), isOverhead(below));
     }
 
-    PointMm under(PointMm eye) {
-      return lowest.plus(eye);
+    private boolean isOverhead(List<Chain> below) {
+      if (hi < 0 || stands) {
+        return false;
+      }
+      double line = -Double.MAX_VALUE;
+      for (Chain low : below) {
+        line = low.lo < lo ? Math.max(line, low.hi) : line;
+      }
+      return lo > line;
     }
   }
 

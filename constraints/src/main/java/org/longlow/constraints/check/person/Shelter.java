@@ -38,12 +38,16 @@ final class Shelter {
   /** What is raised to shelter a head reaches across this, mm; judgement. */
   private static final Interval MIDDLE = new Interval(-100, 100);
 
+  /** So many of them are commonly ahead of a limb. */
+  private static final int ROOM = 128;
+
   private static final ByThing<PartShape, Cover> COVERS = new ByThing<>(512, Cover::of);
 
   /**
    * What a part can cover.
    *
    * @param rings corners of the outlines of its prisms, none where it shelters nobody
+   * @param boxes round each of these
    * @param across where each of these stands across the machine
    * @param rearMm where its rear end is
    * @param frontMm where its front end is
@@ -51,6 +55,7 @@ final class Shelter {
    */
   private record Cover(
       List<Coordinate[]> rings,
+      List<Envelope> boxes,
       List<Interval> across,
       double rearMm,
       double frontMm,
@@ -65,6 +70,7 @@ final class Shelter {
           counts
               ? shape.prisms().stream().map(p -> p.outline().getCoordinates()).toList()
               : List.of(),
+          shape.prisms().stream().map(p -> p.outline().getEnvelopeInternal()).toList(),
           across,
           box.getMinX(),
           box.getMaxX(),
@@ -85,15 +91,18 @@ final class Shelter {
       return most;
     }
 
-    List<Shade.Span> ahead(double xMm) {
-      if (rings.isEmpty() || frontMm < xMm || rearMm - xMm > reachMm) {
-        return List.of();
+    void ahead(double xMm, List<Shade.Span> spans) {
+      if (frontMm >= xMm && rearMm - xMm <= reachMm) {
+        for (int k = 0; k < rings.size(); k++) {
+          Envelope all = boxes.get(k);
+          Interval y = across.get(k);
+          if (all.getMinX() >= xMm) {
+            spans.add(new Shade.Span(all.getMinY(), all.getMaxY(), y.from(), y.to()));
+          } else if (all.getMaxX() >= xMm) {
+            spans(rings.get(k), y, xMm, spans);
+          }
+        }
       }
-      List<Shade.Span> spans = new ArrayList<>();
-      for (int k = 0; k < rings.size(); k++) {
-        spans(rings.get(k), across.get(k), xMm, spans);
-      }
-      return spans;
     }
   }
 
@@ -104,9 +113,16 @@ final class Shelter {
     List<Cover> covers =
         shapes(who, standings).map(COVERS::of).filter(c -> !c.rings.isEmpty()).toList();
     // both sides ask of the same place, riding along and braking
-    Memo<Double, List<Shade.Span>> ahead =
-        new Memo<>(16, x -> covers.stream().flatMap(c -> c.ahead(x).stream()).toList());
+    Memo<Double, List<Shade.Span>> ahead = new Memo<>(16, x -> ahead(x, covers));
     return ahead::of;
+  }
+
+  private static List<Shade.Span> ahead(double xMm, List<Cover> covers) {
+    List<Shade.Span> spans = new ArrayList<>(ROOM);
+    for (Cover cover : covers) {
+      cover.ahead(xMm, spans);
+    }
+    return spans;
   }
 
   /**
@@ -123,7 +139,7 @@ final class Shelter {
   }
 
   private static double top(PartShape shape, double xMm) {
-    return COVERS.of(shape).ahead(xMm).stream()
+    return ahead(xMm, List.of(COVERS.of(shape))).stream()
         .filter(s -> s.rightMm() <= MIDDLE.from() && s.leftMm() >= MIDDLE.to())
         .mapToDouble(Shade.Span::highMm)
         .max()
