@@ -231,9 +231,27 @@ public final class Curves {
   }
 
   private static Geometry makeStrip(Bands strip) {
+    List<PointMm> points = strip.lines().get(0);
+    if (points.size() == 2 && strip.widthMm() > 0 && !points.get(0).equals(points.get(1))) {
+      return straightStrip(points.get(0), points.get(1), strip.widthMm() / 2);
+    }
     BufferParameters flat =
         new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5);
-    return BufferOp.bufferOp(line(strip.lines().get(0)), strip.widthMm() / 2, flat);
+    return BufferOp.bufferOp(line(points), strip.widthMm() / 2, flat);
+  }
+
+  /** As the general way has it, corner by corner. */
+  private static Geometry straightStrip(PointMm a, PointMm b, double halfMm) {
+    PointMm side = b.minus(a).left().times(halfMm / b.distance(a));
+    Coordinate first = coordinate(b.plus(side));
+    return FACTORY.createPolygon(
+        new Coordinate[] {
+          first,
+          coordinate(b.minus(side)),
+          coordinate(a.minus(side)),
+          coordinate(a.plus(side)),
+          first.copy()
+        });
   }
 
   /** Returns the band of {@code widthMm} along each of {@code paths}, all together, ends round. */

@@ -10,6 +10,9 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.longlow.rider.geom.PointMm;
 
 class CurvesTest {
@@ -37,6 +40,23 @@ class CurvesTest {
     List<PointMm> pins = List.of(new PointMm(0, 0), new PointMm(50, 0), new PointMm(50, 400));
     assertThat(Curves.fittingRadius(pins, 1, 200)).isCloseTo(50, within(1e-9));
     assertThat(Curves.length(Curves.bent(pins, 200))).isLessThan(450);
+  }
+
+  /** JTS is the reference, corner by corner from the same one on; 1e-9 mm is rounding. */
+  @Test
+  void aStraightStripIsTheBufferOfItsLine() {
+    SplittableRandom random = new SplittableRandom(7);
+    BufferParameters flat =
+        new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5);
+    for (int k = 0; k < 50; k++) {
+      PointMm a = new PointMm(random.nextDouble(-900, 900), random.nextDouble(-900, 900));
+      PointMm b = k == 0 ? new PointMm(a.x(), 77) : new PointMm(random.nextDouble(900), a.z() / 3);
+      double width = random.nextDouble(1, 90);
+      Geometry strip = Curves.strip(List.of(a, b), width);
+      Geometry reference = BufferOp.bufferOp(Curves.line(List.of(a, b)), width / 2, flat);
+      assertThat(strip.equalsExact(reference, 1e-9)).as("%s to %s", a, b).isTrue();
+    }
+    assertThat(Curves.strip(List.of(PointMm.ORIGIN, PointMm.ORIGIN), 20).isEmpty()).isTrue();
   }
 
   /** A pin twice in one place, or a way there and back, leaves the next bend its room. */
