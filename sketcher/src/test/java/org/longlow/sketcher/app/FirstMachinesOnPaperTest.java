@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
@@ -28,8 +27,7 @@ import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 
 /** First machines of all kinds, drawn for the wall and cut up into full-size sheets. */
-@Tag("long")
-class FirstMachinesOnPaperLongTest {
+class FirstMachinesOnPaperTest {
 
   private static final boolean LONG = Boolean.getBoolean("longlow.long");
 
