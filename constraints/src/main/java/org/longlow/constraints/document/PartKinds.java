@@ -134,7 +134,10 @@ final class PartKinds {
               s -> rest(type, s)));
     }
     all.put("lamp", part("lamp", "A lamp, reflector or number plate.", PartKinds::lamp));
-    all.put("stand", part("stand", "A stand that the machine carries.", PartKinds::stand));
+    all.put(
+        "stand",
+        part("stand", "A stand that the machine carries.", PartKinds::stand)
+            .rule(PartRules::stood));
     return all;
   }
 

@@ -12,6 +12,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
@@ -202,6 +203,23 @@ final class PartRules {
           "true",
           "leaves no sides that holes could go through",
           "take the holes out of the outline or the word open away");
+    }
+  }
+
+  /** What is said of a stand of another type would be passed over in silence. */
+  static void stood(StandPart stand, Spot at) {
+    if (stand.type() == null) {
+      return;
+    }
+    if (stand.type() != StandPart.Kind.CENTRE && stand.lever().isPresent()) {
+      at.fault("lever", "", "is only for a centre stand", "take it out");
+    }
+    if (stand.type() != StandPart.Kind.SIDE && at.fixed(stand.lean()).orElse(0.0) != 0) {
+      at.fault(
+          "lean",
+          Quoted.of(stand.lean().text()),
+          "is only for a side stand: on two legs the machine stands upright",
+          "take it out");
     }
   }
 

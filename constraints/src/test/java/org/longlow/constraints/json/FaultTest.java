@@ -89,6 +89,8 @@ class FaultTest {
           "kind": "peg",                ~ "kind": "peg", "to": "lowA", ~ $.parts.pegs.to      ~ is not a known key here
           "colour": "white"             ~ "colour": "green"            ~ $.parts.headlamp.colour ~ must be one of white, amber, red
           "sideStand": {                ~ "rider": {                   ~ $.parts.rider        ~ is the word for whoever sits
+          "lean": "11 deg", "mass"      ~ "lever": "lowA", "mass"      ~ $.parts.sideStand.lever ~ is only for a centre stand
+          "lean": "11 deg", "mass"      ~ "type": "pair", "lean": "11 deg", "mass" ~ $.parts.sideStand.lean ~ is only for a side stand
           "pins": ["rearAxle", "frontAxle"] ~ "pins": ["rearAxle"]     ~ $.ties.baseline.pins ~ has 1 entry, ahead needs 2
           "is": "wheelbase"}            ~ "is": "rake"}                ~ $.ties.baseline.is   ~ is an angle
           "is": "wheelbase"}            ~ "it": "wheelbase"}           ~ $.ties.baseline.is   ~ is missing, ahead needs it
