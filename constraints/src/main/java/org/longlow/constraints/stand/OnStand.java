@@ -182,7 +182,7 @@ public final class OnStand {
    */
   private Held lowest(Held from, Held to) {
     double end = to.leanRad() - SLIGHTLY_RAD;
-    if (riseMm(from, from.leanRad()) >= 0 || to.footOffMm() <= near(to, end).footOffMm()) {
+    if (riseMm(from, from.leanRad()) >= 0 || riseMm(from, end) <= 0) {
       return to;
     }
     return near(from, Bracket.root(rad -> riseMm(from, rad), from.leanRad(), end, DIP_RAD));

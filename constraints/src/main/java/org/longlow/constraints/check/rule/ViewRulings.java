@@ -23,6 +23,9 @@ final class ViewRulings {
   /** A face that lies deeper in another part than this is told, mm; ours, not the law's. */
   private static final double LET_IN_MM = 5;
 
+  /** Seen as far to both sides, deg: rounding. */
+  private static final double SAME_DEG = 1e-6;
+
   private final Row row;
   private final FieldOfView field;
   private final LampViews views;
@@ -72,6 +75,13 @@ final class ViewRulings {
       return out ? centre().outBy() : centre().inBy();
     }
 
+    /**
+     * Whether it is seen as far to the other side: which of both is said would hang on rounding.
+     */
+    boolean alike() {
+      return Math.abs(centre().out() - centre().in()) < SAME_DEG && lamp().yMm() == 0;
+    }
+
     double toSpare() {
       return angle() - asked - (seen.edgeBy().isEmpty() ? 0 : 1e-3);
     }
@@ -101,10 +111,10 @@ final class ViewRulings {
     boolean free = worst.by().isEmpty();
     Words what =
         Say.format(
-            "%s: towards the %s its centre is seen to %s%s off straight %s, at least %s asked, from"
+            "%s: %s its centre is seen to %s%s off straight %s, at least %s asked, from"
                 + " %s above to %s below the level, nobody aboard",
             worst.lamp().part(),
-            side(worst),
+            worst.alike() ? "to either side" : "towards the " + side(worst),
             Say.deg(worst.angle()),
             free ? " or more" : "",
             straight(worst.lamp()),

@@ -421,8 +421,9 @@ class LawFindingsTest {
   @Test
   void aLampBehindBodyworkIsNotSeen() {
     Map<String, String> parts = lamps();
-    assertThat(only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp").verdict())
-        .isEqualTo(Verdict.PASS);
+    Finding open = only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp");
+    assertThat(open.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(open.text()).contains("to either side its centre is seen to 55° or more");
     parts.put("bag", bag("60 mm"));
     Finding hidden = only(law(study(parts, "\"uk\"")), "law.uk.stop.seen.stopLamp");
     assertThat(hidden.verdict()).isEqualTo(Verdict.FAIL);
