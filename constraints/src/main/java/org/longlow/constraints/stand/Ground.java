@@ -45,12 +45,7 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
 
   /** Returns how high points of the elevation are above the road, mm. */
   public double[] heightsMm(Coordinate[] points) {
-    PointMm along = along();
-    double[] heights = new double[points.length];
-    for (int i = 0; i < heights.length; i++) {
-      heights[i] = along.cross(new PointMm(points[i].x, points[i].y).minus(rearContact));
-    }
-    return heights;
+    return onRoad(points)[1];
   }
 
   /**

@@ -125,13 +125,8 @@ class EscapeWalkLongTest extends Walk {
     Path photo = layout.resolveSibling("side.png");
     ImageIO.write(new BufferedImage(800, 600, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
     openOn(Wren.layout());
-    Hands.onFx(
-        () -> {
-          hands.desk().files().open(layout);
-          return null;
-        });
-    hands.until("the machine", () -> hands.desk().shown().isPresent());
-    hands.settle().click("trace");
+    open(layout);
+    hands.click("trace");
     TextField field = hands.node("trace-file", TextField.class);
     Hands.onFx(
         () -> {

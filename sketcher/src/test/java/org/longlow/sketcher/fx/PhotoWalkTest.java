@@ -49,13 +49,7 @@ class PhotoWalkTest extends Walk {
   void open() throws Exception {
     layout = Wren.file(Files.createDirectories(folder.resolve("machine")));
     openOn(Wren.layout());
-    Hands.onFx(
-        () -> {
-          hands.desk().files().open(layout);
-          return null;
-        });
-    hands.until("the machine", () -> hands.desk().shown().isPresent());
-    hands.settle();
+    open(layout);
   }
 
   private static Path photo(Path file) throws IOException {

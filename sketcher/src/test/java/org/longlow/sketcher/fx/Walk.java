@@ -31,6 +31,17 @@ abstract class Walk {
     hands.click("machine-" + machine.name());
   }
 
+  /** Opens a file in the window, and waits for its machine. */
+  final void open(Path file) {
+    Hands.onFx(
+        () -> {
+          hands.desk().files().open(file);
+          return null;
+        });
+    hands.until("the machine", () -> hands.desk().shown().isPresent());
+    hands.settle();
+  }
+
   /** Picks what a ticket is wanted of, whatever lies over it on the card. */
   final Hands pick(String subject) {
     Hands.onFx(

@@ -226,12 +226,12 @@ record GroundLeg(double flatMm, double ballMm, PointMm foot, double outMm, Strin
 
   /** Returns the edges of an outline that are beside a leg in some place along the machine. */
   private static double[] edges(Coordinate[] ring, double[] upMm, double hipX, double hipUpMm) {
+    double most = AHEAD_MM[AHEAD_MM.length - 1];
     double[] edges = new double[4 * ring.length];
     int n = 0;
     for (int i = 1; i < ring.length; i++) {
       double x = ring[i - 1].x - hipX;
       double toX = ring[i].x - hipX;
-      double most = AHEAD_MM[AHEAD_MM.length - 1];
       double at = most * (1 - upMm[i - 1] / hipUpMm);
       double toAt = most * (1 - upMm[i] / hipUpMm);
       boolean ahead = Math.min(x - Math.max(0, at), toX - Math.max(0, toAt)) > CLEAR_MM;

@@ -101,13 +101,15 @@ public final class BendFindings {
     for (int i = 1; i < last; i++) {
       double turn = Curves.turnRad(pins, i);
       String at = tube.path().get(i);
-      double fits = Curves.fittingRadius(pins, i, radius);
-      if (turn > STRAIGHT_RAD && turn <= BACK_RAD) {
-        tightest = Math.min(tightest, fits);
-      }
       if (turn > BACK_RAD) {
         faults.add(new Fault(true, Words.of("at " + at + " it turns back along itself")));
-      } else if (turn > STRAIGHT_RAD && fits < radius - AS_ASKED_MM) {
+      }
+      if (turn <= STRAIGHT_RAD || turn > BACK_RAD) {
+        continue;
+      }
+      double fits = Curves.fittingRadius(pins, i, radius);
+      tightest = Math.min(tightest, fits);
+      if (fits < radius - AS_ASKED_MM) {
         faults.add(
             new Fault(
                 fits < diameter / 2,
@@ -118,11 +120,9 @@ public final class BendFindings {
                     Say.mm(radius),
                     " are asked: move its pins apart, or ask for less")));
       }
-      if (turn > STRAIGHT_RAD && turn <= BACK_RAD && fits >= LEAST_DIAMETERS * diameter) {
-        TubeBend bend = new TubeBend(fits, turn);
-        if (fits < bend.simpleRadiusMm(diameter, wall)) {
-          faults.add(thin(at, bend, diameter, wall));
-        }
+      boolean wide = fits >= LEAST_DIAMETERS * diameter; // tighter ones are told of below
+      if (wide && fits < new TubeBend(fits, turn).simpleRadiusMm(diameter, wall)) {
+        faults.add(thin(at, new TubeBend(fits, turn), diameter, wall));
       }
     }
     if (tightest < LEAST_DIAMETERS * diameter) {

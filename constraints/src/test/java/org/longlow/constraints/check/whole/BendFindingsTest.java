@@ -12,15 +12,25 @@ import org.longlow.constraints.study.TestMachine;
 class BendFindingsTest {
 
   private static Optional<Finding> finding(double x, double z, String radius) {
-    return TestMachine.runabout()
-        .pin("one", 300, 1500)
-        .pin("two", 400, 1500)
-        .pin("three", x, z)
+    return hoop(
+        TestMachine.runabout().pin("one", 300, 1500).pin("two", 400, 1500).pin("three", x, z),
+        "['one', 'two', 'three']",
+        "'20 mm', 'wall': '2 mm'",
+        radius);
+  }
+
+  /** What is told of a tube along a path; its diameter and wall are given as the file has them. */
+  private static Optional<Finding> hoop(
+      TestMachine machine, String path, String diameterAndWall, String radius) {
+    return machine
         .with(
             "parts",
             "hoop",
-            "{'kind': 'rail', 'path': ['one', 'two', 'three'], 'diameter': '20 mm',"
-                + " 'wall': '2 mm', 'bendRadius': '"
+            "{'kind': 'rail', 'path': "
+                + path
+                + ", 'diameter': "
+                + diameterAndWall
+                + ", 'bendRadius': '"
                 + radius
                 + "', 'y': '0 mm', 'material': 'steel'}")
         .finding("tube.hoop");
@@ -58,21 +68,15 @@ class BendFindingsTest {
   }
 
   private static Optional<Finding> twoBends(boolean back, String radius) {
-    String path = back ? "['four', 'three', 'two', 'one']" : "['one', 'two', 'three', 'four']";
-    return TestMachine.runabout()
-        .pin("one", 100, 1500)
-        .pin("two", 400, 1500)
-        .pin("three", 400, 1500 + 100 * Math.sqrt(2))
-        .pin("four", 600, 1700 + 100 * Math.sqrt(2))
-        .with(
-            "parts",
-            "hoop",
-            "{'kind': 'rail', 'path': "
-                + path
-                + ", 'diameter': '20 mm', 'wall': '2 mm', 'bendRadius': '"
-                + radius
-                + "', 'y': '0 mm', 'material': 'steel'}")
-        .finding("tube.hoop");
+    return hoop(
+        TestMachine.runabout()
+            .pin("one", 100, 1500)
+            .pin("two", 400, 1500)
+            .pin("three", 400, 1500 + 100 * Math.sqrt(2))
+            .pin("four", 600, 1700 + 100 * Math.sqrt(2)),
+        back ? "['four', 'three', 'two', 'one']" : "['one', 'two', 'three', 'four']",
+        "'20 mm', 'wall': '2 mm'",
+        radius);
   }
 
   @Test
@@ -110,19 +114,11 @@ class BendFindingsTest {
   }
 
   private static Optional<Finding> walled(String wall, String radius) {
-    return TestMachine.runabout()
-        .pin("one", 100, 1500)
-        .pin("two", 400, 1500)
-        .pin("three", 400, 1800)
-        .with(
-            "parts",
-            "hoop",
-            "{'kind': 'rail', 'path': ['one', 'two', 'three'], 'diameter': '40 mm', 'wall': '"
-                + wall
-                + "', 'bendRadius': '"
-                + radius
-                + "', 'y': '0 mm', 'material': 'steel'}")
-        .finding("tube.hoop");
+    return hoop(
+        TestMachine.runabout().pin("one", 100, 1500).pin("two", 400, 1500).pin("three", 400, 1800),
+        "['one', 'two', 'three']",
+        "'40 mm', 'wall': '" + wall + "'",
+        radius);
   }
 
   @Test
