@@ -277,6 +277,29 @@ class SightFindingsTest {
     assertThat(f.text().endsWith(wayRound("ledge", 800))).isEqualTo(inTheWay);
   }
 
+  /**
+   * Nor is there a way before what stands beside the hip where something else stands on: two with
+   * less between than a foot needs are as one.
+   */
+  @Test
+  void aLegSetForwardGoesRoundWhatStandsThere() {
+    double x = Sat.nell().posture().orElseThrow().hip().x();
+    TestMachine one = TestMachine.runabout();
+    double[] corners = Boxes.at(x - 100, 200, x + 45, 250);
+    double beside = legMm(Boxes.add(one, "ledge", corners, 600, 600, "").study());
+    double[] onward = Boxes.at(x + 70, 200, x + 700, 250);
+    double two = legMm(Boxes.add(one, "shelf", onward, 600, 600, "").study());
+    double[] whole = Boxes.at(x - 100, 200, x + 700, 250);
+    TestMachine through = TestMachine.runabout();
+    double all = legMm(Boxes.add(through, "ledge", whole, 600, 600, "").study());
+    // the second weighs 0.1 kg, by which the springs sink
+    assertThat(two).isCloseTo(all, within(0.1)).isGreaterThan(beside + 1);
+  }
+
+  private static double legMm(Study study) {
+    return GroundLeg.of(nell(study), laden(study)).better().flatMm();
+  }
+
   /** 45 degrees are normal for a hip (American Academy of Orthopaedic Surgeons, from memory). */
   @ParameterizedTest
   @ValueSource(strings = {"left", "right"})

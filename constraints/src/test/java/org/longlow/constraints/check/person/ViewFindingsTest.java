@@ -345,6 +345,20 @@ class ViewFindingsTest {
     assertThat(eyes.verdict()).isEqualTo(over < 100 ? Verdict.CAUTION : Verdict.PASS);
   }
 
+  /** One looks under what hangs only where there is sight over what stands before or behind it. */
+  @ParameterizedTest
+  @CsvSource({"200, true", "5, false"})
+  void whatStandsUpToWhatHangsLeavesNoSightBetween(double noseUnderEye, boolean between) {
+    TestMachine hung = ahead(-40, 400);
+    PointMm eye = posture(TestMachine.asFiled("runabout")).eye();
+    double[] nose = Boxes.at(eye.x() + 300, eye.z() - 600, eye.x() + 340, eye.z() - noseUnderEye);
+    List<LookingAhead> things = things(Boxes.add(hung, "nose", nose, 300, 300, "").study());
+    assertThat(things)
+        .filteredOn(a -> a.part().equals("wall"))
+        .singleElement()
+        .matches(a -> a.overhead() == between);
+  }
+
   /** Nose, back and roof of one outline that is open to the front: its arms apart. */
   @Test
   void oneLooksThroughTheMouthOfOneOutline() {
