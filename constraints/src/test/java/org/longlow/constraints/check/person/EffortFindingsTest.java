@@ -17,6 +17,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.effort.Joint;
+import org.longlow.rider.effort.Shade;
 import org.longlow.rider.effort.Strength;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.Push;
@@ -97,6 +98,37 @@ class EffortFindingsTest {
         .isCloseTo(effort(fast, "Nell").riding().get(Joint.NECK).weak(), within(1e-12));
     assertThat(f.limit()).isEqualTo(0.05);
     assertThat(found(at(0, 0), "effort.Nell.neck").verdict()).isEqualTo(Verdict.PASS);
+  }
+
+  /**
+   * A wedge from 300 mm high at its rear end down to its front end 400 mm ahead: of a place so far
+   * from that end it covers what is ahead of it, by similar triangles.
+   */
+  @ParameterizedTest
+  @CsvSource({"-50, 300", "0, 300", "100, 225", "300, 75", "450, 0"})
+  void whatIsAheadOfAPlaceCoversIt(double fromRearMm, double highMm) {
+    Study study =
+        TestMachine.runabout()
+            .pin("wedgePin", 900, 600)
+            .with(
+                "parts",
+                "wedge",
+                "{'kind': 'box', 'frame': 'wedgePin', 'left': '137 mm', 'right': '131 mm', 'mass':"
+                    + " '0.1 kg', 'outline': {'points': [['0 mm', '0 mm'], ['400 mm', '0 mm'],"
+                    + " ['0 mm', '300 mm']]}}")
+            .study();
+    Sitting nell = study.sitting("Nell", "rider").orElseThrow();
+    List<Shade.Span> spans =
+        Shelter.of(nell.occupant(), study.standings()).ahead(900 + fromRearMm).stream()
+            .filter(span -> span.leftMm() == 137 && span.rightMm() == -131)
+            .toList();
+    if (highMm == 0) {
+      assertThat(spans).isEmpty();
+    } else {
+      assertThat(spans).hasSize(1);
+      assertThat(spans.get(0).lowMm()).isCloseTo(600, within(1e-9));
+      assertThat(spans.get(0).highMm()).isCloseTo(600 + highMm, within(1e-9));
+    }
   }
 
   /** A screen as high as the helmet, ahead of the rider, takes the wind off the head. */
