@@ -110,7 +110,7 @@ final class GuidePicture extends Region {
 
   private static Node words(XMLStreamReader svg) throws XMLStreamException {
     Text text = new Text();
-    text.setFont(Font.font("Liberation Sans", number(svg, "font-size")));
+    text.setFont(Font.font(DrawingPainter.Letters.FAMILY, number(svg, "font-size")));
     paint(svg, text);
     double x = number(svg, "x");
     double y = number(svg, "y");

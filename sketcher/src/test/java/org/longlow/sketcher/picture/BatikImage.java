@@ -1,7 +1,11 @@
 package org.longlow.sketcher.picture;
 
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.io.InputStream;
 import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
@@ -16,6 +20,18 @@ public final class BatikImage extends ImageTranscoder {
 
   private BatikImage() {}
 
+  /** The typeface that the pictures name first, so that what is installed changes nothing. */
+  private static void install() {
+    try (InputStream in =
+        BatikImage.class.getResourceAsStream(
+            "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf")) {
+      GraphicsEnvironment.getLocalGraphicsEnvironment()
+          .registerFont(Font.createFont(Font.TRUETYPE_FONT, in));
+    } catch (IOException | FontFormatException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   /**
    * Returns the picture.
    *
@@ -24,6 +40,7 @@ public final class BatikImage extends ImageTranscoder {
    */
   public static BufferedImage of(InputStream svg, TranscodingHints.Key key, float value)
       throws TranscoderException {
+    install();
     BatikImage transcoder = new BatikImage();
     transcoder.addTranscodingHint(KEY_BACKGROUND_COLOR, Color.WHITE);
     transcoder.addTranscodingHint(key, value);
