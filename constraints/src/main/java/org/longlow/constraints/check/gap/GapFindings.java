@@ -2,7 +2,6 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +28,8 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Pressed;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.words.Progress;
@@ -53,8 +54,8 @@ public final class GapFindings {
   private final Layout layout;
   private final GapRules rules;
   private final Map<String, Solid> drawn = new LinkedHashMap<>();
-  private final Map<Pair, Gap> worst = new LinkedHashMap<>();
-  private final Map<Pair, Optional<Condition>> stanceOf = new HashMap<>();
+  private final List<Solid> worked = new ArrayList<>();
+  private final Map<Pair, Worst> worst = new LinkedHashMap<>();
   private final List<Map<String, PartShape>> stances = new ArrayList<>();
 
   /** Two parts, whichever comes first in the alphabet first. */
@@ -74,16 +75,21 @@ public final class GapFindings {
     }
   }
 
+  /** The smallest gap of two parts, the stance that it is in, and whether a pedal is worked. */
+  private record Worst(Gap gap, Optional<Condition> stance, boolean worked) {}
+
   public GapFindings(Layout layout, GapRules rules, Map<String, PartShape> shapes) {
     this.layout = layout;
     this.rules = rules;
     shapes.forEach((name, shape) -> drawn.put(name, Solid.of(shape)));
+    worked.addAll(worked(shapes.values(), rules.places()));
   }
 
   private GapFindings(GapFindings other, Map<String, PartShape> instead) {
     layout = other.layout;
     rules = other.rules;
     drawn.putAll(other.drawn);
+    worked.addAll(other.worked);
     instead.forEach((name, shape) -> drawn.put(name, new Solid(name, shape.prisms())));
   }
 
@@ -102,9 +108,19 @@ public final class GapFindings {
     return drawn.get(part);
   }
 
+  private static List<Solid> worked(Collection<PartShape> shapes, Places places) {
+    return bodies(Pressed.of(shapes, places).stream().map(Pressed::shape).toList());
+  }
+
+  /** Returns the places of a part on its way, if that is a pedal. */
+  List<Solid> worked(String part) {
+    return worked.stream().filter(s -> s.name().equals(part)).toList();
+  }
+
   public List<Finding> of(List<Standing> standings, Progress progress) {
     double horizonMm = rules.largestMm(HORIZON_MM) + CURVES_MM;
-    keepWorst(Optional.empty(), Gaps.among(drawn(), horizonMm, this::cut));
+    keepWorst(Optional.empty(), false, Gaps.among(drawn(), horizonMm, this::cut));
+    keepWorst(Optional.empty(), true, Gaps.between(worked, drawn(), horizonMm, this::cut));
     int done = 0;
     for (Standing standing : standings) {
       progress.at("gaps between parts, stance by stance", done++, standings.size());
@@ -116,9 +132,15 @@ public final class GapFindings {
       stances.add(standing.moved());
       List<Solid> still = new ArrayList<>(drawn.values());
       still.removeIf(b -> standing.moved().containsKey(b.name()));
-      keepWorst(
-          Optional.of(standing.condition()), Gaps.between(moved, still, horizonMm, this::cut));
-      keepWorst(Optional.of(standing.condition()), Gaps.among(moved, horizonMm, this::cut));
+      Optional<Condition> stance = Optional.of(standing.condition());
+      keepWorst(stance, false, Gaps.between(moved, still, horizonMm, this::cut));
+      keepWorst(stance, false, Gaps.among(moved, horizonMm, this::cut));
+      List<Solid> stay =
+          worked.stream().filter(s -> !standing.moved().containsKey(s.name())).toList();
+      List<Solid> go = worked(standing.moved().values(), standing.places());
+      keepWorst(stance, true, Gaps.between(stay, moved, horizonMm, this::cut));
+      keepWorst(stance, true, Gaps.between(go, still, horizonMm, this::cut));
+      keepWorst(stance, true, Gaps.between(go, moved, horizonMm, this::cut));
     }
     List<Finding> findings = new ArrayList<>();
     worst.forEach((key, gap) -> findings.add(finding(key, gap)));
@@ -134,10 +156,10 @@ public final class GapFindings {
     if (!rules.mayNotTouch(a.name(), b.name())) {
       return Gaps.Cut.NEVER;
     }
-    Gap known = worst.get(Pair.of(a.name(), b.name()));
+    Worst known = worst.get(Pair.of(a.name(), b.name()));
     if (known != null) {
       // what is round is known to a millionth
-      return known.gapMm() - 1e-5;
+      return known.gap.gapMm() - 1e-5;
     }
     // what is asked beyond the horizon is looked for as far
     Demands.Key demand = rules.demand(a.name(), b.name());
@@ -152,25 +174,38 @@ public final class GapFindings {
     return bodies;
   }
 
-  private void keepWorst(Optional<Condition> stance, List<Gap> gaps) {
+  private void keepWorst(Optional<Condition> stance, boolean pressed, List<Gap> gaps) {
     for (Gap gap : gaps) {
-      Pair key = Pair.of(gap.first(), gap.second());
-      worst.put(key, gap);
-      stanceOf.put(key, stance);
+      worst.merge(
+          Pair.of(gap.first(), gap.second()),
+          new Worst(gap, stance, pressed),
+          (a, b) -> b.gap.gapMm() < a.gap.gapMm() ? b : a);
     }
   }
 
-  private Finding finding(Pair pair, Gap gap) {
+  private Finding finding(Pair pair, Worst least) {
     Demands.Key demand = rules.demand(pair.a(), pair.b());
     double limit = rules.limitMm(pair.a(), pair.b(), demand);
+    Gap gap = least.gap;
+    String pedal = worked(pair.a()).isEmpty() ? pair.b() : pair.a();
     Finding f =
         Finding.held(
                 GAP,
                 About.parts(pair.a(), pair.b()),
-                stanceOf.get(pair),
+                least.stance,
                 Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
                 List.of(rules.source(pair.a(), pair.b(), demand)),
-                words(pair.a(), pair.b(), gap.gapMm(), limit, () -> advice(pair, limit)))
+                Words.of(
+                    least.worked ? "With " + pedal + " worked as far as it goes, " : "",
+                    words(
+                        pair.a(),
+                        pair.b(),
+                        gap.gapMm(),
+                        limit,
+                        () ->
+                            Words.of(
+                                advice(pair, limit),
+                                least.worked ? "; or give it less travel" : ""))))
             .at(gap.where());
     return CurveCare.held(f, CurveCare.mm(layout, pair.a(), pair.b()));
   }
@@ -208,6 +243,9 @@ public final class GapFindings {
       RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
       positions.add(new Clearing.Position(in(stance, still).moved(back), there.moved(back)));
     }
+    // a pedal is moved with its pivot
+    worked(moved).forEach(there -> positions.add(new Clearing.Position(drawn.get(still), there)));
+    worked(still).forEach(there -> positions.add(new Clearing.Position(there, body)));
     return positions;
   }
 

@@ -121,6 +121,11 @@ public final class GapRules {
     joints.values().removeIf(pins -> pins.stream().anyMatch(p -> p.startsWith("\n")));
   }
 
+  /** Returns where the pins are as drawn. */
+  Places places() {
+    return places;
+  }
+
   /** Two parts and the pins they share. */
   record Joint(String a, String b, List<String> pins) {}
 

@@ -145,7 +145,7 @@ public final class JointFindings {
   /** Two parts that may overlap about their pins only. */
   private Optional<Finding> away(GapFindings gaps, GapRules.Joint joint, Part a, Part b) {
     List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
-    double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
+    double away = awayMm(gaps, joint.a(), joint.b(), pins);
     double limit = reachMm(a, b);
     if (away <= limit) {
       return both(a, b, Joint::filled) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
@@ -167,6 +167,18 @@ public final class JointFindings {
                     Say.mm(away),
                     Say.mm(limit)))
             .at(pins.get(0)));
+  }
+
+  /** How far from their pins two parts are in each other, also while one is worked by a foot. */
+  private static double awayMm(GapFindings gaps, String a, String b, List<PointMm> pins) {
+    double away = gaps.drawn(a).overlapsAwayMm(gaps.drawn(b), pins);
+    for (Solid there : gaps.worked(a)) {
+      away = Math.max(away, there.overlapsAwayMm(gaps.drawn(b), pins));
+    }
+    for (Solid there : gaps.worked(b)) {
+      away = Math.max(away, gaps.drawn(a).overlapsAwayMm(there, pins));
+    }
+    return away;
   }
 
   /** Two filled bodies on one pin, one of them in the other. */

@@ -167,6 +167,10 @@ public final class LockFindings {
     SpaceBody body = bodies.body(state, part);
     SpaceBody past = bodies.body(state, other);
     boolean both = steered.turns(other);
+    About about = About.parts(part, other);
+    if (state.worked().contains(other)) {
+      about = about.said(part + " and " + other + ", worked as far as it goes,");
+    }
     SteeringAxis otherAxis = steered.axisOf().get(other);
     Optional<LockWay.Met> met =
         known.of(
@@ -181,7 +185,7 @@ public final class LockFindings {
                     : way.past(axis, body, past, limit + curves));
     if (met.isEmpty()) {
       clear.add(
-          About.parts(part, other),
+          about,
           state,
           body.apartMm(past),
           cut ->
@@ -190,14 +194,7 @@ public final class LockFindings {
                   : way.nearest(axis, body, past, cut));
       return;
     }
-    keep(
-        new Fouled(
-            About.parts(part, other),
-            state,
-            limit,
-            curves,
-            rules.source(part, other, demand),
-            met.get()));
+    keep(new Fouled(about, state, limit, curves, rules.source(part, other, demand), met.get()));
   }
 
   /** What shares pins may be in each other about these, turned too, and nowhere else. */

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -18,6 +21,7 @@ import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Pressed;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.stand.Condition;
@@ -36,11 +40,29 @@ final class TurnedBodies {
    * @param condition the stance; empty as drawn, where the machine cannot stand
    * @param shapes the parts in it
    * @param places where their pins are
+   * @param worked the pedals that are at an end of their way
    */
-  record State(Optional<Condition> condition, Map<String, PartShape> shapes, Places places) {
+  record State(
+      Optional<Condition> condition,
+      Map<String, PartShape> shapes,
+      Places places,
+      Set<String> worked) {
 
     static State of(Standing s) {
-      return new State(Optional.of(s.condition()), s.shapes(), s.places());
+      return new State(Optional.of(s.condition()), s.shapes(), s.places(), Set.of());
+    }
+
+    /** Itself, then with pedals at the ends of their ways. */
+    Stream<State> andWorked() {
+      return Stream.concat(
+          Stream.of(this),
+          Pressed.ends(shapes.values(), places).stream()
+              .map(
+                  pedals -> {
+                    Map<String, PartShape> all = new LinkedHashMap<>(shapes);
+                    all.putAll(pedals);
+                    return new State(condition, all, places, pedals.keySet());
+                  }));
     }
   }
 
@@ -65,8 +87,12 @@ final class TurnedBodies {
     this.standings = standings;
   }
 
-  /** Returns the stances for what turns past parts. */
+  /** Returns the stances for what turns past parts, pedals not worked and worked. */
   List<State> states() {
+    return upright().stream().flatMap(State::andWorked).toList();
+  }
+
+  private List<State> upright() {
     List<State> states = new ArrayList<>();
     Comparator<Standing> travel = Comparator.comparingDouble(Standing::frontTravelMm);
     List<Standing> laden = of(Stance.Kind.LADEN);
@@ -75,7 +101,9 @@ final class TurnedBodies {
       laden.stream().max(travel).map(State::of).ifPresent(states::add);
     }
     of(Stance.Kind.FULL_BUMP).stream().map(State::of).forEach(states::add);
-    return states.isEmpty() ? List.of(new State(Optional.empty(), drawn, places)) : states;
+    return states.isEmpty()
+        ? List.of(new State(Optional.empty(), drawn, places, Set.of()))
+        : states;
   }
 
   /** Returns the stances for what turns past somebody. */
@@ -86,7 +114,9 @@ final class TurnedBodies {
         .filter(s -> s.condition().equals(under) || s.kind() == Stance.Kind.FULL_BUMP)
         .map(State::of)
         .forEach(states::add);
-    return states.isEmpty() ? List.of(new State(Optional.empty(), drawn, places)) : states;
+    return states.isEmpty()
+        ? List.of(new State(Optional.empty(), drawn, places, Set.of()))
+        : states;
   }
 
   private List<Standing> of(Stance.Kind kind) {

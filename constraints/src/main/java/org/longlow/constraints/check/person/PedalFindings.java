@@ -24,6 +24,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Pressed;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.body.Body;
@@ -100,10 +101,7 @@ public final class PedalFindings {
       return findings;
     }
     for (SolidPart part : layout.parts(SolidPart.class).toList()) {
-      Optional<Control> worked =
-          part.worked()
-              .filter(w -> w.by().pedal() && w.pivot().isPresent() && w.travel().isPresent());
-      worked.ifPresent(w -> findings.add(pedal(sitting, stance, part, w)));
+      Pressed.pedal(part).ifPresent(w -> findings.add(pedal(sitting, stance, part, w)));
     }
     return findings;
   }

@@ -28,6 +28,7 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.TurnLean;
 import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Pressed;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Rider;
@@ -310,7 +311,7 @@ public final class LeanFindings {
               false,
               false));
     }
-    for (Pressed p : Pressed.of(standing)) {
+    for (Pressed p : Pressed.of(standing.shapes().values(), standing.places())) {
       things.add(
           new Thing(
               p.shape().part().name(),

@@ -27,6 +27,7 @@ import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Pressed;
 import org.longlow.constraints.stand.OnStand;
 import org.longlow.constraints.stand.RoadPlane;
 import org.longlow.constraints.stand.Sections;
@@ -116,7 +117,7 @@ public final class SwungFindings {
         continue;
       }
       Over over = new Over(s, RoadPlane.under(s.ground()), s.condition().says());
-      for (Pressed pedal : Pressed.of(s)) {
+      for (Pressed pedal : Pressed.of(s.shapes().values(), s.places())) {
         String name = pedal.shape().part().name();
         RoadPlane.Low low = over.road.lowest(pedal.shape().prisms());
         double drawn = over.road.lowest(s.shapes().get(name).prisms()).heightMm();
