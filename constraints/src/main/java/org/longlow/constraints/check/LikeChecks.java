@@ -26,7 +26,6 @@ import org.longlow.constraints.check.road.ShockFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
-import org.longlow.constraints.check.road.SwungFindings;
 import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
@@ -125,7 +124,9 @@ public final class LikeChecks {
       case CLEARANCE -> {
         MachineChecks.add(
             findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
-        findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
+        GapRules rules = new GapRules(layout, placed.places());
+        GapFindings parts = new GapFindings(layout, rules, shapes);
+        findings.addAll(MachineChecks.swung(layout, wheels, rules, parts, shapes, standings));
         MachineChecks.add(
             findings, DoorwayFindings.DOORWAY, () -> DoorwayFindings.of(layout, standings));
       }

@@ -17,7 +17,9 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.HubFindings;
+import org.longlow.constraints.check.gap.JointFindings;
 import org.longlow.constraints.check.gap.Nudged;
+import org.longlow.constraints.check.gap.StandSwing;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
 import org.longlow.constraints.check.ride.DriveFindings;
@@ -113,10 +115,25 @@ final class MachineChecks {
     findings.addAll(HubFindings.of(layout, rules, places, shapes, sittings, standings));
     findings.addAll(TyreFindings.grown(placed));
     ElectricFindings.of(layout, places).ifPresent(findings::add);
-    findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
+    findings.addAll(swung(layout, wheels, rules, gaps, shapes, standings));
     if (wheels.stands()) {
       add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
     }
+    return findings;
+  }
+
+  /** Returns what swings into the road, and what legs of stands swing into. */
+  static List<Finding> swung(
+      Layout layout,
+      Wheels wheels,
+      GapRules rules,
+      GapFindings gaps,
+      Map<String, PartShape> shapes,
+      List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    findings.addAll(SwungFindings.of(layout, wheels, shapes, standings));
+    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
+    findings.addAll(new StandSwing(layout, rules, gaps, joints).all());
     return findings;
   }
 

@@ -105,7 +105,7 @@ class FindingKindsTest {
             "StopFindings.HOLD_UP",
             "DoorwayFindings.DOORWAY",
             "GroundFindings.CLEARANCE",
-            "SwungFindings.SWUNG",
+            "StandSwing.SWUNG",
             "SagFindings.SAG",
             "AimFindings.AIM",
             "LeanFindings.LEAN",

@@ -11,12 +11,10 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingGroup;
-import org.longlow.constraints.check.finding.FindingKind;
-import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.StandSwing;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.gap.Sweep;
 import org.longlow.constraints.layout.Demands;
@@ -39,10 +37,6 @@ import org.longlow.rider.words.Words;
 
 /** What swings down into the road: sections on their way, pedals, the leg of a stand. */
 public final class SwungFindings {
-
-  /** How near to the road something swings; said only where it comes too near. */
-  static final FindingKind SWUNG =
-      new FindingKind("swung", FindingGroup.CLEARANCE, Rests.ON_MASSES);
 
   /** Roads are no flatter than this where a machine is left, mm; judgement. */
   static final double UNEVEN_MM = 20;
@@ -138,7 +132,7 @@ public final class SwungFindings {
     double height = n.low.heightMm();
     double limit = clearanceMm(layout, n.over.standing);
     return Finding.held(
-            SWUNG,
+            StandSwing.SWUNG,
             About.parts(n.part),
             Optional.of(n.over.standing.condition()),
             Figures.atLeast(height, limit, FigureUnit.MM),
@@ -276,7 +270,7 @@ public final class SwungFindings {
             shorter(UNEVEN_MM - height, slope(n, way, motion)),
             "or open it less far.");
     return new Finding(
-            SWUNG,
+            StandSwing.SWUNG,
             About.parts(n.part).under(name),
             Optional.of(n.over.standing.condition()),
             in ? Verdict.FAIL : Verdict.CAUTION,
@@ -317,7 +311,7 @@ public final class SwungFindings {
     }
     return Optional.of(
         new Finding(
-                SWUNG,
+                StandSwing.SWUNG,
                 About.parts(stand.name()),
                 Optional.of(parked.condition()),
                 Verdict.CAUTION,
