@@ -158,7 +158,7 @@ public final class LikeChecks {
       case SAG -> {
         MachineChecks.add(into, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
         into.addAll(AimFindings.of(layout, standings));
-        MachineChecks.add(into, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
+        MachineChecks.add(into, ShockFindings.STROKE, () -> ShockFindings.of(layout, wheels));
       }
       case LEAN ->
           MachineChecks.add(

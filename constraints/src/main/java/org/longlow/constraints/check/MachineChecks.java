@@ -168,7 +168,7 @@ final class MachineChecks {
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
       findings.addAll(AimFindings.of(layout, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
-      add(findings, ShockFindings.STROKE, () -> ShockFindings.of(wheels));
+      add(findings, ShockFindings.STROKE, () -> ShockFindings.of(layout, wheels));
       add(findings, RunFindings.RUN, () -> RunFindings.of(placed, sittings, standings));
       moving(findings, placed, shapes, wheels, standings);
     }

@@ -1,6 +1,8 @@
 package org.longlow.constraints.layout;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.longlow.constraints.formula.Formula;
@@ -42,6 +44,19 @@ public record Shock(
 
   /** The pins of a rocker that is said. */
   public record Loop(String pivot, String rod, String end) {}
+
+  /** What it is made of, and the two pins that each of these lies between, by name. */
+  public Map<String, List<String>> bodies() {
+    Map<String, List<String>> bodies = new LinkedHashMap<>();
+    foot.ifPresent(at -> bodies.put("the shock", List.of(at, top.orElseThrow())));
+    loop()
+        .ifPresent(
+            r -> {
+              bodies.put("the rod of its rocker", List.of(r.rod(), r.end()));
+              bodies.put("its rocker", List.of(r.pivot(), r.rod()));
+            });
+    return bodies;
+  }
 
   /** Nothing is said of it. */
   public static final Shock NOT_SAID =

@@ -101,14 +101,12 @@ record Sundries(String what, String size, int count, String note) {
 
   /** Whether a shock is drawn as a tube that is bought. */
   private static boolean isPart(Study study, Shock shock) {
+    List<String> between = shock.bodies().getOrDefault("the shock", List.of());
     return study
         .layout()
         .parts(TubePart.class)
         .filter(TubePart::bought)
-        .anyMatch(
-            t ->
-                shock.foot().filter(t.ownPins()::contains).isPresent()
-                    && shock.top().filter(t.ownPins()::contains).isPresent());
+        .anyMatch(t -> !between.isEmpty() && t.pins().containsAll(between));
   }
 
   private static void shock(

@@ -15,6 +15,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Shock;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.machine.ride.Suspension;
@@ -33,6 +34,9 @@ public final class ShockFindings {
   /** What a shock's spring is at the wheel. */
   static final FindingKind WHEEL_RATE =
       new FindingKind("wheel-rate", FindingGroup.SAG, Rests.ON_DRAWING);
+
+  /** What of a shock no part is drawn for. */
+  static final FindingKind UNDRAWN = new FindingKind("undrawn", FindingGroup.SAG, Rests.ON_DRAWING);
 
   /** Springs are sold within so much of their rate; common practice, no source. */
   private static final double ALIKE = 0.1;
@@ -60,12 +64,14 @@ public final class ShockFindings {
 
   private ShockFindings() {}
 
-  public static List<Finding> of(Wheels wheels) {
+  /** Returns what is found of the shock of the arm that holds the rear wheel, if it is said. */
+  public static List<Finding> of(Layout layout, Wheels wheels) {
     List<Finding> findings = new ArrayList<>();
     SwingarmPart arm = wheels.arm();
     if (arm == null || arm.shock().equals(Shock.NOT_SAID)) {
       return findings;
     }
+    undrawn(layout, arm).ifPresent(findings::add);
     String foot = arm.shock().foot().orElseThrow();
     String top = arm.shock().top().orElseThrow();
     if (foot.equals(top)) {
@@ -108,6 +114,34 @@ public final class ShockFindings {
       wheelRate(arm, travel, wheels).ifPresent(findings::add);
     }
     return findings;
+  }
+
+  /** What is no part is in no gap: nobody would hear that it runs through something. */
+  private static Optional<Finding> undrawn(Layout layout, SwingarmPart arm) {
+    List<String> lacks = new ArrayList<>();
+    arm.shock()
+        .bodies()
+        .forEach(
+            (what, pins) -> {
+              if (layout.parts().values().stream().noneMatch(p -> p.pins().containsAll(pins))) {
+                lacks.add(what + " between " + String.join(" and ", pins));
+              }
+            });
+    return lacks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.note(
+                UNDRAWN,
+                About.thing(arm.name(), arm.name()),
+                Verdict.CAUTION,
+                Basis.model("only parts are held off one another"),
+                Words.of(
+                    "What the suspension of "
+                        + arm.name()
+                        + " moves is not drawn, so that nothing is held off it: "
+                        + String.join("; ", lacks)
+                        + ". Draw a rail from the one pin to the other, as thick as it is; if it is"
+                        + " bought, say so.")));
   }
 
   /** A shock that cannot work between the pins it hangs on. */

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.machine.linkage.FourBar;
@@ -160,5 +161,17 @@ class RockerTest {
     assertThat(jams.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(small.finding("wheel-rate.swingarm")).isEmpty();
     assertThat(jams.text()).contains("in line before its wheel");
+  }
+
+  /** Each of the three that no part is drawn for is told. */
+  @Test
+  void rodAndRockerThatAreNoPartsAreTold() {
+    TestMachine machine = tourer("60 mm", 350);
+    assertThat(machine.finding("undrawn.swingarm").orElseThrow().text())
+        .contains("the shock between shockPin and shockTop")
+        .contains("the rod of its rocker between rodPin and rodEnd")
+        .contains("its rocker between rockerPivot and rodPin");
+    machine.with("parts", "rod", Boxes.rail("rodPin", "rodEnd", 16, 0, ""));
+    assertThat(machine.finding("undrawn.swingarm").orElseThrow().text()).doesNotContain("the rod");
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.TestMachine;
@@ -129,5 +130,17 @@ class ShockFindingsTest {
     assertThat(of(below, "stroke.swingarm").text()).contains("opens from the first millimetre");
     assertThat(below.findings()).noneMatch(f -> f.kind() == ShockFindings.WHEEL_RATE);
     assertThat(TestMachine.tourer().finding("stroke.swingarm")).isEmpty();
+  }
+
+  /** What is no part is held off nothing, so somebody must be told. */
+  @Test
+  void aShockThatIsNoPartIsTold() {
+    TestMachine machine = tourer("60 mm", "40 N/mm", 300, 620);
+    Finding f = of(machine, "undrawn.swingarm");
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.text()).contains("the shock between low and high.").doesNotContain("rod");
+    machine.with("parts", "damper", Boxes.rail("low", "high", 60, 0, ""));
+    assertThat(machine.finding("undrawn.swingarm")).isEmpty();
+    assertThat(machine.finding("gap.damper.rearWheel")).isPresent();
   }
 }
