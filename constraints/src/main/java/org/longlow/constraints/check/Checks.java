@@ -161,7 +161,7 @@ public final class Checks {
                 layout, rules, gaps, joints, places, people, SectionFindings.Ways.SOUGHT)
             .all());
     findings.addAll(OpenerFindings.of(layout, places, shapes, standings));
-    findings.addAll(LineFindings.of(layout, wheels, places, standings));
+    findings.addAll(LineFindings.of(layout, wheels, places, standings, people));
     return findings;
   }
 

@@ -36,8 +36,9 @@ public enum FindingGroup {
   GAPS(
       "gaps",
       "Gaps are those of the drawing: tubes are bent by hand and tyres grow. Measure them before"
-          + " you ride, with the springs pressed to their stops and the steering at full lock: stops,"
-          + " what cables and hoses meet, and sections that are open are not looked at while it turns."),
+          + " you ride, with the springs pressed to their stops and the steering at full lock: stops"
+          + " and sections that are open are not looked at while it turns, and of what cables and"
+          + " hoses meet only tyres, the road, people and heat."),
   OPENING(
       "opening",
       "What opens can fall shut on hands and heads: prop it, keep fingers out of its links, and make"

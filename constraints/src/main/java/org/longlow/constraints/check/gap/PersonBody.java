@@ -51,8 +51,13 @@ public final class PersonBody {
     return sitting.posture().map(p -> new PersonBody(sitting).body(WHOLE));
   }
 
-  Sitting sitting() {
+  public Sitting sitting() {
     return sitting;
+  }
+
+  /** Returns this person without some of their limbs, by name. */
+  public Solid without(Set<String> limbs) {
+    return body(new Resting.Clear(limbs, false));
   }
 
   /** Returns what of this person must stay clear of a part. */

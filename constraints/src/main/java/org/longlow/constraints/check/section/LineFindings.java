@@ -14,6 +14,7 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.section.LineWays.Way;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
@@ -42,7 +43,8 @@ public final class LineFindings {
   private static final Basis HOW =
       Basis.model(
           "a thin rod through its points (natural spline), wheels, steering to both locks and"
-              + " sections moved; of what it passes only tyres and what burns are looked at");
+              + " sections moved; of what it passes only tyres, the road, people and what burns"
+              + " are looked at");
 
   /** Balls so far apart are no more than 1 mm farther from what is 40 mm off than the line, mm. */
   private static final double BALLS_MM = 15;
@@ -50,7 +52,11 @@ public final class LineFindings {
   private LineFindings() {}
 
   public static List<Finding> of(
-      Layout layout, Wheels wheels, Places drawn, List<Standing> standings) {
+      Layout layout,
+      Wheels wheels,
+      Places drawn,
+      List<Standing> standings,
+      List<PersonBody> people) {
     if (layout.lines().isEmpty()) {
       return List.of();
     }
@@ -61,19 +67,25 @@ public final class LineFindings {
         .forEach(
             (name, line) -> {
               Extremes found = new Extremes();
-              LineTyres tyres =
-                  new LineTyres(layout, ways, drawn, drawn.value(line.diameter()) / 2);
+              double radius = drawn.value(line.diameter()) / 2;
+              LineTyres tyres = new LineTyres(layout, ways, drawn, radius);
+              LineRoad road = new LineRoad(layout, wheels, drawn, radius);
+              LinePeople aboard = new LinePeople(layout, people, drawn, name, radius);
               ways.each(
                   line,
                   way -> {
                     found.see(way);
                     tyres.see(way);
+                    road.see(way);
+                    aboard.see(way);
                   });
               findings.add(length(layout, drawn, name, line, found));
               findings.add(bend(drawn, name, line, found));
               tyres
                   .finding(layout, name, LINE, HOW, LineFindings::state, LineFindings::placed)
                   .ifPresent(findings::add);
+              road.finding(name, HOW, LineFindings::placed).ifPresent(findings::add);
+              findings.addAll(aboard.findings(HOW));
             });
     return findings;
   }
@@ -81,19 +93,23 @@ public final class LineFindings {
   /** Returns the bodies of lines as drawn, as balls along them. */
   public static List<Solid> bodies(Layout layout, Wheels wheels, Places drawn) {
     LineWays ways = new LineWays(layout, wheels, drawn, List.of());
-    List<Solid> bodies = new ArrayList<>();
-    layout
-        .lines()
-        .forEach(
-            (name, line) -> {
-              double radius = drawn.value(line.diameter()) / 2;
-              List<Prism> balls = new ArrayList<>();
-              for (double[] p : ways.drawn(line).evenly(BALLS_MM)) {
-                balls.add(Prism.ball(new PointMm(p[0], p[2]), p[1], radius));
-              }
-              bodies.add(new Solid(name, balls));
-            });
-    return bodies;
+    return layout.lines().entrySet().stream()
+        .map(
+            line ->
+                body(
+                    line.getKey(),
+                    ways.drawn(line.getValue()),
+                    drawn.value(line.getValue().diameter()) / 2))
+        .toList();
+  }
+
+  /** Returns the body of a line, as balls along it. */
+  static Solid body(String name, LinePath path, double radiusMm) {
+    return new Solid(
+        name,
+        path.evenly(BALLS_MM).stream()
+            .map(p -> Prism.ball(new PointMm(p[0], p[2]), p[1], radiusMm))
+            .toList());
   }
 
   /** What is worst of all states. */
@@ -245,7 +261,7 @@ public final class LineFindings {
     return way.condition().kind() == Stance.Kind.OPEN ? there.openBy(way.opening()) : there;
   }
 
-  private static Words state(Way way) {
+  static Words state(Way way) {
     if (way.condition().kind() == Stance.Kind.OPEN) {
       return Words.of(
           ", section " + way.condition().stance().section() + " ",

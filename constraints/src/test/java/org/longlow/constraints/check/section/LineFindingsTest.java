@@ -3,6 +3,7 @@ package org.longlow.constraints.check.section;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,6 +11,7 @@ import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -236,5 +238,66 @@ class LineFindingsTest {
     var found = machine.finding("heat.stove.hose");
     assertThat(found.map(Finding::verdict).orElse(null)).isEqualTo(verdict);
     found.ifPresent(f -> assertThat(f.text().contains("into each other by")).isEqualTo(mm < 0));
+  }
+
+  /** A level hose of 5 mm in the frame: over the road it is its height less its radius. */
+  @ParameterizedTest
+  @CsvSource({"-2, FAIL", "2, PASS"})
+  void aHoseKeepsOffTheRoad(double over, Verdict verdict) {
+    TestMachine at = low(200);
+    double least = Double.POSITIVE_INFINITY;
+    for (var standing : at.study().standings()) {
+      for (String end : new String[] {"stay", "lowEnd"}) {
+        PointMm there = standing.places().pin(end);
+        least = Math.min(least, standing.ground().heightMm(there) - 2.5 - 200);
+      }
+    }
+    Optional<Finding> f = low(60 - least + over).finding("line.cable.road");
+    assertThat(f.map(Finding::verdict).orElse(Verdict.PASS)).isEqualTo(verdict);
+    f.ifPresent(
+        told -> {
+          assertThat(told.value()).isCloseTo(60 + over, within(0.05));
+          assertThat(told.text()).contains("lead it 2 mm higher");
+        });
+  }
+
+  private static TestMachine low(double z) {
+    return TestMachine.tourer()
+        .with("demands", "groundClearance", "'60 mm'")
+        .pin("stay", 700, z)
+        .pin("lowEnd", 900, z)
+        .with(
+            "lines",
+            "cable",
+            "{'kind': 'hose', 'diameter': 5, 'points': [{'pin': 'stay', 'y': 400}, {'pin':"
+                + " 'lowEnd', 'y': 400}]}");
+  }
+
+  /** Through the chest it fails, beyond its breadth it does not; past a forearm nothing is told. */
+  @ParameterizedTest
+  @CsvSource({"chest, 0, true", "chest, 400, false", "forearm, 0, false"})
+  void aHoseKeepsOffPeople(String limb, double aside, boolean fails) {
+    Prism flesh = TestMachine.asFiled("tourer").sittings().get(0).limbs().get(limb).get(0);
+    var at = flesh.outline().getCentroid();
+    double y = flesh.across().middle() + aside;
+    TestMachine machine =
+        TestMachine.tourer()
+            .pin("stay", at.getX() - 4, at.getY())
+            .pin("lowEnd", at.getX() + 4, at.getY())
+            .with(
+                "lines",
+                "cable",
+                "{'kind': 'hose', 'diameter': 5, 'points': [{'pin': 'stay', 'y': "
+                    + y
+                    + "}, {'pin': 'lowEnd', 'y': "
+                    + y
+                    + "}]}");
+    Optional<Finding> f =
+        machine.findings().stream()
+            .filter(g -> g.kind() == LineFindings.LINE && g.who().isPresent())
+            .findFirst();
+    assertThat(f.map(Finding::verdict))
+        .isEqualTo(fails ? Optional.of(Verdict.FAIL) : Optional.empty());
+    f.ifPresent(told -> assertThat(told.text()).startsWith("cable runs into Runa by "));
   }
 }
