@@ -151,8 +151,11 @@ public final class HubFindings {
   private Finding fits(WheelPart wheel, Tyre tyre, Body body) {
     List<Room> rooms = new ArrayList<>();
     double half = tyre.widthMm() / 2;
-    if (body.across().gap(new Interval(-half, half)) < 0) {
+    double beside = body.across().gap(new Interval(-half, half));
+    if (beside < 0) {
       rooms.add(rim(wheel, tyre, body));
+    } else if (body.radiusMm() > Rims.beadMm(wheel, tyre)) {
+      rooms.add(wall(beside));
     }
     layout
         .parts(Part.class)
@@ -218,6 +221,27 @@ public final class HubFindings {
                     ": take a smaller one, or a wheel with a larger rim")
                 : Words.NONE),
         basis);
+  }
+
+  /** What reaches past the bead stands beside the wall of the tyre, which bulges over the road. */
+  private Room wall(double mm) {
+    double asked = places.value(layout.demands().limit(Demands.Key.TYRE_GAP));
+    return new Room(
+        mm,
+        asked,
+        Words.of(
+            " is ",
+            Say.mm(mm),
+            " beside the wall of its tyre",
+            mm < asked
+                ? Words.of(
+                    "; ",
+                    Words.atLeast(asked),
+                    " are asked: set it ",
+                    Words.atLeast(asked - mm),
+                    " farther out, or take one no larger than the rim")
+                : Words.NONE),
+        List.of(ROUND, Sources.of(layout, Demands.Key.TYRE_GAP)));
   }
 
   private double gapMm() {

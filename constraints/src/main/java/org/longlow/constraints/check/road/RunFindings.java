@@ -19,14 +19,17 @@ import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Hubs;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
@@ -34,6 +37,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.words.Names;
 import org.longlow.rider.words.Words;
 
 /**
@@ -59,8 +63,12 @@ public final class RunFindings {
   /** Most edits leave a chain where it is, and so what it passes: gaps know bodies by identity. */
   private static final Memo<Stretches, Solid> BODIES = new Memo<>(32, Stretches::solid);
 
-  /** The nearest that it comes to one part. */
-  private record Near(Part part, Gap gap, double limitMm, Standing standing) {
+  /**
+   * The nearest that it comes to something.
+   *
+   * @param tyre whether that is one
+   */
+  private record Near(String other, boolean tyre, Gap gap, double limitMm, Standing standing) {
 
     double marginMm() {
       return gap.gapMm() - limitMm;
@@ -153,7 +161,10 @@ public final class RunFindings {
         double cut = limit + (worst == null ? LOOK_MM : worst.marginMm());
         for (Gap found :
             Gaps.between(List.of(body), List.of(Solid.of(shape)), limit + LOOK_MM, (a, b) -> cut)) {
-          worst = new Near(shape.part(), found, limit, s);
+          worst = new Near(shape.part().name(), wheel, found, limit, s);
+        }
+        if (shape.part() instanceof WheelPart hub) {
+          worst = besideHub(hub, s, body, gap, worst);
         }
       }
     }
@@ -166,6 +177,28 @@ public final class RunFindings {
             s -> BODIES.of(Stretches.of(name, tie, s.places(), across)),
             sittings,
             standings));
+  }
+
+  /** What turns about an axle is in its way like a part; its own sprocket is not. */
+  private static Near besideHub(
+      WheelPart wheel, Standing s, Solid body, double limitMm, Near known) {
+    Near worst = known;
+    for (HubBody in : Hubs.turning(wheel)) {
+      if (in.what() == HubBody.What.SPROCKET) {
+        continue;
+      }
+      String name = "the " + Names.word(in.what()) + " of " + wheel.name();
+      Places places = s.places();
+      double radius = places.value(in.radius());
+      Prism round = Hubs.of(places.pin(wheel.axle()), radius, Hubs.across(in, places));
+      Solid hub = new Solid(name, List.of(round));
+      double cut = limitMm + (worst == null ? LOOK_MM : worst.marginMm());
+      for (Gap found :
+          Gaps.between(List.of(body), List.of(hub), limitMm + LOOK_MM, (a, b) -> cut)) {
+        worst = new Near(name, false, found, limitMm, s);
+      }
+    }
+    return worst;
   }
 
   /** Two of its wheels of which one lies in the other, so that nothing can run between them. */
@@ -239,10 +272,10 @@ public final class RunFindings {
           Wrap.HOW,
           Words.of(name + " has room beside all parts along its run, in every stance."));
     }
-    boolean tyre = worst.part().traits().duty() == Duty.WHEEL;
+    boolean tyre = worst.tyre();
     double mm = worst.gap().gapMm();
     boolean less = worst.marginMm() < 0;
-    String other = worst.part().name();
+    String other = worst.other();
     Words text =
         mm < 0
             ? Words.of(name + " runs into " + other)

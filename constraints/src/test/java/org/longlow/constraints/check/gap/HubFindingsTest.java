@@ -80,6 +80,23 @@ class HubFindingsTest {
     assertThat(machine.finding("hub.frontWheel.rim").isPresent()).isEqualTo(told);
   }
 
+  /**
+   * The tyre ends at 55 mm and its bead sits at 203.2 mm: what is larger stands beside its wall.
+   */
+  @ParameterizedTest
+  @CsvSource({"204, 62.5, 5, FAIL", "204, -64, 6.5, FAIL", "203, 64, 13.5, CAUTION"})
+  void whatReachesPastTheBeadKeepsOffTheTyre(double radius, double y, double mm, Verdict verdict) {
+    Finding f =
+        of(
+            with("frontWheel", body("disc", radius, 5, y))
+                .with("demands", "tyreGap", "'7 mm'")
+                .lacking("frontGuard"),
+            "hub.frontWheel.disc1");
+    assertThat(f.value()).isCloseTo(mm, within(1e-9));
+    assertThat(f.text().contains("beside the wall of its tyre")).isEqualTo(radius > 203.2);
+    assertThat(f.verdict() == Verdict.FAIL).as(f.text()).isEqualTo(verdict == Verdict.FAIL);
+  }
+
   /** The leg begins at 98 - 18 = 80 mm, the tyre ends at 55. */
   @ParameterizedTest
   @CsvSource({"74.4, 3.1, PASS", "74.6, 2.9, FAIL", "-74.4, 3.1, PASS", "-74.6, 2.9, FAIL"})

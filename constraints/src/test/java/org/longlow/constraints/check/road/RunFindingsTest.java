@@ -49,6 +49,32 @@ class RunFindingsTest {
     assertThat(f.text()).contains("rearWheel");
   }
 
+  /**
+   * A chain of 20 mm about 92 mm, its plates 8 mm under the pitch circle of 40 teeth: a disc of 5
+   * mm beside it is off its edge at 102 mm, one in its line off its plates.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "120, 108, 3.5, PASS",
+    "120, 107, 2.5, FAIL",
+    "90, 92, 3.17, PASS",
+    "91, 92, 2.17, FAIL",
+    "120, 92, -1, FAIL"
+  })
+  void aDiscIsNotInTheWayOfTheChain(double radius, double y, double gap, Verdict verdict) {
+    String disc =
+        "[{'what': 'disc', 'radius': '" + radius + " mm', 'width': '5 mm', 'y': '" + y + " mm'}]";
+    Finding f =
+        TestMachine.tourer().part("rearWheel", "inside", disc).finding("run.chain").orElseThrow();
+    assertThat(f.text()).contains("the disc of rearWheel");
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    if (gap > 0) {
+      assertThat(f.value()).isCloseTo(gap, within(0.06));
+    } else {
+      assertThat(f.text()).contains("runs into");
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({"58, PASS", "59.3, PASS", "59.5, FAIL", "70, FAIL"})
   void theArmIsPassedWhereItTurnsAboutTheShaft(double deep, Verdict verdict) {
