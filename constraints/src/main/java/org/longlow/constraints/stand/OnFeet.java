@@ -24,6 +24,8 @@ import org.longlow.rider.geom.PointMm;
  * @param ground the road in the axes of the frame, through feet and tyre
  * @param foot in the axes of that road
  * @param pivot likewise
+ * @param asideMm how far either foot is from the middle
+ * @param mass of the machine so, in the axes of the frame
  * @param statics about the tyre (front), the right foot (rear) and the left foot (foot), y left
  */
 public record OnFeet(
@@ -33,6 +35,8 @@ public record OnFeet(
     Ground ground,
     PointMm foot,
     PointMm pivot,
+    double asideMm,
+    MassPoint mass,
     ParkedStability statics) {
 
   /** A foot as the smallest of wheels, mm. */
@@ -54,6 +58,27 @@ public record OnFeet(
   public double pastUprightRad(double stowedX) {
     double past = foot.x() - pivot.x();
     return Math.atan2(stowedX < pivot.x() ? past : -past, pivot.z());
+  }
+
+  /**
+   * Returns the statics with more mass on it, the springs as they are without; empty in the road.
+   */
+  public Optional<ParkedStability> with(MassPoint more) {
+    MassPoint all = MassPoint.Sum.of(List.of(mass, more)).total();
+    return ground.toRoad(all.at()).z() > 0
+        ? Optional.of(statics(off, ground, foot, asideMm, all))
+        : Optional.empty();
+  }
+
+  private static ParkedStability statics(
+      Part.End off, Ground ground, PointMm foot, double asideMm, MassPoint mass) {
+    PointMm centre = ground.toRoad(mass.at());
+    return ParkedStability.on(
+        new PlanMm(off == Part.End.REAR ? ground.wheelbaseMm() : 0, 0),
+        new PlanMm(foot.x(), -asideMm),
+        new PlanMm(foot.x(), asideMm),
+        new PlanMm(centre.x(), mass.yMm()),
+        centre.z());
   }
 
   private record Trial(Wheels wheels, Standing parked, StandPart stand, Part.End off) {
@@ -144,7 +169,6 @@ public record OnFeet(
       if (!(share > 0 && share < 1 && centre.z() > 0)) {
         return Optional.empty();
       }
-      boolean rear = off == Part.End.REAR;
       double y = Math.abs(parked.places().value(stand.y()));
       PointMm foot = ground.toRoad(wheels.pin(stand.foot(), travel.x(), travel.z()));
       return Optional.of(
@@ -155,12 +179,9 @@ public record OnFeet(
               ground,
               foot,
               ground.toRoad(wheels.pin(stand.pivot(), travel.x(), travel.z())),
-              ParkedStability.on(
-                  new PlanMm(rear ? ground.wheelbaseMm() : 0, 0),
-                  new PlanMm(foot.x(), -y),
-                  new PlanMm(foot.x(), y),
-                  new PlanMm(centre.x(), mass.yMm()),
-                  centre.z())));
+              y,
+              mass,
+              statics(off, ground, foot, y, mass)));
     }
   }
 }

@@ -79,9 +79,7 @@ public final class StandFindings {
       for (Standing standing : standings) {
         if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
           findings.addAll(of(layout, wheels, standing, stand));
-          if (stand.type() == StandPart.Kind.SIDE) {
-            Mounting.of(STAND, layout, wheels, standings, standing, stand).ifPresent(findings::add);
-          }
+          Mounting.of(STAND, layout, wheels, standings, standing, stand).ifPresent(findings::add);
         }
       }
     }

@@ -130,6 +130,96 @@ class StandFindingsTest {
     assertThat(f.verdict()).isEqualTo(by.tipDeg < 4 ? Verdict.CAUTION : Verdict.PASS);
   }
 
+  private static Finding mount(TestMachine machine) {
+    return machine.finding("stand.sideStand.mount").orElseThrow();
+  }
+
+  /** A foot of two that come down holds what one alone holds, and the worse side is told. */
+  @ParameterizedTest
+  @CsvSource({"235, 0", "190, 0", "190, 60"})
+  void aPairIsMountedOnItsWorseSide(double y, double aside) {
+    TestMachine left = heavyAside(aside).part("sideStand", "y", Boxes.mm(y));
+    TestMachine right = heavyAside(aside).part("sideStand", "y", Boxes.mm(-y));
+    Finding pair =
+        mount(
+            heavyAside(aside)
+                .part("sideStand", "y", Boxes.mm(y))
+                .part("sideStand", "type", "'pair'")
+                .part("sideStand", "lean", "'0 deg'"));
+    assertThat(pair.value())
+        .isCloseTo(Math.min(mount(left).value(), mount(right).value()), within(1e-3));
+    assertThat(pair.text()).contains(aside > 0 ? "on the left edge" : " edge of the seat");
+    assertThat(pair.verdict()).isEqualTo(pair.value() < 4 ? Verdict.CAUTION : Verdict.PASS);
+  }
+
+  private static TestMachine heavyAside(double y) {
+    return TestMachine.runabout()
+        .part("sideStand", "mass", "'1 g'") // its own place matters to nothing then
+        .part("battery", "left", Boxes.mm(95 + y))
+        .part("battery", "right", Boxes.mm(95 - y));
+  }
+
+  /** On both feet and the front wheel, on springs that hardly move: moments about each edge. */
+  @ParameterizedTest
+  @CsvSource({"260, 0", "200, 0", "200, 60", "200, -60"})
+  void aCentreStandIsMountedOnItsWorseSide(double y, double aside) {
+    Study study =
+        heavyAside(aside)
+            .part("sideStand", "type", "'centre'")
+            .part("sideStand", "lean", "'0 deg'")
+            .part("sideStand", "y", Boxes.mm(y))
+            .part("front", "rate", "'9000 N/mm'")
+            .part("front", "droop", "'0.01 mm'")
+            .part("swingarm", "rate", "'9000 N/mm'")
+            .pin("standPivot", 590, 210)
+            .pin("standFoot", 640, -70)
+            .study();
+    var places = study.placed().places();
+    PointMm foot = places.pin("standFoot");
+    PointMm wheel = places.pin("frontAxle").minus(foot);
+    double radius = places.value(study.layout().measures().get("frontRadius").is());
+    double slope = Math.atan2(wheel.z(), wheel.x()) - Math.asin(radius / wheel.length());
+    double ahead = Math.sqrt(wheel.length() * wheel.length() - radius * radius);
+    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    MassPoint sits = null;
+    for (Standing s : study.standings()) {
+      for (var person : s.rider().seated()) {
+        MassPoint m = MassPoint.total(person.masses());
+        sits = sits == null || m.massKg() > sits.massKg() ? m : sits;
+      }
+    }
+    double pan = panHalf(study);
+    double least = Double.POSITIVE_INFINITY;
+    for (double side : new double[] {-1, 1}) {
+      MassPoint all =
+          MassPoint.total(
+              List.of(parked.load().total(), new MassPoint(sits.massKg(), sits.at(), side * pan)));
+      PointMm r = all.at().minus(foot);
+      double x = r.x() * Math.cos(slope) + r.z() * Math.sin(slope);
+      double z = r.z() * Math.cos(slope) - r.x() * Math.sin(slope);
+      double inside = (y * (1 - x / ahead) - side * all.yMm()) * ahead / Math.hypot(ahead, y);
+      least = Math.min(least, Math.toDegrees(Math.atan(inside / z)));
+    }
+    Finding f =
+        study.findings().stream()
+            .filter(g -> g.id().equals("stand.sideStand.mount"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(f.value()).isCloseTo(least, within(0.02));
+    assertThat(f.text()).contains(least < 4 ? "get on with the machine off this stand" : "carries");
+  }
+
+  private static double panHalf(Study study) {
+    CushionPart pan =
+        study
+            .layout()
+            .parts(CushionPart.class)
+            .filter(c -> c.role() == CushionPart.Role.PAN)
+            .findFirst()
+            .orElseThrow();
+    return study.placed().places().value(pan.base().spread().get().left());
+  }
+
   private static Finding asked(double tipDeg) {
     return stand(TestMachine.runabout().with("demands", "tip", "'" + tipDeg + " deg'"));
   }
