@@ -6,12 +6,10 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.ride.AntiSquat;
-import org.longlow.constraints.shape.Hubs;
+import org.longlow.constraints.shape.Drives;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -24,12 +22,7 @@ final class HubDrive {
 
   /** What drives the wheel from its axle turns the arm as the road does. */
   static Optional<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
-    String axle = wheels.rear().axle();
-    boolean inHub =
-        Hubs.turning(wheels.rear()).stream().anyMatch(b -> b.what() == HubBody.What.MOTOR)
-            || layout
-                .parts(SolidPart.class)
-                .anyMatch(p -> p.type() == SolidPart.Kind.MOTOR && p.pins().contains(axle));
+    boolean inHub = Drives.isByMotor(layout, wheels.rear());
     if (inHub) {
       return standings.stream()
           .filter(PullingAway::isLaden)

@@ -18,7 +18,9 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.ride.DrivenWheels;
 import org.longlow.constraints.machine.ride.GripLimits;
+import org.longlow.constraints.shape.Drives;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.words.Words;
 
@@ -50,15 +52,21 @@ public final class SlideFindings {
   public static List<Finding> of(Layout layout, List<Standing> standings) {
     return standings.stream()
         .filter(s -> s.kind() == Stance.Kind.LADEN && s.load() != null)
-        .flatMap(s -> slid(s, s.places().value(layout.demands().limit(Demands.Key.GRIP))).stream())
+        .flatMap(s -> slid(layout, s).stream())
         .min(Comparator.comparingDouble(s -> s.worst().share()))
         .map(s -> s.finding(layout))
         .stream()
         .toList();
   }
 
-  private static Optional<Slid> slid(Standing s, double grip) {
-    return GripLimits.ifAny(s.load().axles(), grip).map(limits -> new Slid(s, grip, limits));
+  private static Optional<Slid> slid(Layout layout, Standing s) {
+    double grip = s.places().value(layout.demands().limit(Demands.Key.GRIP));
+    DrivenWheels driven = Drives.of(layout);
+    return GripLimits.ifAny(s.load().axles(), grip)
+        .map(
+            limits ->
+                new Slid(
+                    s, grip, limits, driven, GripLimits.driving(s.load().axles(), grip, driven)));
   }
 
   /** What a brake does, of what is asked of it. */
@@ -69,7 +77,12 @@ public final class SlideFindings {
     }
   }
 
-  private record Slid(Standing at, double grip, GripLimits limits) {
+  private record Slid(
+      Standing at,
+      double grip,
+      GripLimits limits,
+      DrivenWheels driven,
+      GripLimits.Driving driving) {
 
     Brake worst() {
       return List.of(
@@ -103,12 +116,20 @@ public final class SlideFindings {
                   limits.brakingLifts() ? "the rear wheel lifts" : "its tyre slides",
                   limits.rearG(),
                   limits.bothG(),
-                  limits.drivingLifts() ? "the front wheel lifts" : "the rear tyre slides",
-                  limits.driveG()),
+                  driving.lifts() ? "the front wheel lifts" : slides(),
+                  driving.g()),
               passes
                   ? Words.of(".")
                   : Say.format(
                       "; %s should do %.2f g: %s.", worst.name(), worst.askedG(), advice(worst))));
+    }
+
+    private String slides() {
+      return switch (driven) {
+        case FRONT -> "the front tyre slides, which drives,";
+        case REAR -> "the rear tyre slides";
+        case BOTH -> "both tyres slide, which drive,";
+      };
     }
 
     private String advice(Brake worst) {

@@ -19,6 +19,8 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.machine.ride.DrivenWheels;
+import org.longlow.constraints.shape.Drives;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.GearMass;
@@ -117,7 +119,7 @@ public final class LoadFindings {
                     List.of(STATICS, HELMET, GEAR),
                     Words.of(text, " That is no place for it: ", IN_ROAD))
                 .at(s.load().total().at()));
-        findings.add(lift(s, axles));
+        findings.add(lift(layout, s, axles));
       } else if (laden) {
         boolean low = share - least < most - share;
         Words limits =
@@ -146,9 +148,9 @@ public final class LoadFindings {
                         layout, low ? Demands.Key.FRONT_SHARE_MIN : Demands.Key.FRONT_SHARE_MAX)),
                 Words.of(text, limits));
         findings.add(f.at(s.load().total().at()));
-        findings.add(lift(s, axles));
+        findings.add(lift(layout, s, axles));
       } else if (!stands(axles)) {
-        findings.add(lift(s, axles));
+        findings.add(lift(layout, s, axles));
       } else {
         findings.add(
             new Finding(
@@ -182,7 +184,7 @@ public final class LoadFindings {
     return axles.total().at().z() > 0;
   }
 
-  private static Finding lift(Standing s, AxleLoads axles) {
+  private static Finding lift(Layout layout, Standing s, AxleLoads axles) {
     String people = s.condition().people().isEmpty() ? "nobody on it" : s.condition().people();
     if (!isOverRoad(axles)) {
       return lift(s, Verdict.FAIL, Double.NaN, Words.of("With " + people + " ", IN_ROAD));
@@ -193,10 +195,15 @@ public final class LoadFindings {
             s,
             Verdict.PASS,
             axles.brakeLiftG(),
-            Say.format(
-                "With %s braking lifts the rear wheel at %.2f g and pulling away lifts the front at"
-                    + " %.2f g, if the tyres grip that well.",
-                people, axles.brakeLiftG(), axles.driveLiftG()))
+            Drives.of(layout) == DrivenWheels.FRONT
+                ? Say.format(
+                    "With %s braking lifts the rear wheel at %.2f g, if the tyres grip that well;"
+                        + " pulling away, with the front wheel driven, lifts none.",
+                    people, axles.brakeLiftG())
+                : Say.format(
+                    "With %s braking lifts the rear wheel at %.2f g and pulling away lifts the"
+                        + " front at %.2f g, if the tyres grip that well.",
+                    people, axles.brakeLiftG(), axles.driveLiftG()))
         : lift(
             s,
             Verdict.FAIL,

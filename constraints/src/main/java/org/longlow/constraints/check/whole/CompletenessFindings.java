@@ -16,7 +16,6 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.FrontPart;
-import org.longlow.constraints.layout.HubBody;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
@@ -58,7 +57,7 @@ public final class CompletenessFindings {
     if (rails().isEmpty()) {
       lacks.add("there is no frame: draw its rails");
     }
-    if (none(p -> p.traits().duty() == Duty.DRIVE || motorInHub(p))) {
+    if (none(p -> p.traits().duty() == Duty.DRIVE || p instanceof WheelPart w && w.driven())) {
       lacks.add("nothing drives it: draw an engine or a motor");
     }
     if (layout.parts(StandPart.class).findAny().isEmpty()) {
@@ -77,11 +76,6 @@ public final class CompletenessFindings {
                         + " are on something that steers.")
                 : Words.of("This machine cannot be ridden yet: " + String.join("; ", lacks) + "."))
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
-  }
-
-  private static boolean motorInHub(Part part) {
-    return part instanceof WheelPart wheel
-        && wheel.inside().stream().anyMatch(body -> body.what() == HubBody.What.MOTOR);
   }
 
   private void wheels() {

@@ -2,12 +2,17 @@ package org.longlow.constraints.check.ride;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.machine.ride.DrivenWheels;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
 /** The grip that a machine's brakes need, by forces at the contacts, from both sides. */
@@ -89,5 +94,45 @@ class SlideFindingsTest {
         TestMachine.runabout().without("motor", "mass").finding("slide.tyres").orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(f.text()).contains("Incomplete: the mass of motor is not known");
+  }
+
+  /** By moments about the other contact; a wheel that drives itself off the road drives no more. */
+  @ParameterizedTest
+  @EnumSource(DrivenWheels.class)
+  void itIsPulledByTheWheelThatDrives(DrivenWheels driven) {
+    TestMachine machine = TestMachine.runabout().with("demands", "grip", "'0.9'");
+    if (driven != DrivenWheels.REAR) {
+      machine.part(
+          "frontWheel",
+          "inside",
+          "[{'what': 'motor', 'radius': '100 mm', 'width': '60 mm', 'y': '0 mm'}]");
+    }
+    if (driven == DrivenWheels.FRONT) {
+      machine.lacking("motor");
+    }
+    Study study = machine.study();
+    Finding slide = machine.finding("slide.tyres").orElseThrow();
+    var standing = study.standing(slide.stance().orElseThrow()).orElseThrow();
+    var axles = standing.load().axles();
+    double grip = 0.9;
+    double front = axles.total().at().x() / axles.wheelbaseMm();
+    double up = axles.total().at().z() / axles.wheelbaseMm();
+    double lift = front / up;
+    double pull =
+        switch (driven) {
+          case FRONT -> grip * front / (1 + grip * up);
+          case REAR -> Math.min(lift, grip * (1 - front) / (1 - grip * up));
+          case BOTH -> Math.min(lift, grip);
+        };
+    assertThat(slide.text()).contains(String.format(Locale.ROOT, "with a grip of %.2f", grip));
+    assertThat(slide.text().replace("\n", " "))
+        .containsPattern("pulling away .* at " + String.format(Locale.ROOT, "%.2f g", pull));
+    assertThat(slide.text().contains("front tyre slides")).isEqualTo(driven == DrivenWheels.FRONT);
+    Finding lifts =
+        machine.findings().stream()
+            .filter(f -> f.id().startsWith("lift."))
+            .findFirst()
+            .orElseThrow();
+    assertThat(lifts.text().contains("lifts none")).isEqualTo(driven == DrivenWheels.FRONT);
   }
 }
