@@ -109,7 +109,14 @@ public final class Checks {
                 ofGaps(layout, rules, joints, gaps, wheels, shapes, sittings, standings, progress),
             () ->
                 new LockFindings(
-                        layout, rules, joints, PersonBody.of(sittings), wheels, shapes, standings)
+                        layout,
+                        rules,
+                        gaps,
+                        joints,
+                        PersonBody.of(sittings),
+                        wheels,
+                        shapes,
+                        standings)
                     .all(),
             () -> handsAndWays(layout, wheels, shapes, sittings, standings),
             () ->

@@ -148,7 +148,15 @@ public final class LikeChecks {
     GapRules rules = new GapRules(layout, placed.places());
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     into.addAll(
-        new LockFindings(layout, rules, joints, PersonBody.of(sittings), wheels, shapes, standings)
+        new LockFindings(
+                layout,
+                rules,
+                new GapFindings(layout, rules, shapes),
+                joints,
+                PersonBody.of(sittings),
+                wheels,
+                shapes,
+                standings)
             .all());
   }
 

@@ -47,6 +47,9 @@ public final class LockWay {
       TurnSweep.First left,
       TurnSweep.First right) {
 
+    /** Of two that are in each other straight ahead already nothing is said of a way. */
+    public static final Met STRAIGHT = new Met(0, 0, PointMm.ORIGIN, 0, 0, null, null);
+
     /** Whether they meet. */
     public boolean meets() {
       return left != null || right != null;

@@ -1,6 +1,5 @@
 package org.longlow.constraints.check.gap;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -98,19 +97,16 @@ public final class JointFindings {
   }
 
   public List<Finding> all(GapFindings gaps) {
-    List<Finding> findings = new ArrayList<>();
-    for (GapRules.Joint joint : rules.joints()) {
-      Part a = layout.parts().get(joint.a());
-      Part b = layout.parts().get(joint.b());
-      if (isOnAxle(a, joint)) {
-        findings.addAll(onAxle((WheelPart) a, b));
-      } else if (isOnAxle(b, joint)) {
-        findings.addAll(onAxle((WheelPart) b, a));
-      } else {
-        away(gaps, joint, a, b).ifPresent(findings::add);
-      }
-    }
-    return findings;
+    return rules.joints().stream().flatMap(joint -> of(gaps, joint).stream()).toList();
+  }
+
+  /** Returns what is found of one joint. */
+  List<Finding> of(GapFindings gaps, GapRules.Joint joint) {
+    Part a = layout.parts().get(joint.a());
+    Part b = layout.parts().get(joint.b());
+    return isOnAxle(a, joint)
+        ? onAxle((WheelPart) a, b)
+        : isOnAxle(b, joint) ? onAxle((WheelPart) b, a) : away(gaps, joint, a, b).stream().toList();
   }
 
   /**

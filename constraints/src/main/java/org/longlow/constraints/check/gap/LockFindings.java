@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +55,7 @@ public final class LockFindings {
 
   private final Layout layout;
   private final GapRules rules;
+  private final GapFindings parts;
   private final JointFindings joints;
   private final List<PersonBody> people;
   private final Wheels wheels;
@@ -62,6 +64,9 @@ public final class LockFindings {
   private final LockWay way;
   private final KnownTurns known;
   private final Map<About, Fouled> worst = new LinkedHashMap<>();
+
+  /** What is in each other beyond a joint straight ahead, in words. */
+  private final Set<String> straight = new LinkedHashSet<>();
 
   private final NearestAtLock clear = new NearestAtLock();
   private final Map<Places, Steered> moved = new IdentityHashMap<>();
@@ -78,6 +83,7 @@ public final class LockFindings {
   public LockFindings(
       Layout layout,
       GapRules rules,
+      GapFindings parts,
       JointFindings joints,
       List<PersonBody> people,
       Wheels wheels,
@@ -85,6 +91,7 @@ public final class LockFindings {
       List<Standing> standings) {
     this.layout = layout;
     this.rules = rules;
+    this.parts = parts;
     this.joints = joints;
     this.people = people;
     this.wheels = wheels;
@@ -221,19 +228,22 @@ public final class LockFindings {
                 pins,
                 reach,
                 () -> beyond(state, part, other, axis, pins, reach))
-            .ifPresent(
-                met ->
-                    keep(
-                        new Fouled(
-                            About.parts(part, other)
-                                .said("beyond their joint " + part + " and " + other),
-                            state,
-                            0,
-                            0,
-                            JointFindings.JOINT,
-                            met)));
+            .ifPresent(met -> keepJoint(joint, part, other, state, met));
       }
     }
+  }
+
+  private void keepJoint(
+      GapRules.Joint joint, String part, String other, State state, LockWay.Met met) {
+    if (met == LockWay.Met.STRAIGHT) {
+      // what is left of a round body beside a joint is taken as broader than it is
+      if (joints.of(parts, joint).stream().anyMatch(f -> f.verdict() == Verdict.FAIL)) {
+        straight.add(part + " and " + other);
+      }
+      return;
+    }
+    About about = About.parts(part, other).said("beyond their joint " + part + " and " + other);
+    keep(new Fouled(about, state, 0, 0, JointFindings.JOINT, met));
   }
 
   /** Returns what meets turned; what meets straight ahead is the joint's own finding. */
@@ -246,7 +256,9 @@ public final class LockFindings {
       double reachMm) {
     SpaceBody body = bodies.beyond(state, part, pins, reachMm);
     SpaceBody past = bodies.beyond(state, other, pins, reachMm);
-    return way.meetStraight(axis, body, past) ? Optional.empty() : way.past(axis, body, past, 0);
+    return way.meetStraight(axis, body, past)
+        ? Optional.of(LockWay.Met.STRAIGHT)
+        : way.past(axis, body, past, 0);
   }
 
   private void pastPerson(Steered steered, PersonBody person) {
@@ -346,11 +358,27 @@ public final class LockFindings {
             Figures.atLeast(deg, asked, FigureUnit.DEG),
             List.of(Sources.of(layout, Demands.Key.LOCK), HOW),
             text);
+    if (!straight.isEmpty()) {
+      return unknown(finding);
+    }
     if (first == null) {
       return finding;
     }
     TurnSweep.First meets = first.met().to(left);
     return finding.at(meets.where(), meets.yMm());
+  }
+
+  /** What is in each other straight ahead may have room turned, or less of it: nobody knows. */
+  private Finding unknown(Finding side) {
+    Finding f =
+        side.withText(
+            Words.of(
+                side.words(),
+                " But that says nothing of "
+                    + String.join(", ", straight)
+                    + ", which are in each"
+                    + " other beyond their joint straight ahead already: part them first."));
+    return f.verdict() == Verdict.FAIL ? f : f.withVerdict(Verdict.CAUTION);
   }
 
   /** What ends the way to a side is what that is about. */

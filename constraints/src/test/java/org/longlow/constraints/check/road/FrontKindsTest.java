@@ -96,6 +96,23 @@ class FrontKindsTest {
     assertThat(in(twoLinks, "dive.front").text()).doesNotContain("brakeRod");
   }
 
+  /** Legs in the tyre straight ahead say nothing of how far it turns; legs beside it do. */
+  @ParameterizedTest
+  @CsvSource({"40 mm, true", "98 mm, false"})
+  void legsInTheTyreLeaveNoLockToTell(String y, boolean unknown) {
+    Study study = hub(new PointMm(2010, 420), new PointMm(1846, 431), y).study();
+    for (String id : List.of("lock.left", "lock.right")) {
+      Finding f =
+          study.findings().stream().filter(g -> g.id().startsWith(id)).findFirst().orElseThrow();
+      assertThat(f.text().contains("But that says nothing of frontWheel and front"))
+          .as(f.text())
+          .isEqualTo(unknown);
+      if (unknown) {
+        assertThat(f.verdict()).isNotEqualTo(Verdict.PASS);
+      }
+    }
+  }
+
   /** By two circles: the rod stays as long and the upright as high, whatever the stance. */
   @Test
   void theSteeringAxisOfAHubTurnsWithItsUpright() {
