@@ -218,7 +218,7 @@ final class MachineChecks {
                 Finding.note(
                     SUSPENSION,
                     About.thing(fault.about(), fault.about()),
-                    wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
+                    Verdict.FAIL,
                     Basis.model("plane geometry of links"),
                     Words.of(sentence(fault.text()))))
         .toList();

@@ -1,5 +1,8 @@
 package org.longlow.constraints.machine;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.seat.SeatLoad;
@@ -36,7 +39,7 @@ public final class Values {
   /** Returns {@code value} if it lies in the closed range, else refuses it. */
   public static double within(String name, double value, double least, double most) {
     if (!(value >= least && value <= most)) {
-      throw refused(name, value, String.format(Locale.ROOT, "%s to %s", least, most));
+      throw refused(name, value, shown(least) + " to " + shown(most));
     }
     return value;
   }
@@ -58,6 +61,18 @@ public final class Values {
 
   public static OutOfRange refused(String name, double value, String allowed) {
     return new OutOfRange(
-        String.format(Locale.ROOT, "%s is %s; allowed is %s", name, value, allowed));
+        String.format(Locale.ROOT, "%s is %s; allowed is %s", name, shown(value), allowed));
+  }
+
+  /** A number as somebody would write it, to five digits. */
+  private static String shown(double value) {
+    if (!Double.isFinite(value) || Math.abs(value) >= 1e7) {
+      return Double.toString(value);
+    }
+    return new BigDecimal(value)
+        .round(new MathContext(5))
+        .setScale(6, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

@@ -131,7 +131,10 @@ public record Wheels(
       faults.add(
           new Fault(
               carrier.name(),
-              carrier.name() + " cannot work as drawn and counts as rigid: " + e.getMessage()));
+              carrier.name()
+                  + " cannot work as drawn and counts as rigid, so that its sag, its dive and what"
+                  + " it meets on its travel are not told: "
+                  + e.getMessage()));
     }
     return Suspension.rigid(WheelPath.rigid(axle));
   }

@@ -144,9 +144,10 @@ class PartialChecksTest {
             .part("front", "bump", "'500 mm'")
             .finding("suspension.front")
             .orElseThrow();
-    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(f.text())
-        .startsWith("Front cannot work as drawn and counts as rigid: ")
+        .startsWith("Front cannot work as drawn and counts as rigid, so that its sag, its dive and")
+        .doesNotContainPattern("[0-9]\\.[0-9]{5}")
         .endsWith(".");
   }
 

@@ -215,7 +215,7 @@ public final class Shopping {
     Optional<ChainLinks> chain = ChainLinks.of(layout, places, tie);
     String size =
         chain
-                .map(c -> Say.number(c.count()) + " links of " + sizes.mm(c.pitchMm()) + ", ")
+                .map(c -> Say.number(c.count()) + " links of " + sizes.pitch(c.pitchMm()) + ", ")
                 .orElse("")
             + sizes.mm(places.value(tie.is().orElseThrow()))
             + " long";

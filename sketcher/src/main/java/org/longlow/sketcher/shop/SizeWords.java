@@ -35,6 +35,11 @@ public record SizeWords(Units units) {
         : units.given(diameterMm) + " × " + units.given(wallMm);
   }
 
+  /** Returns the pitch of a chain as it is sold: 15.875 mm, {@code 5/8"}. */
+  public String pitch(double value) {
+    return units == Units.MM ? Decimals.upTo(3, value) + " mm" : units.given(value);
+  }
+
   /** Returns an area of sheet. */
   public String sheet(double mm2) {
     return units == Units.MM

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.section.LineFindings;
+import org.longlow.constraints.check.section.LineSaid;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.GasSpring;
@@ -63,7 +63,7 @@ record Sundries(String what, String size, int count, String note) {
                     "longer than "
                         + sizes.mm(
                             study.findings().stream()
-                                .filter(f -> f.kind().equals(LineFindings.LINE))
+                                .filter(f -> f.kind().equals(LineSaid.LINE))
                                 .filter(f -> f.about().words().equals(name))
                                 .mapToDouble(Finding::value)
                                 .findFirst()

@@ -108,7 +108,7 @@ class ShoppingTest {
   void aChainIsBoughtByItsLinks() {
     // 110 links of 15.875 mm, from the file
     assertThat(Shop.of(Shipped.study("curlew")).basket().table().csv(Units.MM, ""))
-        .contains("chain,\"110 links of 15.9 mm, 1746.3 mm long\",1,,,,");
+        .contains("chain,\"110 links of 15.875 mm, 1746.3 mm long\",1,,,,");
   }
 
   @Test

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -31,6 +33,7 @@ import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.words.Names;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /**
@@ -161,6 +164,7 @@ public final class HubFindings {
         .parts(Part.class)
         .filter(p -> p instanceof Part.Carrier c && c.axle().equals(wheel.axle()))
         .forEach(carrier -> legs(carrier, half).forEach(leg -> rooms.add(leg(carrier, leg, body))));
+    kingpin(wheel, body).ifPresent(rooms::add);
     if (body.turns()) {
       elsewhere.nearest(wheel, body.said()).map(HubFindings::near).ifPresent(rooms::add);
     }
@@ -221,6 +225,45 @@ public final class HubFindings {
                     ": take a smaller one, or a wheel with a larger rim")
                 : Words.NONE),
         basis);
+  }
+
+  /**
+   * Of a hub-centre front the steering axis lies in the middle of the hub, all but filled by it.
+   */
+  private Optional<Room> kingpin(WheelPart wheel, Body body) {
+    return layout
+        .parts(FrontPart.class)
+        .filter(f -> f.axle().equals(wheel.axle()) && !f.type().turns())
+        .findFirst()
+        .map(
+            front -> {
+              double off =
+                  new LineSegment(coordinate(front.top()), coordinate(front.bottom()))
+                      .distance(coordinate(wheel.axle()));
+              double beside = body.across().gap(new Interval(0, 0));
+              double mm = Math.max(beside, off - body.radiusMm());
+              return new Room(
+                  mm,
+                  gapMm(),
+                  Words.of(
+                      mm < 0
+                          ? Words.of(
+                              " is in the steering axis of " + front.name() + " by ", Say.mm(-mm))
+                          : Words.of(
+                              " is ", Say.mm(mm), " off the steering axis of " + front.name()),
+                      mm < gapMm()
+                          ? Words.of(
+                              "; ",
+                              Words.atLeast(gapMm()),
+                              " are asked: set it to a side of the middle")
+                          : Words.NONE),
+                  List.of(ROUND, Sources.of(layout, Demands.Key.GAP)));
+            });
+  }
+
+  private Coordinate coordinate(String pin) {
+    PointMm at = places.pin(pin);
+    return new Coordinate(at.x(), at.z());
   }
 
   /** What reaches past the bead stands beside the wall of the tyre, which bulges over the road. */

@@ -98,7 +98,11 @@ public final class DoorwayFindings {
         Words.of(
             "Pushed through a doorway with its steering straight the machine is ",
             Say.mm(left + right),
-            " wide, as far as " + String.join(" and ", widest) + " reach out; the narrowest is ",
+            " wide, as far as "
+                + String.join(" and ", widest)
+                + (widest.size() == 1
+                    ? " reaches out; the narrowest is "
+                    : " reach out; the narrowest is "),
             Say.mm(limit),
             cure));
   }

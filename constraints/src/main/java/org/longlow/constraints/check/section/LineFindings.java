@@ -20,34 +20,18 @@ import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Line;
-import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.line.LinePath;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Names;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /** Whether cables, hoses and looms are long enough in every state, and how sharply they bend. */
 public final class LineFindings {
 
-  /** How long a line must be. */
-  public static final FindingKind LINE =
-      new FindingKind("line", FindingGroup.GAPS, Rests.ON_DRAWING);
-
   /** How sharply it bends. */
   static final FindingKind BEND = new FindingKind("bend", FindingGroup.GAPS, Rests.ON_DRAWING);
-
-  private static final Basis HOW =
-      Basis.model(
-          "a thin rod through its points (natural spline), wheels, steering to both locks and"
-              + " sections moved; of what it passes only tyres, the road, people and what burns"
-              + " are looked at");
-
-  /** Balls so far apart are no more than 1 mm farther from what is 40 mm off than the line, mm. */
-  private static final double BALLS_MM = 15;
 
   private LineFindings() {}
 
@@ -81,11 +65,9 @@ public final class LineFindings {
                   });
               findings.add(length(layout, drawn, name, line, found));
               findings.add(bend(drawn, name, line, found));
-              tyres
-                  .finding(layout, name, LINE, HOW, LineFindings::state, LineFindings::placed)
-                  .ifPresent(findings::add);
-              road.finding(name, HOW, LineFindings::placed).ifPresent(findings::add);
-              findings.addAll(aboard.findings(HOW));
+              tyres.finding(layout, name).ifPresent(findings::add);
+              road.finding(name).ifPresent(findings::add);
+              findings.addAll(aboard.findings());
             });
     return findings;
   }
@@ -96,20 +78,11 @@ public final class LineFindings {
     return layout.lines().entrySet().stream()
         .map(
             line ->
-                body(
+                LineSaid.body(
                     line.getKey(),
                     ways.drawn(line.getValue()),
                     drawn.value(line.getValue().diameter()) / 2))
         .toList();
-  }
-
-  /** Returns the body of a line, as balls along it. */
-  static Solid body(String name, LinePath path, double radiusMm) {
-    return new Solid(
-        name,
-        path.evenly(BALLS_MM).stream()
-            .map(p -> Prism.ball(new PointMm(p[0], p[2]), p[1], radiusMm))
-            .toList());
   }
 
   /** What is worst of all states. */
@@ -150,18 +123,18 @@ public final class LineFindings {
             Say.mm(found.mostMm),
             " long",
             found.mostMm - found.leastMm > Extremes.ALIKE_MM
-                ? Words.of(" (most", state(found.longest), ")")
+                ? Words.of(" (most", LineSaid.state(found.longest), ")")
                 : "");
     Finding f;
     if (line.length().isEmpty()) {
       f =
           new Finding(
-              LINE,
+              LineSaid.LINE,
               About.thing(name, name),
               Optional.of(found.longest.condition()),
               Verdict.CAUTION,
               Figures.only(found.mostMm, FigureUnit.MM),
-              List.of(Sources.of(layout, Demands.Key.LINE_SLACK), HOW),
+              List.of(Sources.of(layout, Demands.Key.LINE_SLACK), LineSaid.HOW),
               Words.of(
                   way,
                   "; cut it to at least ",
@@ -172,11 +145,11 @@ public final class LineFindings {
       Figures figures = Figures.atLeast(cut - found.mostMm, slack, FigureUnit.MM);
       f =
           Finding.held(
-              LINE,
+              LineSaid.LINE,
               About.thing(name, name),
               Optional.of(found.longest.condition()),
               figures,
-              List.of(Sources.of(layout, Demands.Key.LINE_SLACK), HOW),
+              List.of(Sources.of(layout, Demands.Key.LINE_SLACK), LineSaid.HOW),
               Words.of(
                   way,
                   "; cut to ",
@@ -194,7 +167,7 @@ public final class LineFindings {
                           Words.atLeast(-figures.margin()),
                           " longer, or lead it nearer to what it turns about.")));
     }
-    return placed(f, found.longest, middle(found.longest.path()));
+    return LineSaid.placed(f, found.longest, middle(found.longest.path()));
   }
 
   private static Finding bend(Places drawn, String name, Line line, Extremes found) {
@@ -218,7 +191,7 @@ public final class LineFindings {
           Optional.empty(),
           Verdict.PASS,
           Figures.NONE,
-          List.of(basis.aside(), HOW),
+          List.of(basis.aside(), LineSaid.HOW),
           Words.of("The way of " + name + " is straight."));
     }
     Figures figures = Figures.atLeast(radius, limit, FigureUnit.MM);
@@ -228,10 +201,10 @@ public final class LineFindings {
             About.thing(name, name),
             Optional.of(found.bent.condition()),
             figures,
-            List.of(basis, HOW),
+            List.of(basis, LineSaid.HOW),
             Words.of(
                 "Where it is sharpest",
-                state(found.bent),
+                LineSaid.state(found.bent),
                 ", " + name + " bends to a radius of ",
                 Say.mm(radius),
                 "; at least ",
@@ -239,7 +212,7 @@ public final class LineFindings {
                 figures.margin() >= 0
                     ? " are asked. What is slack bends more there."
                     : " are asked: set its points farther apart, or in an easier curve."));
-    return placed(f, found.bent, found.tightest.at());
+    return LineSaid.placed(f, found.bent, found.tightest.at());
   }
 
   /** How many diameters the middle of a line bends to: common practice, from memory. */
@@ -252,28 +225,7 @@ public final class LineFindings {
   }
 
   private static double[] middle(LinePath path) {
-    List<double[]> points = path.evenly(BALLS_MM);
+    List<double[]> points = path.evenly(LineSaid.BALLS_MM);
     return points.get(points.size() / 2);
-  }
-
-  private static Finding placed(Finding f, Way way, double[] at) {
-    Finding there = f.at(new PointMm(at[0], at[2]), at[1]);
-    return way.condition().kind() == Stance.Kind.OPEN ? there.openBy(way.opening()) : there;
-  }
-
-  static Words state(Way way) {
-    if (way.condition().kind() == Stance.Kind.OPEN) {
-      return Words.of(
-          ", section " + way.condition().stance().section() + " ",
-          Say.percent(way.opening()),
-          " open");
-    }
-    if (way.turnRad() == 0) {
-      return Words.of(", steering straight");
-    }
-    return Words.of(
-        ", steering ",
-        Say.deg(Math.toDegrees(Math.abs(way.turnRad()))),
-        way.turnRad() > 0 ? " to the left" : " to the right");
   }
 }

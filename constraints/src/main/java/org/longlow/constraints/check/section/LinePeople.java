@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.finding.About;
-import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
@@ -52,7 +51,7 @@ final class LinePeople {
     if (way.condition().kind() == Stance.Kind.OPEN) {
       return;
     }
-    Solid line = LineFindings.body(name, way.path(), radiusMm);
+    Solid line = LineSaid.body(name, way.path(), radiusMm);
     for (PersonBody person : people) {
       Near known = nearest.get(person);
       Gap gap = line.to(person.without(WORKING), known == null ? askedMm : known.gap.gapMm());
@@ -63,24 +62,24 @@ final class LinePeople {
   }
 
   /** Returns what is said of each to whom it is nearer than may be. */
-  List<Finding> findings(Basis how) {
-    return nearest.entrySet().stream().map(e -> finding(e.getKey(), e.getValue(), how)).toList();
+  List<Finding> findings() {
+    return nearest.entrySet().stream().map(e -> finding(e.getKey(), e.getValue())).toList();
   }
 
-  private Finding finding(PersonBody person, Near near, Basis how) {
+  private Finding finding(PersonBody person, Near near) {
     double mm = near.gap.gapMm();
     String who = person.sitting().person();
     return Finding.held(
-            LineFindings.LINE,
+            LineSaid.LINE,
             About.person(person.sitting().occupant(), name, name),
             Optional.of(near.way.condition()),
             Figures.atLeast(mm, askedMm, FigureUnit.MM),
-            List.of(Sources.of(layout, Demands.Key.PERSON_GAP), how),
+            List.of(Sources.of(layout, Demands.Key.PERSON_GAP), LineSaid.HOW),
             Words.of(
                 mm < 0
                     ? Words.of(name + " runs into " + who + " by ", Say.mm(-mm))
                     : Words.of(name + " comes to ", Say.mm(mm), " of " + who),
-                LineFindings.state(near.way),
+                LineSaid.state(near.way),
                 "; ",
                 Words.atLeast(askedMm),
                 " are asked, but for hands, forearms and feet: lead it round them."))

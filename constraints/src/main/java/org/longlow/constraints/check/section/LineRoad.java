@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
-import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
@@ -58,17 +57,17 @@ final class LineRoad {
   }
 
   /** Returns what is said where it is nearer to the road than may be. */
-  Optional<Finding> finding(String name, Basis how, LineTyres.Placing placed) {
+  Optional<Finding> finding(String name) {
     return Optional.ofNullable(lowest)
         .map(
             low ->
-                placed.apply(
+                LineSaid.placed(
                     Finding.held(
-                        LineFindings.LINE,
+                        LineSaid.LINE,
                         About.thing(name, name).named(name, "road"),
                         Optional.of(low.way.condition()),
                         Figures.atLeast(low.mm, askedMm, FigureUnit.MM),
-                        List.of(Sources.of(layout, Demands.Key.GROUND_CLEARANCE), how),
+                        List.of(Sources.of(layout, Demands.Key.GROUND_CLEARANCE), LineSaid.HOW),
                         Words.of(
                             low.mm < 0
                                 ? Words.of(name + " is in the road by ", Say.mm(-low.mm))

@@ -5,13 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.longlow.constraints.check.finding.About;
-import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.section.LineWays.Way;
@@ -43,11 +40,6 @@ final class LineTyres {
   private Near nearest;
 
   private record Wheel(WheelPart part, Tyre tyre, double beadMm) {}
-
-  /** Puts a finding where a line is worst. */
-  interface Placing {
-    Finding apply(Finding f, Way way, double[] at);
-  }
 
   private record Near(double mm, Wheel wheel, Way way, double[] at) {}
 
@@ -134,24 +126,18 @@ final class LineTyres {
   }
 
   /** Returns what is said where a line is nearer to a tyre than may be. */
-  Optional<Finding> finding(
-      Layout layout,
-      String name,
-      FindingKind kind,
-      Basis how,
-      Function<Way, Words> state,
-      Placing placed) {
+  Optional<Finding> finding(Layout layout, String name) {
     return Optional.ofNullable(nearest)
         .map(
             n -> {
               String wheel = n.wheel.part.name();
               Finding f =
                   Finding.held(
-                      kind,
+                      LineSaid.LINE,
                       About.thing(name, name).named(name, wheel),
                       Optional.of(n.way.condition()),
                       Figures.atLeast(n.mm, askedMm, FigureUnit.MM),
-                      List.of(Sources.of(layout, Demands.Key.TYRE_GAP), how),
+                      List.of(Sources.of(layout, Demands.Key.TYRE_GAP), LineSaid.HOW),
                       Words.of(
                           n.mm < 0
                               ? Words.of(
@@ -159,12 +145,12 @@ final class LineTyres {
                               : Words.of(
                                   name + " comes to the tyre of " + wheel + " within ",
                                   Say.mm(n.mm)),
-                          state.apply(n.way),
+                          LineSaid.state(n.way),
                           "; ",
                           Words.atLeast(askedMm),
                           " are asked: lead it past the tyre by further points that move with what"
                               + " holds them."));
-              return placed.apply(f, n.way, n.at);
+              return LineSaid.placed(f, n.way, n.at);
             });
   }
 }

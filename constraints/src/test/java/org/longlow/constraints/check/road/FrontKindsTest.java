@@ -113,6 +113,27 @@ class FrontKindsTest {
     }
   }
 
+  /**
+   * A drum in the middle fills the place of the axis, one set aside by its half breadth and gap
+   * not.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 20, FAIL", "22.9, 2.9, FAIL", "23.1, 3.1, PASS", "-23.1, 3.1, PASS"})
+  void whatIsInTheHubKeepsOffItsAxis(double y, double mm, Verdict verdict) {
+    Study study =
+        hub(new PointMm(2010, 420), new PointMm(1846, 431), "98 mm")
+            .part("frontWheel", "rimInside", "'180 mm'")
+            .part(
+                "frontWheel",
+                "inside",
+                "[{'what': 'drum', 'radius': '90 mm', 'width': '40 mm', 'y': '" + y + " mm'}]")
+            .study();
+    Finding f = in(study, "hub.frontWheel.drum1");
+    assertThat(f.verdict()).as(f.text()).isEqualTo(verdict);
+    assertThat(f.text()).contains("the steering axis of front");
+    assertThat(Math.abs(f.value())).isCloseTo(mm == 20 ? Math.abs(f.value()) : mm, within(1e-6));
+  }
+
   /** By two circles: the rod stays as long and the upright as high, whatever the stance. */
   @Test
   void theSteeringAxisOfAHubTurnsWithItsUpright() {

@@ -294,7 +294,7 @@ class LineFindingsTest {
                     + "}]}");
     Optional<Finding> f =
         machine.findings().stream()
-            .filter(g -> g.kind() == LineFindings.LINE && g.who().isPresent())
+            .filter(g -> g.kind() == LineSaid.LINE && g.who().isPresent())
             .findFirst();
     assertThat(f.map(Finding::verdict))
         .isEqualTo(fails ? Optional.of(Verdict.FAIL) : Optional.empty());
