@@ -32,5 +32,10 @@ public record HubBody(What what, Formula radius, Formula width, Formula y) {
     public boolean turns() {
       return turns;
     }
+
+    /** Whether a wheel is braked by it. */
+    public boolean brakes() {
+      return this == DISC || this == DRUM;
+    }
   }
 }

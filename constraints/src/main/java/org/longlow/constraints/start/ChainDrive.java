@@ -44,10 +44,9 @@ final class ChainDrive {
 
   private static final double SPROCKET_WIDE_MM = 8;
 
-  // radii of discs, of the tyre's, and how thick they are; common practice, from memory
+  // radii of discs, of the tyre's; common practice, from memory
   private static final double FRONT_DISC = 0.45;
   private static final double REAR_DISC = 0.38;
-  private static final double DISC_WIDE_MM = 5;
 
   private final Lengthwise room;
   private final Draft draft;
@@ -133,12 +132,13 @@ final class ChainDrive {
   }
 
   /**
-   * What sits about the rear axle: the wheel's sprocket, and the brake's disc on the other side.
+   * What sits about the rear axle: the wheel's sprocket and the brake's disc on the other side, or
+   * the disc beside a motor in the hub.
    */
   static List<HubBody> atRearWheel(Rolling rolling) {
     double y = rolling.chainYMm;
     return y == 0
-        ? List.of()
+        ? List.of(disc(rolling.rear, REAR_DISC, -rolling.hubDiscYMm))
         : List.of(
             new HubBody(
                 HubBody.What.SPROCKET,
@@ -158,7 +158,7 @@ final class ChainDrive {
     return new HubBody(
         HubBody.What.DISC,
         Draft.mm(Math.rint(share * tyre.freeRadiusMm())),
-        Draft.mm(DISC_WIDE_MM),
+        Draft.mm(Rolling.DISC_WIDE_MM),
         Draft.mm(yMm));
   }
 

@@ -38,6 +38,9 @@ final class Rolling {
    */
   static final double CHAIN_MM = 18;
 
+  /** Discs of brakes are so thick, mm; common practice, from memory. */
+  static final double DISC_WIDE_MM = 5;
+
   /** A leg of the swingarm beside the tyre, mm; as the findings ask. */
   private static final double ARM_LEG_MM = 18;
 
@@ -55,6 +58,9 @@ final class Rolling {
   /** Middle of the chain on the left, between tyre and leg of the arm; 0 where there is none. */
   final double chainYMm;
 
+  /** Middle of the disc beside a motor in the hub. */
+  final double hubDiscYMm;
+
   final PointMm pivot;
   final double armMm;
   final double headHeightMm;
@@ -68,8 +74,11 @@ final class Rolling {
         brief.place() == Answers.Place.HUB
             ? 0
             : Math.ceil(rear.widthMm() / 2 + RunFindings.BESIDE_TYRE_MM + CHAIN_MM / 2);
-    double chain = chainYMm + CHAIN_MM / 2 + Draft.mmOf(Demands.Key.GAP);
-    double hub = brief.place() == Answers.Place.HUB ? brief.box().breadthMm() / 2 : 0;
+    double free = Draft.mmOf(Demands.Key.GAP);
+    double chain = chainYMm + CHAIN_MM / 2 + free;
+    double motor = brief.place() == Answers.Place.HUB ? brief.box().breadthMm() / 2 : 0;
+    hubDiscYMm = motor + free + DISC_WIDE_MM / 2;
+    double hub = motor == 0 ? 0 : hubDiscYMm + DISC_WIDE_MM / 2 + free;
     armHalfMm =
         Math.ceil(
             Math.max(Math.max(rear.widthMm() / 2 + gap + SLACK_MM, chain), hub + SLACK_MM)

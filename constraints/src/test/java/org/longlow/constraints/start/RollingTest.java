@@ -60,7 +60,8 @@ class RollingTest {
     double tubeInside = r.forkYMm - 18;
     justOver(tubeInside, brief.tyreAhead().widthMm() / 2 + GAP_MM + 3);
     double legInside = r.armHalfMm - 18;
-    double hub = brief.place() == Place.HUB ? brief.box().breadthMm() / 2 + 3 : 0;
+    // beside a motor in the hub a disc of 5 mm, 3 off both
+    double hub = brief.place() == Place.HUB ? brief.box().breadthMm() / 2 + 3 + 5 + 3 + 3 : 0;
     // between tyre and leg a chain of 18 mm, 5 off the one and 3 off the other
     double beside = brief.place() == Place.HUB ? GAP_MM + 3 : 5 + 18 + 3;
     justOver(legInside, Math.max(brief.tyreBehind().widthMm() / 2 + beside, hub));

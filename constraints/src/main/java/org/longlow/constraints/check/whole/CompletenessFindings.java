@@ -54,6 +54,7 @@ public final class CompletenessFindings {
 
   public Finding of() {
     wheels();
+    brakes();
     if (rails().isEmpty()) {
       lacks.add("there is no frame: draw its rails");
     }
@@ -72,10 +73,19 @@ public final class CompletenessFindings {
             SOURCE,
             lacks.isEmpty()
                 ? Words.of(
-                    "Both wheels are held, there are a frame, a drive and a stand, and the grips"
-                        + " are on something that steers.")
+                    "Both wheels are held and braked, there are a frame, a drive and a stand, and"
+                        + " the grips are on something that steers.")
                 : Words.of("This machine cannot be ridden yet: " + String.join("; ", lacks) + "."))
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
+  }
+
+  /** Of two-wheelers each wheel has a brake of its own (UN R78, 5.1.2, from memory). */
+  private void brakes() {
+    for (WheelPart wheel : layout.parts(WheelPart.class).toList()) {
+      if (!wheel.braked()) {
+        lacks.add("nothing brakes " + wheel.name() + ": say what disc or drum is \"inside\" it");
+      }
+    }
   }
 
   private void wheels() {

@@ -229,12 +229,16 @@ class RoadLimitsTest {
     PointMm b = road.frontContact();
     double least = Double.POSITIVE_INFINITY;
     for (PartShape shape : s.shapes().values()) {
-      if (shape.part() instanceof WheelPart) {
-        continue;
-      }
-      for (Coordinate c : shape.outline().getCoordinates()) {
+      // of wheels the discs, whose radius is 100 mm
+      boolean wheel = shape.part() instanceof WheelPart;
+      Coordinate[] places =
+          wheel
+              ? new Coordinate[] {shape.outline().getCentroid().getCoordinate()}
+              : shape.outline().getCoordinates();
+      for (Coordinate c : places) {
         double twice = (b.x() - a.x()) * (c.y - a.z()) - (b.z() - a.z()) * (c.x - a.x());
-        least = Math.min(least, twice / Math.hypot(b.x() - a.x(), b.z() - a.z()));
+        double high = twice / Math.hypot(b.x() - a.x(), b.z() - a.z());
+        least = Math.min(least, high - (wheel ? 100 : 0));
       }
     }
     return least;

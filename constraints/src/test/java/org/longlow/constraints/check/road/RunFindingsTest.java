@@ -42,7 +42,11 @@ class RunFindingsTest {
   @CsvSource({"92, 7, PASS", "90.01, 5.01, PASS", "89.99, 4.99, FAIL", "-90.01, 5.01, PASS"})
   void besideATyreItKeepsFiveMillimetres(double y, double gap, Verdict verdict) {
     // a tyre of 150 mm reaches 75 mm out, a chain of 20 mm begins 10 mm inside its middle
-    Finding f = of("run.chain", ACROSS, across(y, y));
+    Finding f =
+        TestMachine.replacing("tourer", ACROSS, across(y, y))
+            .part("rearWheel", "inside", "[]")
+            .finding("run.chain")
+            .orElseThrow();
     assertThat(f.value()).isCloseTo(gap, within(1e-6));
     assertThat(f.limit()).isEqualTo(5);
     assertThat(f.verdict()).isEqualTo(verdict);

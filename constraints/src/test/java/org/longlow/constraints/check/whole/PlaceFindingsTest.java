@@ -126,7 +126,7 @@ class PlaceFindingsTest {
             .findFirst()
             .orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.PASS);
-    assertThat(f.text()).startsWith("Both wheels are held, there are a frame, a drive and a stand");
+    assertThat(f.text()).startsWith("Both wheels are held and braked, there are a frame, a drive");
     assertThat(f.value()).isZero();
   }
 
@@ -147,6 +147,22 @@ class PlaceFindingsTest {
     assertThat(all)
         .noneMatch(f -> f.kind() == LeanFindings.LEAN || f.kind() == LeanFindings.TOUCH)
         .noneMatch(f -> f.kind() == StandFindings.STAND || f.kind() == PlaceFindings.PLACE);
+  }
+
+  /** A disc or a drum brakes its own wheel; a calliper or a sprocket alone brakes none. */
+  @ParameterizedTest
+  @CsvSource({"frontWheel, rearWheel", "rearWheel, frontWheel"})
+  void aWheelThatNothingBrakesIsSaid(String wheel, String other) {
+    String body = "', 'radius': '60 mm', 'width': '5 mm', 'y': '68 mm'}]";
+    for (String none : new String[] {"calliper", "sprocket", "motor"}) {
+      assertThat(lacks(TestMachine.runabout().part(wheel, "inside", "[{'what': '" + none + body)))
+          .contains("nothing brakes " + wheel)
+          .doesNotContain("nothing brakes " + other);
+    }
+    for (String brake : new String[] {"disc", "drum"}) {
+      assertThat(lacks(TestMachine.runabout().part(wheel, "inside", "[{'what': '" + brake + body)))
+          .doesNotContain("nothing brakes");
+    }
   }
 
   @Test
