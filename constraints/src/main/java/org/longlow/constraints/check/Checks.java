@@ -29,6 +29,7 @@ import org.longlow.constraints.check.person.CrewFindings;
 import org.longlow.constraints.check.person.EffortFindings;
 import org.longlow.constraints.check.person.FootrestFindings;
 import org.longlow.constraints.check.person.GettingInFindings;
+import org.longlow.constraints.check.person.GripFindings;
 import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.LongRideFindings;
 import org.longlow.constraints.check.person.PedalFindings;
@@ -68,6 +69,7 @@ public final class Checks {
           ControlFindings.LEVER,
           ControlFindings.SWITCH,
           PedalFindings.PEDAL,
+          GripFindings.GRIP,
           FootrestFindings.FOOTREST,
           StopFindings.FEET_DOWN,
           StopFindings.HOLD_UP,
@@ -253,6 +255,7 @@ public final class Checks {
       Condition stance = Standing.under(sitting.occupant(), standings);
       findings.addAll(reached.controls().of(sitting, stance));
       findings.addAll(reached.pedals().of(sitting, stance));
+      GripFindings.of(sitting, stance, places).ifPresent(findings::add);
       FootrestFindings.of(sitting, stance, places).ifPresent(findings::add);
       findings.addAll(StopFindings.of(layout, sitting, standings));
       findings.addAll(NeededWays.held(reached.ways().of(sitting, standings), wayOuts));

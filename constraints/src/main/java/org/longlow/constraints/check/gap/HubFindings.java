@@ -163,7 +163,11 @@ public final class HubFindings {
     layout
         .parts(Part.class)
         .filter(p -> p instanceof Part.Carrier c && c.axle().equals(wheel.axle()))
-        .forEach(carrier -> legs(carrier, half).forEach(leg -> rooms.add(leg(carrier, leg, body))));
+        .forEach(
+            carrier -> {
+              List<Interval> legs = legs(carrier, half);
+              legs.forEach(leg -> rooms.add(leg(carrier, leg, legs.size() > 1, body)));
+            });
     kingpin(wheel, body).ifPresent(rooms::add);
     if (body.turns()) {
       elsewhere.nearest(wheel, body.said()).map(HubFindings::near).ifPresent(rooms::add);
@@ -312,8 +316,17 @@ public final class HubFindings {
             new Interval(-right, JointFindings.LEG_MM - right));
   }
 
-  private Room leg(Part carrier, Interval leg, Body body) {
-    double mm = body.across().gap(leg);
+  /**
+   * The room beside a leg.
+   *
+   * @param between whether there is another leg, so that it lies between both
+   */
+  private Room leg(Part carrier, Interval leg, boolean between, Body body) {
+    boolean left = leg.middle() > 0;
+    double mm =
+        !between
+            ? body.across().gap(leg)
+            : left ? leg.from() - body.across().to() : body.across().from() - leg.to();
     double asked = body.turns() ? gapMm() : 0; // what stands still hangs on it
     List<Basis> basis = new ArrayList<>(List.of(ROUND));
     if (!(carrier instanceof FrontPart)) {
@@ -322,24 +335,29 @@ public final class HubFindings {
     if (body.turns()) {
       basis.add(Sources.of(layout, Demands.Key.GAP));
     }
-    String of = (leg.middle() > 0 ? "left" : "right") + " leg of " + carrier.name();
+    String of = (left ? "left" : "right") + " leg of " + carrier.name();
+    boolean outside = between && body.across().gap(leg) >= 0 && mm < 0;
     return new Room(
         mm,
         asked,
         Words.of(
-            mm < 0
-                ? Words.of(" is in the " + of + " by ", Say.mm(-mm))
-                : Words.of(" is ", Say.mm(mm), " off the " + of),
-            mm < asked
-                ? Words.of(
-                    asked > 0 ? Words.of("; ", Say.mm(asked), " are asked") : Words.NONE,
-                    ": set the leg ",
-                    Words.atLeast(asked - mm),
-                    " farther out, or take a narrower one",
-                    body.turns()
-                        ? ""
-                        : "; one that sits before or behind the leg is a part of its own")
-                : Words.NONE),
+            outside
+                ? Words.of(" is outside the " + of + ", which is between it and the wheel")
+                : mm < 0
+                    ? Words.of(" is in the " + of + " by ", Say.mm(-mm))
+                    : Words.of(" is ", Say.mm(mm), " off the " + of),
+            outside
+                ? Words.of(": set it between the legs")
+                : mm < asked
+                    ? Words.of(
+                        asked > 0 ? Words.of("; ", Say.mm(asked), " are asked") : Words.NONE,
+                        ": set the leg ",
+                        Words.atLeast(asked - mm),
+                        " farther out, or take a narrower one",
+                        body.turns()
+                            ? ""
+                            : "; one that sits before or behind the leg is a part of its own")
+                    : Words.NONE),
         basis);
   }
 

@@ -107,6 +107,16 @@ class HubFindingsTest {
     assertThat(f.text()).contains((y > 0 ? "left" : "right") + " leg of front");
   }
 
+  /** Outside the legs nothing brakes a wheel that turns between them. */
+  @ParameterizedTest
+  @CsvSource({"frontWheel, 130", "frontWheel, -130", "rearWheel, 150", "rearWheel, -150"})
+  void aDiscLiesBetweenTheLegs(String wheel, double y) {
+    Finding f = of(with(wheel, body("disc", 100, 5, y)), "hub." + wheel + ".disc1");
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).contains("is outside the " + (y > 0 ? "left" : "right") + " leg");
+    assertThat(f.text()).contains("set it between the legs");
+  }
+
   /** What hangs on a leg may touch it; legs from 80 to 116 mm are less than the last one. */
   @ParameterizedTest
   @CsvSource({
@@ -201,7 +211,11 @@ class HubFindingsTest {
   @ParameterizedTest
   @CsvSource({"3.1, PASS, 1", "2.9, FAIL, 1", "2.9, FAIL, -1", "-2, FAIL, -1"})
   void whatTurnsKeepsOffParts(double gap, Verdict verdict, int side) {
-    TestMachine machine = with("rearWheel", body("disc", 120, 5, side * 150)).lacking("silencer");
+    TestMachine machine =
+        with("rearWheel", body("disc", 120, 5, side * 150))
+            .part("swingarm", "left", "'190 mm'")
+            .part("swingarm", "right", "'190 mm'")
+            .lacking("silencer");
     var axle = machine.study().placed().places().pin("rearAxle");
     double in = 152.5 + gap;
     machine
