@@ -52,6 +52,9 @@ public final class WindFindings {
   /** A cowl that changes the arm by less is not worth a word, mm. */
   private static final double LEAST_SAID_MM = 1;
 
+  /** What is farther ahead than this of the wheelbase could turn with the steering; judgement. */
+  private static final double FRONT_SHARE = 0.6;
+
   private static final double MM_PER_M = 1e3;
 
   private static final List<Basis> BASIS =
@@ -103,6 +106,13 @@ public final class WindFindings {
 
     double straightMm() {
       return Crosswind.idealArmMm(centre().z(), body.model());
+    }
+
+    /** Returns how far the arm is off what keeps it straight, with so much more of it, mm. */
+    double offMm(double moreMm) {
+      double least = leastMm() + moreMm;
+      double most = mostMm() + moreMm;
+      return Math.max(0, Math.max(straightMm() - most, least - straightMm()));
     }
   }
 
@@ -225,21 +235,32 @@ public final class WindFindings {
     return new PointMm(centre.getX(), centre.getY());
   }
 
-  /** Says what a cowl or screen ahead of the steering axis would do the other way. */
+  /** Whether a cowl or screen is far enough ahead to be hung on what steers. */
+  private static boolean inFront(Blown b, PartShape shape) {
+    return shape.part() instanceof ShellPart
+        && shape.outline().getArea() > 0
+        && b.stance.ground().toRoad(centre(shape.outline())).x()
+            > FRONT_SHARE * b.stance.ground().wheelbaseMm();
+  }
+
+  /** Says what each cowl or screen in front would do the other way, and which way is better. */
   private Words cowls(Blown b) {
     Steered steered = Steered.of(layout, wheels.fork(), b.stance.places()).orElseThrow();
     List<Words> words = new ArrayList<>();
     for (PartShape shape : b.stance.shapes().values()) {
       double by =
-          shape.part() instanceof ShellPart && shape.outline().getArea() > 0
-              ? b.share(shape.outline().getArea(), centre(shape.outline()))
-              : 0;
-      if (by >= LEAST_SAID_MM) {
+          inFront(b, shape) ? b.share(shape.outline().getArea(), centre(shape.outline())) : 0;
+      if (Math.abs(by) >= LEAST_SAID_MM) {
         boolean turns = steered.turns(shape.part().name());
+        double more = turns ? -by : by;
+        double gains = b.offMm(0) - b.offMm(more);
         words.add(
             Words.of(
                 shape.part().name() + (turns ? " fixed to the frame" : " turning with it") + " ",
-                Say.mm(b.leastMm() + (turns ? -by : by))));
+                Say.mm(b.leastMm() + more),
+                Math.abs(gains) < LEAST_SAID_MM
+                    ? ", no better and no worse"
+                    : gains > 0 ? ", which is better" : ", which is worse"));
       }
     }
     return words.isEmpty()

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.linearref.LengthIndexedLine;
@@ -304,5 +306,52 @@ class RideFindingsTest {
         .noneMatch(f -> Double.isInfinite(f.value()))
         .filteredOn(f -> f.kind() == WindFindings.WIND || f.kind() == BalanceFindings.BALANCE)
         .isEmpty();
+  }
+
+  /** Arms as a wind finding tells them: the lesser, the greater, and what keeps it straight. */
+  private static double[] arms(Finding wind) {
+    Matcher m =
+        Pattern.compile("by an arm of (-?[0-9.]+) to (-?[0-9.]+).mm; (-?[0-9.]+).mm keep")
+            .matcher(wind.text());
+    assertThat(m.find()).as(wind.text()).isTrue();
+    return new double[] {
+      Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2)), Double.parseDouble(m.group(3))
+    };
+  }
+
+  private static double off(double[] arms) {
+    return Math.max(0, Math.max(arms[2] - arms[1], arms[0] - arms[2]));
+  }
+
+  /** What is foretold of a cowl comes true once it is hung so, and is as much better as is said. */
+  @ParameterizedTest
+  @CsvSource({"false, 40 mm", "true, 40 mm", "false, 190 mm", "true, 190 mm"})
+  void aCowlTurningWithTheSteeringIsComparedWithOneFixed(boolean turns, String trail) {
+    TestMachine machine = TestMachine.runabout().with("measures", "trail", "'" + trail + "'");
+    machine
+        .pin("nosePin", 1500, 900)
+        .with(
+            "parts",
+            "nose",
+            "{'kind': 'cowl', 'frame': 'nosePin', 'outline': {'points': [['0 mm', '0 mm'], ['350 mm',"
+                + " '0 mm'], ['350 mm', '250 mm'], ['0 mm', '250 mm']]}, 'thickness': '3 mm',"
+                + " 'left': '100 mm', 'right': '100 mm', 'mass': '0.01 kg'}");
+    machine.part("nose", "steered", Boolean.toString(turns));
+    Finding now = machine.finding("wind.side").orElseThrow();
+    machine.part("nose", "steered", Boolean.toString(!turns));
+    Finding other = machine.finding("wind.side").orElseThrow();
+    Matcher told =
+        Pattern.compile(
+                "nose "
+                    + (turns ? "fixed to the frame" : "turning with it")
+                    + " (-?[0-9.]+).mm, (which is better|which is worse|no better and no worse)")
+            .matcher(now.text());
+    assertThat(told.find()).as(now.text()).isTrue();
+    assertThat(Double.parseDouble(told.group(1)))
+        .isCloseTo(arms(other)[0], within(2.5)); // another of the crew may be worst
+    double gains = off(arms(now)) - off(arms(other));
+    if (Math.abs(gains) > 3) {
+      assertThat(told.group(2)).isEqualTo(gains > 0 ? "which is better" : "which is worse");
+    }
   }
 }
