@@ -29,6 +29,7 @@ import org.longlow.constraints.check.road.SteeringFindings;
 import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
+import org.longlow.constraints.check.road.WorkStandFindings;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.section.LineFindings;
@@ -171,9 +172,14 @@ public final class LikeChecks {
       case LEAN ->
           MachineChecks.add(
               into, LeanFindings.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
-      case STAND ->
-          MachineChecks.add(
-              into, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+      case STAND -> {
+        MachineChecks.add(
+            into, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+        MachineChecks.add(
+            into,
+            WorkStandFindings.WORK_STAND,
+            () -> WorkStandFindings.of(layout, wheels, standings));
+      }
       case STEERING -> {
         MachineChecks.add(
             into, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));

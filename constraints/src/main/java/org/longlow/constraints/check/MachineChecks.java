@@ -44,6 +44,7 @@ import org.longlow.constraints.check.road.SwungFindings;
 import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.TyreFindings;
 import org.longlow.constraints.check.road.Weights;
+import org.longlow.constraints.check.road.WorkStandFindings;
 import org.longlow.constraints.check.whole.BendFindings;
 import org.longlow.constraints.check.whole.BreadthFindings;
 import org.longlow.constraints.check.whole.ColdFindings;
@@ -165,6 +166,10 @@ final class MachineChecks {
     List<Finding> findings = new ArrayList<>();
     if (wheels.stands()) {
       add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+      add(
+          findings,
+          WorkStandFindings.WORK_STAND,
+          () -> WorkStandFindings.of(layout, wheels, standings));
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
       findings.addAll(AimFindings.of(layout, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);

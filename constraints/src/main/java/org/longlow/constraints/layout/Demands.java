@@ -57,7 +57,9 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     SPEED("speed", "90 km/h", "speed at which wind is looked at"),
     SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least"),
-    HEAVE("heave", "400 N", "force that heaves the machine onto a centre stand, at most"),
+    HEAVE("heave", "400 N", "force that heaves the machine onto a stand, at most"),
+    WORK_LEVER("workLever", "4", "handle of a work stand, as a multiple of its hook"),
+    WORK_FEET("workFeet", "350 mm", "between the feet of a work stand"),
     HAND_FORCE("handForce", "60 N", "force of one hand that opens or shuts a section, at most"),
     /** Half of 50 N, which 85 in a hundred adults lift sitting (EN 1005-3, by a summary). */
     WAY_OUT_FORCE(

@@ -118,6 +118,7 @@ class FindingKindsTest {
             "BalanceFindings.BALANCE",
             "WindFindings.WIND",
             "StandFindings.STAND",
+            "WorkStandFindings.WORK_STAND",
             "SteeringFindings.TRAIL",
             "SteeringFindings.RAKE",
             "LoadFindings.LOAD",
