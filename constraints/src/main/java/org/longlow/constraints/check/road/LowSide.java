@@ -100,10 +100,16 @@ final class LowSide {
     List<Face> faces = new ArrayList<>();
     for (Prism prism : body) {
       double y = left ? prism.across().to() : -prism.across().from();
-      Envelope box = prism.outline().getEnvelopeInternal();
+      Envelope box = new Envelope(prism.outline().getEnvelopeInternal());
       if (y > 0 && !box.isNull()) {
         List<Piece> pieces =
             left ? prism.pieces() : prism.pieces().stream().map(Piece::mirrored).toList();
+        // of a tube that is thicker than its bends are wide they reach past the outline
+        for (Piece piece : pieces) {
+          double[] from = piece.box().from();
+          double[] to = piece.box().to();
+          box.expandToInclude(new Envelope(from[0], to[0], from[2], to[2]));
+        }
         faces.add(new Face(y, prism.outline(), pieces, box));
       }
     }

@@ -43,6 +43,9 @@ public final class WorkStandFindings {
   private static final Basis STATICS =
       Basis.model("statics on one tyre and two feet under the other axle, the springs as they are");
 
+  /** Angles that differ by less read alike, deg. */
+  private static final double ALIKE_DEG = 0.05;
+
   private WorkStandFindings() {}
 
   /** Returns what is found of both axles; nothing where the machine does not stand empty. */
@@ -129,16 +132,27 @@ public final class WorkStandFindings {
         Words.of(
             "On a work stand under the axle of " + wheel.name() + " whose feet are ",
             Say.mm(apart),
-            " apart the machine tips to the left at ",
-            Say.deg(left),
-            ", to the right at ",
-            Say.deg(right),
+            " apart the machine tips at ",
+            sides(left, right),
             "; ",
             Say.deg(figures.limit()),
             " are asked",
             figures.margin() < 0
                 ? ": take one with feet farther apart, and tie the machine before you pull at it."
                 : "."));
+  }
+
+  /** Both angles, that to the side it tips to first before the other. */
+  private static Words sides(double left, double right) {
+    if (Math.abs(left - right) < ALIKE_DEG) {
+      return Words.of(Say.deg(left), " to either side");
+    }
+    String first = left < right ? "left" : "right";
+    return Words.of(
+        Say.deg(Math.min(left, right)),
+        " to the " + first + " and at ",
+        Say.deg(Math.max(left, right)),
+        " to the " + (left < right ? "right" : "left"));
   }
 
   /** What a stand that is bought asks for is care, not another machine. */

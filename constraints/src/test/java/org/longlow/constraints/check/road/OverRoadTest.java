@@ -120,6 +120,29 @@ class OverRoadTest {
     return new Prism(Curves.polygon(ring), new Interval(from, from + 100));
   }
 
+  /** Its pieces reach past the outline of what bends more sharply than it is thick. */
+  @ParameterizedTest
+  @ValueSource(doubles = {300, 600, 1000})
+  void aTubeThickerThanItsBendsReachesTheRoadWhereItIsLowest(double diameter) {
+    Study study =
+        TestMachine.runabout().part("backRail", "diameter", "'" + diameter + " mm'").study();
+    Standing laden =
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.LADEN)
+            .findFirst()
+            .orElseThrow();
+    List<Prism> tube = laden.shapes().get("backRail").prisms();
+    Random random = new Random(17);
+    for (int n = 0; n < 300; n++) {
+      Turning.State state = state(random);
+      LowSide low = LowSide.of(tube, n % 2 == 0);
+      assertThat(low.reachesRoad(state, PointMm.ORIGIN))
+          .as(diameter + " " + n)
+          .isEqualTo(low.lowest(state, PointMm.ORIGIN).heightMm() <= 0);
+    }
+    assertThat(study.findings()).isNotEmpty();
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
   void boxesNeverHideACornerThatIsInTheRoad(long seed) {
