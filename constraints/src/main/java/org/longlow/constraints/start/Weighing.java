@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
@@ -28,8 +29,6 @@ import org.longlow.rider.geom.PointMm;
 
 /** What a drawn machine weighs where, and what springs and stand follow from that. */
 final class Weighing {
-
-  private static final double GRAVITY = 9.80665;
 
   /**
    * Share of the travel from full droop at which a wheel rests empty at least: off its stop. Common
@@ -179,7 +178,8 @@ final class Weighing {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     for (StaticSag rest : rests) {
-      double newtons = carried.applyAsDouble(rest) - GRAVITY * unsprung.massKg();
+      double newtons =
+          carried.applyAsDouble(rest) - Values.STANDARD_GRAVITY_MS2 * unsprung.massKg();
       least = Math.min(least, newtons * rest.placement().turn(has.path().direction(empty)).z());
       most = Math.max(most, newtons * rest.placement().turn(has.path().direction(laden)).z());
     }

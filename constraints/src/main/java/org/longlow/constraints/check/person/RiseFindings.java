@@ -17,6 +17,7 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -50,9 +51,6 @@ public final class RiseFindings {
   private static final double PUSH_LEAST = 0.2;
 
   private static final double PUSH_MOST = 0.4;
-
-  /** Standard gravity, m/s² (ISO 80000-3). */
-  private static final double G = 9.80665;
 
   private static final List<Basis> BASIS =
       List.of(
@@ -106,7 +104,7 @@ public final class RiseFindings {
             Say.format(
                 " and %s in each, %s of what weak knees give",
                 Words.figure(rising.kneeNm(), FigureSort.TORQUE), Say.percent(rising.share())),
-            easy ? "." : Words.of("; ", pushed(body.massKg() * G, holds)),
+            easy ? "." : Words.of("; ", pushed(body.massKg() * Values.STANDARD_GRAVITY_MS2, holds)),
             foot
                 ? Words.NONE
                 : Words.of(

@@ -1,5 +1,6 @@
 package org.longlow.constraints.check.person;
 
+import org.longlow.constraints.machine.Values;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Sex;
 
@@ -12,9 +13,6 @@ import org.longlow.rider.body.Sex;
  * @param strengthNm what a knee of somebody weak gives
  */
 record Rising(double hipMm, double kneeRad, double kneeNm, double strengthNm) {
-
-  /** Standard gravity, m/s² (ISO 80000-3). */
-  private static final double G = 9.80665;
 
   /** Of body mass above the knees: head, trunk, arms and thighs; own calculation. */
   static final double ABOVE_KNEES = 0.878;
@@ -42,7 +40,7 @@ record Rising(double hipMm, double kneeRad, double kneeNm, double strengthNm) {
    * @param runM from the knees back to what they carry, m
    */
   static double kneeNm(double massKg, double runM) {
-    return ABOVE_KNEES * massKg * G * runM / 2;
+    return ABOVE_KNEES * massKg * Values.STANDARD_GRAVITY_MS2 * runM / 2;
   }
 
   /** Share of what a weak knee gives. */

@@ -17,6 +17,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Standing;
@@ -41,9 +42,6 @@ public final class StopFindings {
    * percentile from memory).
    */
   static final double LEG_N = 308;
-
-  /** Standard gravity, m/s² (ISO 80000-3). */
-  private static final double G = 9.80665;
 
   private StopFindings() {}
 
@@ -149,7 +147,7 @@ public final class StopFindings {
     double force = Math.max(0, atLeft ? toLeft : toRight);
     GroundLeg foot = atLeft ? left : right;
     int reach = reach(foot, slopeRad);
-    double own = sitting.body().massInGearKg() * G;
+    double own = sitting.body().massInGearKg() * Values.STANDARD_GRAVITY_MS2;
     Verdict verdict =
         reach == 2 || force > own
             ? Verdict.FAIL
@@ -235,7 +233,10 @@ public final class StopFindings {
     if (force <= limit) {
       return Words.NONE;
     }
-    double lower = (force - limit) * foot.outMm() / (total.massKg() * G * Math.sin(slopeRad));
+    double lower =
+        (force - limit)
+            * foot.outMm()
+            / (total.massKg() * Values.STANDARD_GRAVITY_MS2 * Math.sin(slopeRad));
     double off = 1 - limit / force;
     return Words.of(
         ": set the foot ",
@@ -261,6 +262,9 @@ public final class StopFindings {
    */
   static double footN(
       double massKg, double heightMm, double leanRad, double outMm, double asideMm) {
-    return massKg * G * (heightMm * Math.sin(leanRad) + asideMm * Math.cos(leanRad)) / outMm;
+    return massKg
+        * Values.STANDARD_GRAVITY_MS2
+        * (heightMm * Math.sin(leanRad) + asideMm * Math.cos(leanRad))
+        / outMm;
   }
 }

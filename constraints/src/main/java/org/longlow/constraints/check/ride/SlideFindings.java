@@ -18,6 +18,7 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.ride.DrivenWheels;
 import org.longlow.constraints.machine.ride.GripLimits;
 import org.longlow.constraints.shape.Drives;
@@ -31,13 +32,11 @@ public final class SlideFindings {
   public static final FindingKind SLIDE =
       new FindingKind("slide", FindingGroup.LOADS, Rests.ON_MASSES);
 
-  private static final double GRAVITY = 9.80665;
-
   /** What each brake alone and both must do, laden, g: 4.4, 2.9 and 5.8 m/s² of 93/14/EEC. */
-  static final double FRONT_G = 4.4 / GRAVITY;
+  static final double FRONT_G = 4.4 / Values.STANDARD_GRAVITY_MS2;
 
-  static final double REAR_G = 2.9 / GRAVITY;
-  static final double BOTH_G = 5.8 / GRAVITY;
+  static final double REAR_G = 2.9 / Values.STANDARD_GRAVITY_MS2;
+  static final double BOTH_G = 5.8 / Values.STANDARD_GRAVITY_MS2;
 
   private static final List<Basis> BASIS =
       List.of(

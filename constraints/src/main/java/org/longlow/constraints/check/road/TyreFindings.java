@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.LoadIndex;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -66,8 +67,6 @@ public final class TyreFindings {
    * A size in letters is read as the nearest in figures, and may be so far from it; judgement, mm.
    */
   private static final double CONVERTED_MM = 3;
-
-  private static final double GRAVITY = 9.80665;
 
   private static final Memo<String, OptionalInt> INDEXES =
       new Memo<>(16, tyre -> TyreSizeReader.read(tyre).size().loadIndex());
@@ -118,7 +117,8 @@ public final class TyreFindings {
   }
 
   private static double carriedKg(Standing s, boolean front) {
-    return (front ? s.load().axles().frontN() : s.load().axles().rearN()) / GRAVITY;
+    return (front ? s.load().axles().frontN() : s.load().axles().rearN())
+        / Values.STANDARD_GRAVITY_MS2;
   }
 
   private static Finding load(WheelPart wheel, Standing s, double carriedKg) {
