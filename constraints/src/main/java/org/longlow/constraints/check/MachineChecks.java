@@ -53,6 +53,7 @@ import org.longlow.constraints.check.whole.EdgeFindings;
 import org.longlow.constraints.check.whole.ElectricFindings;
 import org.longlow.constraints.check.whole.FoldFindings;
 import org.longlow.constraints.check.whole.FormerFindings;
+import org.longlow.constraints.check.whole.MovedFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
@@ -101,6 +102,7 @@ final class MachineChecks {
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(TyreFindings.sizes(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
+    findings.addAll(MovedFindings.of(layout, wheels));
     findings.addAll(EdgeFindings.of(layout, places));
     findings.addAll(BreadthFindings.of(layout, places));
     findings.addAll(FormerFindings.of(layout, places));

@@ -47,11 +47,6 @@ public record WheelPart(
     return inside.stream().anyMatch(body -> body.what() == HubBody.What.MOTOR);
   }
 
-  /** Whether a disc or a drum sits about its axle. */
-  public boolean braked() {
-    return inside.stream().anyMatch(body -> body.what().brakes());
-  }
-
   @Override
   public Traits traits() {
     return new Traits("wheel", Duty.WHEEL, Joint.OTHER, Heat.SUFFERS, Make.BOUGHT, false);

@@ -33,6 +33,11 @@ public final class LineFindings {
   /** How sharply it bends. */
   static final FindingKind BEND = new FindingKind("bend", FindingGroup.GAPS, Rests.ON_DRAWING);
 
+  /** More than this to spare, and this share of the way, hangs in the way; judgement. */
+  private static final double LOOSE_MM = 150;
+
+  private static final double LOOSE_SHARE = 0.25;
+
   private LineFindings() {}
 
   public static List<Finding> of(
@@ -160,14 +165,22 @@ public final class LineFindings {
                           Say.mm(cut - found.mostMm),
                           " to spare, and up to ",
                           Say.mm(cut - found.leastMm),
-                          " hang loose: tie those away from wheels, chain and heat.")
+                          " hang loose: tie those away from wheels, chain and heat",
+                          isLoose(cut, found) ? ", or cut it shorter." : ".")
                       : Words.of(
                           cut < found.mostMm ? " it is torn: " : " it is tight: ",
                           "make it ",
                           Words.atLeast(-figures.margin()),
                           " longer, or lead it nearer to what it turns about.")));
     }
-    return LineSaid.placed(f, found.longest, middle(found.longest.path()));
+    boolean loose = line.length().map(drawn::value).filter(cut -> isLoose(cut, found)).isPresent();
+    Finding held = loose && f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f;
+    return LineSaid.placed(held, found.longest, middle(found.longest.path()));
+  }
+
+  /** Whether so much hangs loose, even where its way is longest, that it finds a wheel. */
+  private static boolean isLoose(double cutMm, Extremes found) {
+    return cutMm - found.mostMm > Math.max(LOOSE_MM, LOOSE_SHARE * found.mostMm);
   }
 
   private static Finding bend(Places drawn, String name, Line line, Extremes found) {

@@ -1,6 +1,8 @@
 package org.longlow.constraints.check.whole;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -16,15 +18,22 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Drives;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Runs;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.words.Words;
 
@@ -37,6 +46,9 @@ public final class CompletenessFindings {
 
   /** What is welded or clamped to something is no farther from it than this, mm; judgement. */
   static final double JOINED_MM = 25;
+
+  /** What is bolted on has brackets that nobody draws, no longer than this, mm; judgement. */
+  static final double BRACKET_MM = 80;
 
   private static final Basis SOURCE =
       Basis.judgement("judgement: what must be there to ride, and joints within 25 mm");
@@ -65,7 +77,10 @@ public final class CompletenessFindings {
       lacks.add("it has nothing to stand on when it is left: draw a stand");
     }
     steering();
+    hinges();
     joints();
+    carried();
+    driven();
     return Finding.note(
             COMPLETENESS,
             About.thing("machine", "machine"),
@@ -79,13 +94,22 @@ public final class CompletenessFindings {
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
   }
 
+  /** A brake that reaches no farther from its axle holds nobody, mm; judgement. */
+  private static final double LEAST_BRAKE_MM = 40;
+
   /** Of two-wheelers each wheel has a brake of its own (UN R78, 5.1.2, from memory). */
   private void brakes() {
     for (WheelPart wheel : layout.parts(WheelPart.class).toList()) {
-      if (!wheel.braked()) {
+      if (!isBraked(wheel)) {
         lacks.add("nothing brakes " + wheel.name() + ": say what disc or drum is \"inside\" it");
       }
     }
+  }
+
+  private boolean isBraked(WheelPart wheel) {
+    return wheel.inside().stream()
+        .filter(body -> body.what().brakes())
+        .anyMatch(body -> wheels.drawn().value(body.radius()) >= LEAST_BRAKE_MM);
   }
 
   private void wheels() {
@@ -117,6 +141,83 @@ public final class CompletenessFindings {
         .toList();
   }
 
+  /**
+   * The pins about which what carries a wheel turns or is held, each on something that is fixed.
+   */
+  private void hinges() {
+    if (wheels.front() == null || wheels.rear() == null) {
+      return; // that is told, and nothing is known of what moves
+    }
+    if (wheels.arm() != null && isBare(wheels.arm(), List.of(wheels.arm().pivot()))) {
+      lacks.add("nothing holds " + wheels.arm().pivot() + ", the pivot of " + wheels.arm().name());
+    }
+    FrontPart fork = wheels.fork();
+    if (fork != null) {
+      List<String> head =
+          fork.type().twoLinks()
+              ? fork.pivot().stream().toList()
+              : List.of(fork.top(), fork.bottom());
+      if (isBare(fork, head)) {
+        lacks.add(
+            "nothing of the frame holds " + fork.name() + " at " + String.join(" and ", head));
+      }
+    }
+  }
+
+  /** Whether no fixed part is on any of some pins of a carrier, or near one. */
+  private boolean isBare(Part carrier, List<String> pins) {
+    return layout.parts().values().stream()
+        .filter(p -> p != carrier && !(p instanceof WheelPart) && !(p instanceof Part.Carrier))
+        .filter(p -> !p.base().steered() && p.pins().stream().noneMatch(wheels::carries))
+        .noneMatch(
+            p ->
+                pins.stream()
+                    .anyMatch(
+                        pin ->
+                            p.pins().contains(pin)
+                                || bodies.drawn(p.name()).to(at(pin), JOINED_MM) != null));
+  }
+
+  private Solid at(String pin) {
+    return new Solid(
+        pin, List.of(new Prism(Curves.disc(wheels.drawn().pin(pin), 1), new Interval(-500, 500))));
+  }
+
+  /** An engine burns what is in a tank and blows it out hot; a motor runs from a battery. */
+  private void driven() {
+    boolean engine = !none(p -> is(p, SolidPart.Kind.ENGINE));
+    boolean motor =
+        !none(p -> is(p, SolidPart.Kind.MOTOR) || p instanceof WheelPart w && w.driven());
+    if (engine && none(p -> is(p, SolidPart.Kind.TANK))) {
+      lacks.add("there is no fuel for the engine: draw a tank");
+    }
+    if (engine && none(p -> p.base().hot() || is(p, SolidPart.Kind.SILENCER))) {
+      lacks.add("nothing leads the engine's exhaust away: draw its pipe and silencer, hot");
+    }
+    boolean inHub =
+        layout.parts(WheelPart.class).anyMatch(wheel -> Drives.isByMotor(layout, wheel));
+    boolean run =
+        Runs.of(layout).stream()
+            .anyMatch(
+                r ->
+                    layout
+                        .parts(WheelPart.class)
+                        .anyMatch(w -> Runs.sprockets(r.getValue()).contains(w.axle())));
+    boolean wheeled = wheels.front() != null && wheels.rear() != null;
+    if (wheeled && (engine || motor) && !inHub && !run) {
+      lacks.add(
+          "no chain or belt leads the drive to a wheel: say it by a tie of belt length (a shaft"
+              + " cannot be said)");
+    }
+    if (motor && none(p -> is(p, SolidPart.Kind.BATTERY))) {
+      lacks.add("nothing feeds the motor: draw a battery");
+    }
+  }
+
+  private static boolean is(Part part, SolidPart.Kind type) {
+    return part instanceof SolidPart solid && solid.type() == type;
+  }
+
   private void steering() {
     Optional<RestPart> grips =
         layout
@@ -146,14 +247,54 @@ public final class CompletenessFindings {
   /** Rails that share no pin with another part and are near none. */
   private void joints() {
     for (TubePart rail : rails()) {
-      if (layout.parts().values().stream().allMatch(p -> p == rail || apart(rail, p))) {
+      if (layout.parts().values().stream().allMatch(p -> p == rail || apart(rail, p, JOINED_MM))) {
         lacks.add(rail.name() + " hangs on nothing: bring it to another part");
       }
     }
   }
 
-  private boolean apart(TubePart rail, Part other) {
-    return rail.pins().stream().noneMatch(other.pins()::contains)
-        && bodies.drawn(rail.name()).to(bodies.drawn(other.name()), JOINED_MM) == null;
+  /** What hangs, over whatever holds it, neither on the frame nor on what carries a wheel. */
+  private void carried() {
+    List<TubePart> rails = rails();
+    if (rails.isEmpty()) {
+      return; // there is nothing to hang on yet
+    }
+    Deque<Part> held = new ArrayDeque<>(rails);
+    List<Part> loose = new ArrayList<>();
+    for (Part part : layout.parts().values()) {
+      if (part.traits().duty() == Duty.CARRIER) {
+        held.add(part);
+      } else if (!rails.contains(part) && !isSmall(part)) {
+        loose.add(part);
+      }
+    }
+    while (!held.isEmpty()) {
+      Part by = held.remove();
+      for (Part part : List.copyOf(loose)) {
+        if (touches(by, part) || touches(part, by) || !apart(by, part, BRACKET_MM)) {
+          loose.remove(part);
+          held.add(part);
+        }
+      }
+    }
+    for (Part part : loose) {
+      lacks.add(part.name() + " hangs on nothing: bring a rail, a bracket or another part to it");
+    }
+  }
+
+  /** What is screwed on by what nobody draws; of wheels the carriers are asked for. */
+  private static boolean isSmall(Part part) {
+    return part instanceof WheelPart
+        || part instanceof LampPart
+        || part instanceof RestPart rest && rest.to().isEmpty();
+  }
+
+  private static boolean touches(Part one, Part other) {
+    return one.base().touches().contains(other.name());
+  }
+
+  private boolean apart(Part one, Part other, double mm) {
+    return one.pins().stream().noneMatch(other.pins()::contains)
+        && bodies.drawn(one.name()).to(bodies.drawn(other.name()), mm) == null;
   }
 }

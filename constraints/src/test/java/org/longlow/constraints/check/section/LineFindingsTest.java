@@ -240,6 +240,18 @@ class LineFindingsTest {
     found.ifPresent(f -> assertThat(f.text().contains("into each other by")).isEqualTo(mm < 0));
   }
 
+  /** More than 150 mm and a quarter of the way to spare hangs in the way of something. */
+  @Test
+  void whatIsCutMuchTooLongAsksForCare() {
+    double way = of(toTheGrip(300, ""), "line.cable").value();
+    double most = Math.max(150, way / 4);
+    assertThat(toTheGrip(300, ", 'length': " + (way + most - 1)).verdict("line.cable"))
+        .isEqualTo(Verdict.PASS);
+    Finding loose = of(toTheGrip(300, ", 'length': " + (way + most + 1)), "line.cable");
+    assertThat(loose.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(loose.text()).contains("or cut it shorter");
+  }
+
   /** A level hose of 5 mm in the frame: over the road it is its height less its radius. */
   @ParameterizedTest
   @CsvSource({"-2, FAIL", "2, PASS"})

@@ -19,6 +19,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
@@ -163,6 +164,79 @@ class PlaceFindingsTest {
       assertThat(lacks(TestMachine.runabout().part(wheel, "inside", "[{'what': '" + brake + body)))
           .doesNotContain("nothing brakes");
     }
+  }
+
+  /** What stands farther from all else than brackets reach is carried by nothing. */
+  @ParameterizedTest
+  @CsvSource({"1500, true", "640, false"})
+  void whatHangsOnNothingIsSaid(double z, boolean hangs) {
+    TestMachine m = TestMachine.runabout();
+    Boxes.add(m, "block", Boxes.at(-150, z, -100, z + 50), 25, 25, "");
+    assertThat(lacks(m).contains("block hangs on nothing")).as(lacks(m)).isEqualTo(hangs);
+  }
+
+  @Test
+  void aCarrierNeedsSomethingThatHoldsIt() {
+    TestMachine m = TestMachine.runabout().pin("away", 300, 1500);
+    assertThat(lacks(m.part("swingarm", "pivot", "'away'"))).contains("nothing holds away");
+    TestMachine head = TestMachine.runabout().pin("top", 1500, 1700).pin("bottom", 1560, 1500);
+    head.part("front", "top", "'top'").part("front", "bottom", "'bottom'");
+    assertThat(lacks(head)).contains("nothing of the frame holds front at top and bottom");
+  }
+
+  @Test
+  void aDriveNeedsWhatItRunsOnAndAWayToAWheel() {
+    assertThat(lacks(TestMachine.runabout().lacking("battery"))).contains("draw a battery");
+    String[] tanks =
+        TestMachine.tourer()
+            .layout()
+            .parts(SolidPart.class)
+            .filter(p -> p.type() == SolidPart.Kind.TANK)
+            .map(SolidPart::name)
+            .toArray(String[]::new);
+    assertThat(lacks(TestMachine.tourer().lacking(tanks))).contains("draw a tank");
+    TestMachine off = TestMachine.runabout().pin("mid", 700, 400);
+    assertThat(lacks(off.part("motor", "frame", "'mid'"))).contains("no chain or belt leads");
+    assertThat(lacks(TestMachine.tourer())).doesNotContain("no chain or belt");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"39, true", "41, false"})
+  void aDiscOfNoSizeBrakesNothing(double radius, boolean lacks) {
+    String disc =
+        "[{'what': 'disc', 'radius': '" + radius + " mm', 'width': '5 mm', 'y': '68 mm'}]";
+    assertThat(lacks(TestMachine.runabout().part("frontWheel", "inside", disc)))
+        .satisfies(t -> assertThat(t.contains("nothing brakes frontWheel")).isEqualTo(lacks));
+  }
+
+  /** A strut from the frame to the axle: by the arc of the arm, how much longer it would be. */
+  @ParameterizedTest
+  @CsvSource({"false, true", "true, false"})
+  void aStrutToTheAxleLocksTheSuspension(boolean bought, boolean told) {
+    TestMachine m = TestMachine.runabout().pin("high", 0, 900);
+    m.with(
+        "parts",
+        "strut",
+        Boxes.rail("high", "rearAxle", 20, 150, ", 'both': true, 'bought': " + bought));
+    Optional<Finding> f = m.finding("tied.strut");
+    assertThat(f.isPresent()).isEqualTo(told);
+    f.ifPresent(
+        t -> {
+          assertThat(t.verdict()).isEqualTo(Verdict.FAIL);
+          assertThat(t.value()).isBetween(40.0, 55.0); // bump 50, droop 40, nearly along it
+        });
+    assertThat(TestMachine.runabout().finding("tied.swingarm.with")).isEmpty();
+  }
+
+  @Test
+  void aSeatThatGoesWithAWheelFails() {
+    TestMachine m = TestMachine.runabout();
+    var at = m.study().placed().places().pin("panRear");
+    m.with(
+        "pins",
+        "panRear",
+        "{'at': [" + Boxes.mm(at.x()) + ", " + Boxes.mm(at.z()) + "], 'with': 'front-wheel'}");
+    assertThat(m.finding("tied.pan.with").orElseThrow().text()).contains("panRear");
   }
 
   @Test
