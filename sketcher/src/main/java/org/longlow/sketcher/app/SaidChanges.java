@@ -43,6 +43,7 @@ final class SaidChanges {
           Map.entry("stock", "stock"),
           Map.entry("variants", "variant"),
           Map.entry("asBuilt", "as built"),
+          Map.entry("titleBlock", "title block"),
           Map.entry("", "layout"));
 
   private SaidChanges() {}
@@ -65,7 +66,7 @@ final class SaidChanges {
         // the first field says what it is: its kind, or its value where it has only one
         changes.add(
             new Difference(
-                KINDS.get(field.group()),
+                kind(field.group()),
                 field.name(),
                 here ? "added" : "removed",
                 was.getOrDefault(field, NONE),
@@ -76,6 +77,11 @@ final class SaidChanges {
         (group, names) ->
             order(group, names, namesAre.getOrDefault(group, Set.of())).ifPresent(changes::add));
     return changes;
+  }
+
+  /** What has no word of its own here is called as the file calls it. */
+  private static String kind(String group) {
+    return KINDS.getOrDefault(group, group);
   }
 
   private static Map<String, Set<String>> names(Map<Field, String> fields) {
@@ -98,7 +104,7 @@ final class SaidChanges {
     String what = drawn ? "drawn at" : field.field();
     return Optional.of(
         new Difference(
-            KINDS.get(field.group()),
+            kind(field.group()),
             field.name(),
             what,
             was == null ? NONE : was,
@@ -113,7 +119,7 @@ final class SaidChanges {
         ? Optional.empty()
         : Optional.of(
             new Difference(
-                KINDS.get(group),
+                kind(group),
                 "all " + group,
                 "order",
                 String.join(", ", before),

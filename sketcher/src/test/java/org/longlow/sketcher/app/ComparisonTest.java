@@ -67,6 +67,21 @@ class ComparisonTest {
   /** Fields of one kind are alike: one edit of a layout's is enough, of so many tried. */
   private static final int MOST_OF_A_KIND = LONG ? 8 : 3;
 
+  /** What the file calls by a group of its own has a word on either side of the change. */
+  @Test
+  void aTitleBlockThatComesOrGoesIsListed() throws Exception {
+    Layout plain = Plover.layout();
+    String text = LayoutWriter.toJson(plain);
+    int end = text.lastIndexOf('}');
+    String titled =
+        text.substring(0, end).stripTrailing() + ", \"titleBlock\": {\"owner\": \"Ash\"}}";
+    Layout with = ((ReadResult.Read) LayoutReader.read(titled, null)).layout();
+    for (List<Difference> changes :
+        List.of(SaidChanges.of(plain, with), SaidChanges.of(with, plain))) {
+      assertThat(changes).isNotEmpty().allSatisfy(c -> assertThat(c.kind()).isNotNull());
+    }
+  }
+
   private static Map<String, Layout> layouts() {
     Map<String, Layout> out = new LinkedHashMap<>();
     Demos.names().forEach(name -> out.put(name, Demos.layout(name)));
